@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+
+namespace Coulisse.Cards;
+
+/// <summary>What a card says: every piece with the span it was read from. Nothing of the text is lost: what was not understood is in <see cref="Unread"/>.</summary>
+public sealed record Dish
+{
+    /// <summary>Title as written; "Untitled" when the text has none.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>ISO 639-1 code of the language found.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>What the card serves or makes as a whole.</summary>
+    public ImmutableArray<CardYield> Yields { get; init; } = [];
+
+    /// <summary>Parts of one plate with their weights, when the card states them.</summary>
+    public ImmutableArray<PlatePart> Plate { get; init; } = [];
+
+    /// <summary>The components in the order of the text. A plain recipe has one.</summary>
+    public ImmutableArray<Component> Components { get; init; } = [];
+
+    /// <summary>Notes that belong to the whole dish.</summary>
+    public ImmutableArray<Note> Notes { get; init; } = [];
+
+    /// <summary>Questions, ranked by what their answer moves.</summary>
+    public ImmutableArray<Doubt> Doubts { get; init; } = [];
+
+    /// <summary>What the text says against itself; never a silent correction.</summary>
+    public ImmutableArray<Remark> Remarks { get; init; } = [];
+
+    /// <summary>Lines the reader did not understand, as written.</summary>
+    public ImmutableArray<Note> Unread { get; init; } = [];
+}
+
+/// <summary>A component of the dish: one formula with its own list and method.</summary>
+public sealed record Component
+{
+    /// <summary>Name as written, without heading marks; empty for the single component of a plain recipe.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Leading code of the name ("C1", "C2"), when it has one.</summary>
+    public string? Code { get; init; }
+
+    /// <summary>Heading's span.</summary>
+    public Span Span { get; init; }
+
+    /// <summary>What it makes: weight, pieces, tins.</summary>
+    public ImmutableArray<CardYield> Makes { get; init; } = [];
+
+    /// <summary>How long it keeps.</summary>
+    public ImmutableArray<Keeping> Keeps { get; init; } = [];
+
+    /// <summary>Tins, moulds, frames, rings named for it.</summary>
+    public ImmutableArray<Vessel> Vessels { get; init; } = [];
+
+    /// <summary>Ingredient lines in order.</summary>
+    public ImmutableArray<IngredientLine> Ingredients { get; init; } = [];
+
+    /// <summary>Steps in order.</summary>
+    public ImmutableArray<Step> Steps { get; init; } = [];
+
+    /// <summary>Statements and notes that belong to it.</summary>
+    public ImmutableArray<Note> Notes { get; init; } = [];
+
+    /// <summary>True for a component that only puts the others together (plate-up).</summary>
+    public bool IsAssembly { get; init; }
+}
+
+/// <summary>A sentence kept as written.</summary>
+/// <param name="Text">The sentence.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record Note(string Text, Span Span);
+
+/// <summary>A statement of yield.</summary>
+/// <param name="Amount">How many or how much.</param>
+/// <param name="Unit">"plates", "pieces", "g", "tin" … in our spelling; "portions" for serves.</param>
+/// <param name="Text">As written.</param>
+/// <param name="Span">Where.</param>
+public sealed record CardYield(double Amount, string Unit, string Text, Span Span)
+{
+    /// <summary>Weight of one, grams, when stated.</summary>
+    public double? EachGrams { get; init; }
+
+    /// <summary>Upper end of a range.</summary>
+    public double? AmountMax { get; init; }
+}
+
+/// <summary>One part of the plate.</summary>
+/// <param name="Component">Name of the component it comes from, as matched; null when no component fits.</param>
+/// <param name="Text">As written.</param>
+/// <param name="Pieces">Pieces on one plate; null when weighed only.</param>
+/// <param name="Grams">Grams on one plate; null when counted only.</param>
+public sealed record PlatePart(string? Component, string Text, double? Pieces, double? Grams);
+
+/// <summary>A keeping statement.</summary>
+/// <param name="Hours">How long, hours; null when the text gives no figure ("same day" is 24 with <see cref="SameDay"/>).</param>
+/// <param name="Celsius">At which temperature, when stated.</param>
+/// <param name="Where">"fridge", "freezer", "airtight", "room", "dry" or empty.</param>
+/// <param name="Text">As written.</param>
+/// <param name="Span">Where it stands.</param>
+public sealed record Keeping(double? Hours, double? Celsius, string Where, string Text, Span Span)
+{
+    /// <summary>Must be served the day it is made.</summary>
+    public bool SameDay { get; init; }
+
+    /// <summary>True when it speaks of quality ("soften within half an hour"), false for a limit.</summary>
+    public bool Quality { get; init; }
+}
+
+/// <summary>A tin, mould, frame, ring, tray or plate with its size.</summary>
+/// <param name="Kind">"tin", "frame", "mould", "ring", "tray", "pouch", "terrine" …</param>
+/// <param name="Millimetres">Sizes in the order written; one figure for a round.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Text">As written.</param>
+/// <param name="Span">Where.</param>
+public sealed record Vessel(string Kind, ImmutableArray<double> Millimetres, int Count, string Text, Span Span);

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Coulisse.Matter.Quantities;
+
+namespace Coulisse.Kitchen.Safety;
+
+/// <summary>How grave a finding is.</summary>
+public enum Severity
+{
+    /// <summary>Worth knowing.</summary>
+    Note,
+
+    /// <summary>Should be changed or checked.</summary>
+    Warn,
+
+    /// <summary>Must not be done so.</summary>
+    Stop,
+}
+
+/// <summary>What a rule found, with the figure, the limit and what would make it right.</summary>
+/// <param name="Severity">How grave.</param>
+/// <param name="Rule">Stable code of the rule (SAF…).</param>
+/// <param name="Component">Component; empty for the whole dish.</param>
+/// <param name="Line">Card line of the step; 0 when none.</param>
+/// <param name="What">One sentence.</param>
+/// <param name="Value">Figure found, with unit; empty when it cannot be shown.</param>
+/// <param name="Limit">Limit, with unit.</param>
+/// <param name="Margin">How far off, with unit.</param>
+/// <param name="Remedy">What would make it right, computed where it can be.</param>
+/// <param name="Source">The rule's source.</param>
+public sealed record Finding(Severity Severity, string Rule, string Component, int Line, string What, string Value, string Limit, string Margin, string Remedy, string Source)
+{
+    /// <summary>How the figure came about.</summary>
+    public Origin? Working { get; init; }
+}
+
+/// <summary>The verdict of a code of practice on a dish or a plan.</summary>
+/// <param name="Code">Code of practice: au, nz, uk, eu, us.</param>
+/// <param name="All">Findings, gravest first.</param>
+/// <param name="ControlPoints">Drafted control points.</param>
+public sealed record Findings(string Code, ImmutableArray<Finding> All, ImmutableArray<ControlPoint> ControlPoints)
+{
+    /// <summary>The caution that goes with every verdict.</summary>
+    public const string Caution = "Worked out from the figures shown; it certifies nothing. Local food law, your own food safety plan and a probe in the coldest place come first.";
+}
+
+/// <summary>A control point in Codex terms.</summary>
+/// <param name="Component">Component.</param>
+/// <param name="Line">Card line of the step.</param>
+/// <param name="Hazard">What may go wrong.</param>
+/// <param name="Limit">Critical limit.</param>
+/// <param name="Monitoring">What, how, when, who.</param>
+/// <param name="Action">Corrective action.</param>
+/// <param name="Record">What is written down.</param>
+public sealed record ControlPoint(string Component, int Line, string Hazard, string Limit, string Monitoring, string Action, string Record);
