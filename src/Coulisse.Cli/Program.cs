@@ -1,4 +1,13 @@
 using System.CommandLine;
+using Coulisse.Cli;
+using Coulisse.Cli.Commands;
 
 RootCommand root = new("Coulisse: the wings. The working bench of a chef.");
-return await root.Parse(args).InvokeAsync();
+foreach (Command command in All.Create())
+{
+    root.Subcommands.Add(command);
+}
+
+ParseResult parsed = root.Parse(args);
+int code = await parsed.InvokeAsync();
+return parsed.Errors.Count > 0 ? Exit.Usage : code;

@@ -1,0 +1,11 @@
+using System.CommandLine;
+
+namespace Coulisse.Cli.Commands;
+
+/// <summary>The commands, one file each.</summary>
+internal static class All
+{
+    public static IEnumerable<Command> Create() =>
+    [
+    ];
+}

@@ -1,0 +1,89 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Coulisse.Cards;
+
+namespace Coulisse.Cli;
+
+/// <summary>What every command shares: reading a file or standard input, printing problems, printing JSON.</summary>
+internal static class Input
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+    };
+
+    /// <summary>Reads a text file ("-" is standard input); prints what is wrong and returns null when it cannot.</summary>
+    public static byte[]? Bytes(string path, out int exit)
+    {
+        exit = Exit.Done;
+        try
+        {
+            if (path == "-")
+            {
+                using MemoryStream all = new();
+                using Stream stdin = Console.OpenStandardInput();
+                stdin.CopyTo(all);
+                return all.ToArray();
+            }
+
+            if (!File.Exists(path))
+            {
+                exit = Fail(Exit.Storage, Directory.Exists(path)
+                    ? $"{path} is a folder; name the file in it."
+                    : $"There is no file {path}. Name a card or sheet that exists, or - for standard input.");
+                return null;
+            }
+
+            return File.ReadAllBytes(path);
+        }
+        catch (IOException e)
+        {
+            exit = Fail(Exit.Storage, $"{path} cannot be read: {e.Message}");
+            return null;
+        }
+        catch (UnauthorizedAccessException e)
+        {
+            exit = Fail(Exit.Storage, $"{path} may not be read: {e.Message}");
+            return null;
+        }
+    }
+
+    /// <summary>Prints one line to standard error and gives the code back.</summary>
+    public static int Fail(int code, string message)
+    {
+        Console.Error.WriteLine("coulisse: " + message);
+        return code;
+    }
+
+    /// <summary>Prints problems, each with its line and what would be right.</summary>
+    public static int Fail(string name, IEnumerable<Problem> problems)
+    {
+        foreach (Problem p in problems)
+        {
+            StringBuilder b = new(name);
+            if (p.Line > 0)
+            {
+                b.Append(CultureInfo.InvariantCulture, $", line {p.Line}");
+            }
+
+            b.Append(CultureInfo.InvariantCulture, $": {p.Message} {p.Hint} ({p.Code})");
+            Console.Error.WriteLine(b.ToString());
+        }
+
+        return Exit.Problems;
+    }
+
+    /// <summary>Prints one JSON document on standard output.</summary>
+    public static int Json(object document)
+    {
+        Console.OutputEncoding = new UTF8Encoding(false);
+        Console.Out.WriteLine(JsonSerializer.Serialize(document, Options));
+        return Exit.Done;
+    }
+}
