@@ -1,0 +1,48 @@
+using System.Data.Common;
+using Npgsql;
+
+namespace Coulisse.Store.Dialects;
+
+/// <summary>One PostgreSQL for many kitchens.</summary>
+internal sealed class PostgresDialect(string connectionString) : IDialect
+{
+    private readonly NpgsqlDataSource _source = NpgsqlDataSource.Create(connectionString);
+
+    public string Name => "PostgreSQL";
+
+    public string SearchWhere => "words @@ to_tsquery('simple', @q)";
+
+    public string SearchOrder => "ts_rank(words, to_tsquery('simple', @q)) DESC";
+
+    public async Task<DbConnection> OpenAsync(CancellationToken cancel)
+    {
+        try
+        {
+            return await _source.OpenConnectionAsync(cancel).ConfigureAwait(false);
+        }
+        catch (NpgsqlException e)
+        {
+            throw new StoreException($"PostgreSQL cannot be reached: {e.Message} Check host, port, user and database of --store.", e);
+        }
+    }
+
+    public IReadOnlyList<string> Migration(int number) => Migrations.Postgres.Statements(number);
+
+    public Task CheckAsync(DbConnection connection, CancellationToken cancel) => Task.CompletedTask;
+
+    public async Task LockForMigrationAsync(DbConnection connection, DbTransaction transaction, CancellationToken cancel)
+    {
+        await using DbCommand command = connection.CreateCommand();
+        command.Transaction = transaction;
+        // An arbitrary number of ours; every process of this program takes the same one.
+        command.CommandText = "SELECT pg_advisory_xact_lock(716253401); CREATE TABLE IF NOT EXISTS meta (key TEXT PRIMARY KEY, value TEXT NOT NULL)";
+        await command.ExecuteNonQueryAsync(cancel).ConfigureAwait(false);
+    }
+
+    public string SearchQuery(IReadOnlyList<string> foldedWords)
+        => string.Join(" & ", foldedWords.Select((w, i) => "'" + w.Replace("'", "''", StringComparison.Ordinal).Replace("\\", "", StringComparison.Ordinal) + "'" + (i == foldedWords.Count - 1 ? ":*" : "")));
+
+    public bool IsBusy(DbException e) => e is PostgresException { SqlState: "40001" or "40P01" };
+
+    public ValueTask DisposeAsync() => _source.DisposeAsync();
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Kitchen.Planning;
+using NodaTime;
+
+namespace Coulisse.Store;
+
+/// <content>Plans, runs with their append-only events, settings, and the control log.</content>
+public sealed partial class KitchenStore
+{
+    /// <summary>Keeps a plan; it names the versions that made it.</summary>
+    public Task<string> KeepPlanAsync(string occasionId, int occasionVersion, string json, string versions, CancellationToken cancel = default)
+        => WriteAsync(async (connection, transaction) =>
+        {
+            string id = Guid.NewGuid().ToString("N");
+            await ExecuteAsync(connection, transaction, "INSERT INTO plan (id, occasion_id, occasion_version, made_ms, json, versions) VALUES (@id, @o, @v, @now, @json, @versions)", cancel, ("id", id), ("o", occasionId), ("v", occasionVersion), ("now", NowMs), ("json", json), ("versions", versions)).ConfigureAwait(false);
+            return id;
+        }, cancel);
+
+    /// <summary>A plan by id; null when this kitchen has none.</summary>
+    public async Task<KeptPlan?> PlanAsync(string id, CancellationToken cancel = default)
+        => (await ListAsync("SELECT p.id, p.occasion_id, p.occasion_version, p.made_ms, p.json, p.versions FROM plan p JOIN document d ON d.id = p.occasion_id WHERE p.id = @id AND d.kitchen = @kitchen", KeptPlanRow, cancel, ("id", id), ("kitchen", _kitchen)).ConfigureAwait(false)).FirstOrDefault();
+
+    /// <summary>The newest plan of an occasion; null when none was kept.</summary>
+    public async Task<KeptPlan?> NewestPlanAsync(string occasionId, CancellationToken cancel = default)
+        => (await ListAsync("SELECT p.id, p.occasion_id, p.occasion_version, p.made_ms, p.json, p.versions FROM plan p JOIN document d ON d.id = p.occasion_id WHERE p.occasion_id = @o AND d.kitchen = @kitchen ORDER BY p.made_ms DESC, p.id DESC LIMIT 1", KeptPlanRow, cancel, ("o", occasionId), ("kitchen", _kitchen)).ConfigureAwait(false)).FirstOrDefault();
+
+    /// <summary>Starts a run or a rehearsal of a plan.</summary>
+    public Task<string> StartRunAsync(string planId, DateTimeOffset started, bool rehearsal, CancellationToken cancel = default)
+        => WriteAsync(async (connection, transaction) =>
+        {
+            string id = Guid.NewGuid().ToString("N");
+            await ExecuteAsync(connection, transaction, "INSERT INTO run (id, plan_id, started_ms, rehearsal) VALUES (@id, @p, @s, @r)", cancel, ("id", id), ("p", planId), ("s", started.ToUnixTimeMilliseconds()), ("r", rehearsal ? 1 : 0)).ConfigureAwait(false);
+            return id;
+        }, cancel);
+
+    /// <summary>A run by id; null when there is none.</summary>
+    public async Task<KeptRun?> RunAsync(string id, CancellationToken cancel = default)
+        => (await ListAsync("SELECT r.id, r.plan_id, r.started_ms, r.rehearsal FROM run r JOIN plan p ON p.id = r.plan_id JOIN document d ON d.id = p.occasion_id WHERE r.id = @id AND d.kitchen = @kitchen", r => new KeptRun(r.GetString(0), r.GetString(1), FromMs(r.GetInt64(2)), r.GetInt32(3) == 1), cancel, ("id", id), ("kitchen", _kitchen)).ConfigureAwait(false)).FirstOrDefault();
+
+    /// <summary>Appends events; one that is already there (same id) is left as it was, so a repeat is harmless.</summary>
+    /// <returns>How many were new.</returns>
+    public Task<int> AppendAsync(string runId, IReadOnlyCollection<LiveEvent> events, CancellationToken cancel = default)
+        => WriteAsync(async (connection, transaction) =>
+        {
+            int added = 0;
+            foreach (LiveEvent e in events)
+            {
+                added += await ExecuteAsync(connection, transaction, "INSERT INTO live_event (run_id, id, at_ms, kind, subject, who, text) VALUES (@r, @id, @at, @kind, @subject, @who, @text) ON CONFLICT (run_id, id) DO NOTHING", cancel, ("r", runId), ("id", e.Id), ("at", e.At.ToUnixTimeMilliseconds()), ("kind", e.Kind), ("subject", e.Subject), ("who", e.By), ("text", e.Text)).ConfigureAwait(false);
+            }
+
+            return added;
+        }, cancel);
+
+    /// <summary>All events of a run in order of their moment, then id.</summary>
+    public async Task<LiveLog> LogAsync(string runId, CancellationToken cancel = default)
+        => new(runId, [.. await ListAsync("SELECT id, at_ms, kind, subject, who, text FROM live_event WHERE run_id = @r ORDER BY at_ms, id", r => new LiveEvent(r.GetString(0), Instant.FromUnixTimeMilliseconds(r.GetInt64(1)), r.GetString(2), r.GetString(3), r.GetString(4), r.GetString(5)), cancel, ("r", runId)).ConfigureAwait(false)]);
+
+    /// <summary>A setting of this kitchen; null when it was never set.</summary>
+    public async Task<string?> SettingAsync(string key, CancellationToken cancel = default)
+        => (await ListAsync("SELECT value FROM setting WHERE kitchen = @kitchen AND key = @key", r => r.GetString(0), cancel, ("kitchen", _kitchen), ("key", key)).ConfigureAwait(false)).FirstOrDefault();
+
+    /// <summary>Sets a setting of this kitchen.</summary>
+    public Task<int> SetAsync(string key, string value, CancellationToken cancel = default)
+        => WriteAsync((connection, transaction) => ExecuteAsync(connection, transaction, "INSERT INTO setting (kitchen, key, value) VALUES (@kitchen, @key, @value) ON CONFLICT (kitchen, key) DO UPDATE SET value = @value", cancel, ("kitchen", _kitchen), ("key", key), ("value", value)), cancel);
+
+    /// <summary>Appends a reading to the control log. Each entry carries the hash of the one before, so a later change shows.</summary>
+    public Task<ControlEntry> LogControlAsync(string who, string json, CancellationToken cancel = default)
+        => WriteAsync(async (connection, transaction) =>
+        {
+            long last = await ScalarAsync<long?>(connection, transaction, "SELECT MAX(seq) FROM control_log WHERE kitchen = @kitchen", cancel, ("kitchen", _kitchen)).ConfigureAwait(false) ?? 0;
+            string previous = last == 0 ? "" : (await ScalarAsync<string>(connection, transaction, "SELECT hash FROM control_log WHERE kitchen = @kitchen AND seq = @s", cancel, ("kitchen", _kitchen), ("s", last)).ConfigureAwait(false))!;
+            ControlEntry entry = new(last + 1, FromMs(NowMs), who, json, previous, Link(last + 1, NowMs, who, json, previous));
+            await ExecuteAsync(connection, transaction, "INSERT INTO control_log (kitchen, seq, at_ms, who, json, previous, hash) VALUES (@kitchen, @s, @at, @who, @json, @p, @h)", cancel, ("kitchen", _kitchen), ("s", entry.Seq), ("at", entry.At.ToUnixTimeMilliseconds()), ("who", who), ("json", json), ("p", previous), ("h", entry.Hash)).ConfigureAwait(false);
+            return entry;
+        }, cancel);
+
+    /// <summary>The control log in order.</summary>
+    public Task<List<ControlEntry>> ControlLogAsync(CancellationToken cancel = default)
+        => ListAsync("SELECT seq, at_ms, who, json, previous, hash FROM control_log WHERE kitchen = @kitchen ORDER BY seq", r => new ControlEntry(r.GetInt64(0), FromMs(r.GetInt64(1)), r.GetString(2), r.GetString(3), r.GetString(4), r.GetString(5)), cancel, ("kitchen", _kitchen));
+
+    /// <summary>Checks the chain of the control log.</summary>
+    public async Task<ChainCheck> CheckControlLogAsync(CancellationToken cancel = default)
+    {
+        List<ControlEntry> entries = await ControlLogAsync(cancel).ConfigureAwait(false);
+        ImmutableArray<long>.Builder broken = ImmutableArray.CreateBuilder<long>();
+        string previous = "";
+        long seq = 0;
+        foreach (ControlEntry e in entries)
+        {
+            if (e.Seq != ++seq || e.Previous != previous || e.Hash != Link(e.Seq, e.At.ToUnixTimeMilliseconds(), e.Who, e.Json, e.Previous))
+            {
+                broken.Add(e.Seq);
+            }
+
+            previous = e.Hash;
+            seq = e.Seq;
+        }
+
+        return new ChainCheck(entries.Count, broken.ToImmutable());
+    }
+
+    private static KeptPlan KeptPlanRow(System.Data.Common.DbDataReader r) => new(r.GetString(0), r.GetString(1), r.GetInt32(2), FromMs(r.GetInt64(3)), r.GetString(4), r.GetString(5));
+
+    private static string Link(long seq, long atMs, string who, string json, string previous)
+        => Hash(string.Create(CultureInfo.InvariantCulture, $"{seq}\n{atMs}\n{who}\n{json}\n{previous}"));
+}

@@ -1,0 +1,23 @@
+namespace Coulisse.Store.Migrations;
+
+/// <summary>The numbered steps of the store's form. A number, once released, never changes; a new need is a new number.</summary>
+internal static class Numbered
+{
+    /// <summary>The newest form this program knows.</summary>
+    public const int Newest = 2;
+
+    /// <summary>What both databases share of migration 1: cards, occasions, plans, runs, trials, the control log.</summary>
+    public static readonly string[] First =
+    [
+        "CREATE TABLE document (id TEXT PRIMARY KEY, kind TEXT NOT NULL, kitchen TEXT NOT NULL, title TEXT NOT NULL, version INTEGER NOT NULL, changed_ms BIGINT NOT NULL, archived INTEGER NOT NULL DEFAULT 0)",
+        "CREATE INDEX document_kind ON document (kitchen, kind, archived, changed_ms)",
+        "CREATE TABLE document_version (document_id TEXT NOT NULL REFERENCES document (id), version INTEGER NOT NULL, text TEXT NOT NULL, who TEXT NOT NULL, why TEXT NOT NULL, saved_ms BIGINT NOT NULL, hash TEXT NOT NULL, PRIMARY KEY (document_id, version))",
+        "CREATE TABLE plan (id TEXT PRIMARY KEY, occasion_id TEXT NOT NULL REFERENCES document (id), occasion_version INTEGER NOT NULL, made_ms BIGINT NOT NULL, json TEXT NOT NULL, versions TEXT NOT NULL)",
+        "CREATE INDEX plan_occasion ON plan (occasion_id, made_ms)",
+        "CREATE TABLE run (id TEXT PRIMARY KEY, plan_id TEXT NOT NULL REFERENCES plan (id), started_ms BIGINT NOT NULL, rehearsal INTEGER NOT NULL)",
+        "CREATE TABLE live_event (run_id TEXT NOT NULL REFERENCES run (id), id TEXT NOT NULL, at_ms BIGINT NOT NULL, kind TEXT NOT NULL, subject TEXT NOT NULL, who TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY (run_id, id))",
+        "CREATE INDEX live_event_order ON live_event (run_id, at_ms, id)",
+        "CREATE TABLE trial (id TEXT PRIMARY KEY, card_id TEXT NOT NULL REFERENCES document (id), card_version INTEGER NOT NULL, made_ms BIGINT NOT NULL, json TEXT NOT NULL)",
+        "CREATE TABLE control_log (kitchen TEXT NOT NULL, seq BIGINT NOT NULL, at_ms BIGINT NOT NULL, who TEXT NOT NULL, json TEXT NOT NULL, previous TEXT NOT NULL, hash TEXT NOT NULL, PRIMARY KEY (kitchen, seq))",
+    ];
+}
