@@ -73,7 +73,7 @@ public sealed partial class KitchenStore
             "SELECT id, kind, title, version, changed_ms FROM document WHERE kitchen = @kitchen AND kind = @kind AND archived = 0 ORDER BY changed_ms DESC, id LIMIT @most",
             Head, cancel, ("kitchen", _kitchen), ("kind", kind), ("most", most));
 
-    /// <summary>Documents that hold all the words, the last one as a beginning; best first.</summary>
+    /// <summary>Documents that hold all the words, each as the beginning of a word; best first.</summary>
     public Task<List<DocumentHead>> SearchAsync(string kind, string query, int most = 50, CancellationToken cancel = default)
     {
         List<string> words = Folding.Words(query);

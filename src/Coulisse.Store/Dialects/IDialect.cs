@@ -26,7 +26,7 @@ internal interface IDialect : IAsyncDisposable
     /// <summary>ORDER BY of a search.</summary>
     string SearchOrder { get; }
 
-    /// <summary>Turns folded words into the database's query text, the last word as a beginning.</summary>
+    /// <summary>Turns folded words into the database's query text, each word as a beginning.</summary>
     string SearchQuery(IReadOnlyList<string> foldedWords);
 
     /// <summary>True when the error means that another writer was there first and a retry may succeed.</summary>

@@ -40,7 +40,7 @@ internal sealed class PostgresDialect(string connectionString) : IDialect
     }
 
     public string SearchQuery(IReadOnlyList<string> foldedWords)
-        => string.Join(" & ", foldedWords.Select((w, i) => "'" + w.Replace("'", "''", StringComparison.Ordinal).Replace("\\", "", StringComparison.Ordinal) + "'" + (i == foldedWords.Count - 1 ? ":*" : "")));
+        => string.Join(" & ", foldedWords.Select(w => "'" + w.Replace("'", "''", StringComparison.Ordinal).Replace("\\", "", StringComparison.Ordinal) + "':*"));
 
     public bool IsBusy(DbException e) => e is PostgresException { SqlState: "40001" or "40P01" };
 

@@ -69,7 +69,7 @@ internal sealed class SqliteDialect(string path) : IDialect
     }
 
     public string SearchQuery(IReadOnlyList<string> foldedWords)
-        => string.Join(" ", foldedWords.Select((w, i) => "\"" + w.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" + (i == foldedWords.Count - 1 ? "*" : "")));
+        => string.Join(" ", foldedWords.Select(w => "\"" + w.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"*"));
 
     public bool IsBusy(DbException e) => e is SqliteException { SqliteErrorCode: 5 or 6 };
 
