@@ -70,7 +70,9 @@ public sealed partial class KitchenStore
         {
             long last = await ScalarAsync<long?>(connection, transaction, "SELECT MAX(seq) FROM control_log WHERE kitchen = @kitchen", cancel, ("kitchen", _kitchen)).ConfigureAwait(false) ?? 0;
             string previous = last == 0 ? "" : (await ScalarAsync<string>(connection, transaction, "SELECT hash FROM control_log WHERE kitchen = @kitchen AND seq = @s", cancel, ("kitchen", _kitchen), ("s", last)).ConfigureAwait(false))!;
-            ControlEntry entry = new(last + 1, FromMs(NowMs), who, json, previous, Link(last + 1, NowMs, who, json, previous));
+            // The clock is read once: the moment that is kept must be the moment that was hashed.
+            long now = NowMs;
+            ControlEntry entry = new(last + 1, FromMs(now), who, json, previous, Link(last + 1, now, who, json, previous));
             await ExecuteAsync(connection, transaction, "INSERT INTO control_log (kitchen, seq, at_ms, who, json, previous, hash) VALUES (@kitchen, @s, @at, @who, @json, @p, @h)", cancel, ("kitchen", _kitchen), ("s", entry.Seq), ("at", entry.At.ToUnixTimeMilliseconds()), ("who", who), ("json", json), ("p", previous), ("h", entry.Hash)).ConfigureAwait(false);
             return entry;
         }, cancel);
