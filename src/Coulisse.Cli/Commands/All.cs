@@ -7,5 +7,9 @@ internal static class All
 {
     public static IEnumerable<Command> Create() =>
     [
+        BackupCommand.Create(),
+        RestoreCommand.Create(),
+        ExportCommand.Create(),
+        ImportCommand.Create(),
     ];
 }
