@@ -1,0 +1,130 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"or 100 g turnip", "ou de sapin", "ドライなら3g": another food in its place.</summary>
+internal static class Alternatives
+{
+    /// <summary>Words that open an alternative, by language.</summary>
+    public static string[] Ors(string lang) => lang switch
+    {
+        "fr" => ["ou bien", "ou", "sinon"],
+        "de" => ["oder", "ersatzweise", "bzw"],
+        "es" => ["o bien", "o", "u"],
+        "it" => ["oppure", "o"],
+        _ => ["or else", "or", "alternatively"],
+    };
+
+    /// <summary>True when the words are an alternative; they are taken in.</summary>
+    public static bool In(string w, string lang, Draft d)
+    {
+        if (lang == "ja")
+        {
+            string t = w.StartsWith("または", StringComparison.Ordinal) ? w[3..] : w.StartsWith("又は", StringComparison.Ordinal) ? w[2..] : "";
+            int nara = w.IndexOf("なら", StringComparison.Ordinal);
+            if (nara > 0)
+            {
+                t = w[..nara] + " " + w[(nara + 2)..];
+            }
+
+            if (t.Length == 0)
+            {
+                return false;
+            }
+
+            d.Alternative = t;
+            return true;
+        }
+
+        foreach (string or in Ors(lang))
+        {
+            if (Places.WordAt(w, 0, or) && w.Length > or.Length + 1)
+            {
+                string rest = w[(or.Length + 1)..].Trim();
+                if (rest.StartsWith("more", StringComparison.OrdinalIgnoreCase) || rest.StartsWith("less", StringComparison.OrdinalIgnoreCase) || rest.StartsWith("to taste", StringComparison.OrdinalIgnoreCase))
+                {
+                    d.Tokens.Add(new ReadToken(w, "note", w));
+                    return true;
+                }
+
+                d.Alternative = rest;
+                d.Tokens.Add(new ReadToken(w, "alternative", rest));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Splits "quark or thick yoghurt" in the food itself.</summary>
+    public static void Split(Draft d, string lang)
+    {
+        foreach (string or in Ors(lang))
+        {
+            int at = Places.FindWord(d.Food, or, 2);
+            if (at > 1 && at + or.Length + 1 < d.Food.Length && d.Food[at - 1] == ' ')
+            {
+                string rest = d.Food[(at + or.Length)..].Trim();
+                d.Food = d.Food[..at].TrimEnd(' ', ',');
+                if (!rest.StartsWith("more", StringComparison.OrdinalIgnoreCase))
+                {
+                    d.Alternative ??= rest;
+                    d.Tokens.Add(new ReadToken(rest, "alternative", rest));
+                }
+
+                return;
+            }
+        }
+    }
+
+    /// <summary>Gives the alternative its amount and its kind: "ou de sapin" after "90 g de miel de sarrasin" is 90 g of miel de sapin.</summary>
+    public static void Complete(Draft d, string lang)
+    {
+        if (d.Alternative is not { } a)
+        {
+            return;
+        }
+
+        Measure? own = Amounts.At(a, 0, lang);
+        string food = own is { Unit: not null } o ? a[o.End..].Trim() : a;
+        food = food[PartReader.Of(food, 0, lang)..];
+        string head = d.Food.Split(' ')[0];
+        bool hanging = lang is "fr" or "es" or "it" && PartReader.Of(a, 0, lang) > 0 && own is null;
+        if (hanging)
+        {
+            food = head + " " + a;
+        }
+        else if (food.StartsWith("quello ", StringComparison.Ordinal) || food.StartsWith("quella ", StringComparison.Ordinal))
+        {
+            food = Headless(d.Food) + " " + food[7..];
+        }
+        else if (own is not null && !food.Contains(' ') && lang is "es" or "it" && LastWord(d.Food) is { } last && last.Length > 3 && food.Length > 3 && last[^1] == food[^1] && d.Food.Contains(' '))
+        {
+            food = Headless(d.Food) + " " + food;
+        }
+        else if (lang == "ja" && own is null && food.IndexOf(' ') is var sp and > 0 && Amounts.At(food, sp + 1, "ja") is { Unit: not null } back)
+        {
+            string name = food[..sp];
+            string rest = d.Food.StartsWith('生') ? d.Food[1..] : d.Food;
+            d.Alternative = System.FormattableString.Invariant($"{back.Number.Min} {back.Unit.Unit} {name}{(name is "ドライ" ? rest : "")}");
+            return;
+        }
+
+        if (own is { Unit: { } unit } m)
+        {
+            d.Alternative = System.FormattableString.Invariant($"{m.Number.Min} {unit.Unit} {food}");
+        }
+        else if (d.Amount is { } amount && d.Unit is { Kind: "mass" or "volume" })
+        {
+            d.Alternative = System.FormattableString.Invariant($"{amount} {d.Unit.Unit} {food}");
+        }
+        else
+        {
+            d.Alternative = food;
+        }
+    }
+
+    private static string Headless(string food) => food.LastIndexOf(' ') is var i and > 0 ? food[..i] : food;
+
+    private static string? LastWord(string food) => food.LastIndexOf(' ') is var i and > 0 ? food[(i + 1)..] : null;
+}

@@ -1,0 +1,182 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>An amount with its unit at a place in a line.</summary>
+internal readonly record struct Measure(Numeral Number, UnitWord? Unit, string? Fill, string? Size, int End)
+{
+    /// <summary>Nothing but a bound above ("up to 30 g").</summary>
+    public bool UpTo { get; init; }
+
+    /// <summary>Only a bound below ("at least 2 l").</summary>
+    public bool AtLeast { get; init; }
+}
+
+/// <summary>Reads "2 heaped tablespoons", "250g", "about 3", "up to 30 g".</summary>
+internal static class Amounts
+{
+    /// <summary>A measure at a place; null when none begins there.</summary>
+    public static Measure? At(string s, int at, string lang)
+    {
+        int i = Places.Skip(s, at);
+        bool upTo = false;
+        bool atLeast = false;
+        for (int guard = 0; guard < 3; guard++)
+        {
+            if (Bound(s, i, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "höchstens") is var up and > 0) { upTo = true; i = up; }
+            else if (Bound(s, i, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum") is var low and > 0) { atLeast = true; i = low; }
+            else if (Hedge(s, i, lang) is var hedge and > 0) { i = hedge; }
+            else { break; }
+        }
+
+        if (Places.WordAt(s, i, "the") && i + 4 < s.Length && char.IsAsciiDigit(s[i + 4]))
+        {
+            i += 4;
+        }
+
+        if (Numbers.Range(s, i, lang) is not { } number)
+        {
+            return null;
+        }
+
+        int j = Places.Skip(s, number.End);
+        if (j < s.Length && s[j] == '-' && number.End == j && j + 1 < s.Length && char.IsLetter(s[j + 1]))
+        {
+            // "14 1/2-ounce", "7-grain": only a unit may follow the hyphen.
+            if (Lexicon.LongestUnit(s, j + 1, lang, out _) is null)
+            {
+                return null;
+            }
+
+            j++;
+        }
+
+        return After(s, number, j, lang) is { } m ? m with { UpTo = upTo, AtLeast = atLeast } : null;
+    }
+
+    /// <summary>Fill, size and unit after a number.</summary>
+    private static Measure? After(string s, Numeral number, int j, string lang)
+    {
+        string? fill = null;
+        string? size = null;
+        int end = number.End;
+        for (int guard = 0; guard < 3; guard++)
+        {
+            if (Lexicon.LongestUnit(s, j, lang, out int unitEnd) is { } unit && IsUnitHere(s, j, unitEnd, unit, number, lang))
+            {
+                end = unitEnd;
+                int k = Places.Skip(s, end);
+                // "1 c. à c. bombée de …", "2 cucchiai colmi", "a cup and a half of"
+                if (Lexicon.Longest("fill", s, k, 2, lang, out int fillEnd) is { } after && fill is null && unit.Kind is "spoon" or "cup" or "word" && AfterFill(lang, s, k, fillEnd))
+                {
+                    fill = Lexicon.Longest("fill", s, k, 2, lang, out fillEnd);
+                    end = fillEnd;
+                    _ = after;
+                    k = Places.Skip(s, end);
+                }
+
+                if (Bound(s, k, "and a half", "et demi", "et demie", "y medio", "y media", "e mezzo", "e mezza", "und ein halbes") is var half and > 0)
+                {
+                    number = number with { Min = number.Min + 0.5 };
+                    end = half;
+                }
+
+                return new Measure(number, unit, fill, size, end);
+            }
+
+            if (Lexicon.Longest("fill", s, j, 2, lang, out int fe) is { } f && fill is null && FollowedByUnit(s, fe, lang))
+            {
+                fill = f;
+                j = Places.Skip(s, fe);
+                end = fe;
+            }
+            else if (Lexicon.Longest("size", s, j, 2, lang, out int se) is not null && size is null)
+            {
+                size = s[j..se];
+                j = Places.Skip(s, se);
+                end = se;
+            }
+            else
+            {
+                break;
+            }
+        }
+
+        // A fill or size word with no unit after it belongs to the piece ("4 large eggs").
+        return new Measure(number, null, fill, size, end);
+    }
+
+    private static bool AfterFill(string lang, string s, int k, int fillEnd) =>
+        lang is "fr" or "es" or "it" || Places.Skip(s, fillEnd) >= s.Length || s[k..fillEnd].Contains("pack", StringComparison.OrdinalIgnoreCase);
+
+    private static bool FollowedByUnit(string s, int i, string lang)
+    {
+        int j = Places.Skip(s, i);
+        return Lexicon.LongestUnit(s, j, lang, out _) is { Kind: "spoon" or "cup" or "word" or "volume" or "container" };
+    }
+
+    /// <summary>Words that are units only sometimes: "2 bay leaves", "2 cloves", "4 slices" stay units, "1 t" needs its space.</summary>
+    private static bool IsUnitHere(string s, int at, int end, UnitWord unit, Numeral number, string lang)
+    {
+        int next = Places.Skip(s, end);
+        bool nothingAfter = next >= s.Length || s[next] is ',' or '(' or ';';
+        if (s[at] == '#')
+        {
+            return next > end && !nothingAfter;
+        }
+
+        if (unit.Unit == "clove" && nothingAfter && lang == "en")
+        {
+            return false;
+        }
+
+        if (unit.Unit is "fillet" or "head" or "ear" or "rack" or "nut" or "glass" && nothingAfter)
+        {
+            return unit.Unit == "glass";
+        }
+
+        if (unit.Unit == "sheet" && lang is "de" or "it" && s.IndexOf("elatin", StringComparison.OrdinalIgnoreCase) < 0 && s.IndexOf("olla", StringComparison.OrdinalIgnoreCase) < 0)
+        {
+            return true;
+        }
+
+        // German "Glas", "Dose" and so on before a comma or bracket are still units; a letter or two must stand apart from the next word.
+        if (end - at <= 2 && end < s.Length && char.IsLetterOrDigit(s[end]))
+        {
+            return false;
+        }
+
+        _ = number;
+        return true;
+    }
+
+    private static int Hedge(string s, int i, string lang)
+    {
+        if (i < s.Length && s[i] is '~' or '≈' or '±')
+        {
+            return Places.Skip(s, i + 1);
+        }
+
+        if (Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null && end > i)
+        {
+            int j = Places.Skip(s, end);
+            // "a generous" and the like before a number or measure only
+            return j < s.Length && (char.IsAsciiDigit(s[j]) || Numbers.Vulgar(s[j]) > 0 || Numbers.Single(s, j, lang) is not null) ? j : 0;
+        }
+
+        return 0;
+    }
+
+    private static int Bound(string s, int i, params ReadOnlySpan<string> phrases)
+    {
+        foreach (string p in phrases)
+        {
+            if (Places.WordAt(s, i, p))
+            {
+                return Places.Skip(s, i + p.Length);
+            }
+        }
+
+        return 0;
+    }
+}

@@ -1,0 +1,113 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>The amount behind the food: "egg yolk, 215 g", "Lieu jaune : 4 pavés de 140 g", "tuorli n. 4", "latte 250 g,".</summary>
+internal static class BackAmount
+{
+    /// <summary>Takes the amount off the end; gives what is left.</summary>
+    public static string Take(string s, string lang, Draft d)
+    {
+        string t = s.TrimEnd(' ', ',', '.', ';');
+        for (int i = 1; i < t.Length; i++)
+        {
+            bool starts = (char.IsAsciiDigit(t[i]) || Numbers.Vulgar(t[i]) > 0) && !char.IsLetterOrDigit(t[i - 1]) && t[i - 1] is not ('.' or ',' or '/' or '°' or '-');
+            bool numbered = t[i] is 'n' or 'N' && t[i - 1] == ' ' && i + 1 < t.Length && t[i + 1] is '.' or '°' or ' ' && lang == "it";
+            if (!starts && !numbered)
+            {
+                continue;
+            }
+
+            int at = i;
+            if (numbered)
+            {
+                at = i + 1;
+                while (at < t.Length && t[at] is '.' or '°' or ' ')
+                {
+                    at++;
+                }
+
+                if (at >= t.Length || !char.IsAsciiDigit(t[at]))
+                {
+                    continue;
+                }
+            }
+
+            if (Amounts.At(t, at, lang) is not { } m || m.Unit is { Kind: "length" } || IsGrade(t, i, m, lang))
+            {
+                continue;
+            }
+
+            int end = Places.Skip(t, m.End);
+            string rest = t[end..];
+            bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest);
+            bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
+            if (!closes && !colon && !(m.Unit is null && PieceWord(rest)))
+            {
+                continue;
+            }
+
+            PartReader.Take(d, m with { End = m.End }, t);
+            string food = t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+            if (Each(rest))
+            {
+                rest = rest[(rest.IndexOf(' ') is var sp and > 0 ? sp : rest.Length)..];
+            }
+            else if (colon && !closes)
+            {
+                Pieces(rest, lang, d);
+                rest = "";
+            }
+
+            // "Water: 300" in a list of grams is grams: asked, never assumed in silence.
+            if (m.Unit is null && colon && d.Unit is null && d.Grams is null && rest.Length == 0 && m.Number.Min >= 20)
+            {
+                d.Unit = Lexicon.Unit("g", lang);
+            }
+
+            return rest.Length > 0 && rest[0] is ',' ? food + rest : food + (rest.Length > 0 ? ", " + rest : "");
+        }
+
+        return s;
+    }
+
+    private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
+
+    private static bool PieceWord(string rest) => Places.WordAt(rest, 0, "pavés") || Places.WordAt(rest, 0, "filets");
+
+    private static void Pieces(string rest, string lang, Draft d)
+    {
+        // "4 pavés de 140 g"
+        for (int i = 0; i < rest.Length; i++)
+        {
+            if (char.IsAsciiDigit(rest[i]) && Amounts.At(rest, i, lang) is { Unit: { Kind: "mass" } unit } each)
+            {
+                PartReader.Content(d, each.Number.Min, unit);
+                return;
+            }
+        }
+
+        d.Prepare(rest);
+    }
+
+    /// <summary>"35 %", "Type 812", "T65", "66 % cacao": figures that belong to the name.</summary>
+    private static bool IsGrade(string t, int i, Measure m, string lang)
+    {
+        int next = Places.Skip(t, m.Number.End);
+        if (next < t.Length && t[next] is '%' or '°')
+        {
+            return true;
+        }
+
+        if (m.Unit is not null)
+        {
+            return false;
+        }
+
+        string before = t[..i].TrimEnd();
+        bool flour = before.EndsWith("Type", StringComparison.OrdinalIgnoreCase) || (m.Number.Min is >= 400 and <= 2000 && before.EndsWith("mehl", StringComparison.OrdinalIgnoreCase));
+        // In running words a bare figure is a count only after a colon or comma or in the Italian way.
+        _ = lang;
+        return flour || !(before.Length > 0 && before[^1] is ':' or ',' or '°' or '.') && t[i] is not 'n';
+    }
+}

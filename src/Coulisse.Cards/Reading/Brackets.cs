@@ -1,0 +1,242 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>What stands in round brackets: a second measure, an alternative, a size, a share, a pointer, a preparation.</summary>
+internal static class Brackets
+{
+    /// <summary>Takes the brackets out of a line; one level, the rest stays as text.</summary>
+    public static string Take(string s, List<string> into)
+    {
+        int open = s.IndexOf('(');
+        if (open < 0)
+        {
+            return s;
+        }
+
+        System.Text.StringBuilder b = new(s.Length);
+        int depth = 0;
+        int start = 0;
+        for (int i = 0; i < s.Length; i++)
+        {
+            char c = s[i];
+            if (c == '(')
+            {
+                if (depth++ == 0)
+                {
+                    start = i + 1;
+                }
+            }
+            else if (c == ')' && depth > 0)
+            {
+                if (--depth == 0 && into.Count < 8)
+                {
+                    into.Add(s[start..i].Trim());
+                    b.Append(' ');
+                }
+            }
+            else if (depth == 0)
+            {
+                b.Append(c);
+            }
+        }
+
+        if (depth > 0)
+        {
+            into.Add(s[start..].Trim());
+        }
+
+        return b.ToString().Replace("  ", " ", StringComparison.Ordinal).Replace(" ,", ",", StringComparison.Ordinal).Trim();
+    }
+
+    /// <summary>Reads the words of one bracket into the draft.</summary>
+    public static void Read(string words, string lang, Draft d)
+    {
+        foreach (string piece in Pieces(words))
+        {
+            One(piece, lang, d);
+        }
+    }
+
+    private static IEnumerable<string> Pieces(string words)
+    {
+        // "Klasse L, ca. 190 g" are two facts; "1,5 dl" is one.
+        int start = 0;
+        for (int i = 0; i + 1 < words.Length; i++)
+        {
+            if ((words[i] == ',' && words[i + 1] == ' ') || words[i] == ';')
+            {
+                yield return words[start..i].Trim();
+                start = i + 1;
+            }
+        }
+
+        yield return words[start..].Trim();
+    }
+
+    private static void One(string w, string lang, Draft d)
+    {
+        if (w.Length == 0)
+        {
+            return;
+        }
+
+        if (Lexicon.Longest("optional", w, 0, 3, lang, out _) is not null)
+        {
+            d.Optional = true;
+            d.Tokens.Add(new ReadToken(w, "optional", "may be left out"));
+        }
+        else if (Alternatives.In(w, lang, d) || Pointers.In(w, d))
+        {
+        }
+        else if (Lexicon.Longest("use", w, 0, 3, lang, out _) is { } use)
+        {
+            if (use == "divided")
+            {
+                d.Use ??= "divided";
+            }
+            else
+            {
+                d.Use = use;
+            }
+        }
+        else if (Temperature(w, d))
+        {
+        }
+        else if (Measured(w, lang, d))
+        {
+        }
+        else if (w.Contains('%') || w.Contains("bloom", StringComparison.OrdinalIgnoreCase) || IsSize(w))
+        {
+            d.Graded(w);
+            d.Tokens.Add(new ReadToken(w, "grade", w));
+        }
+        else if (w.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || w.EndsWith('用'))
+        {
+            d.Use = w;
+        }
+        else if (lang == "ja" && w.EndsWith('印'))
+        {
+            d.Tokens.Add(new ReadToken(w, "brand", w));
+        }
+        else if (FoodWords.IsPreparation(w, lang) || lang == "ja")
+        {
+            d.Prepare(w);
+        }
+        else
+        {
+            d.Tokens.Add(new ReadToken(w, "note", w));
+        }
+    }
+
+    private static bool IsSize(string w) =>
+        w.Length <= 14 && (Places.HasAny(w, "Größe", "Klasse", "Gr", "size", "taille", "calibre", "talla", "US") || w is "M" or "L" or "S" or "XL" or "medium" or "large" or "small");
+
+    /// <summary>"28 °C", "soft (20 °C)".</summary>
+    public static bool Temperature(string w, Draft d)
+    {
+        int deg = w.IndexOf('°');
+        if (deg <= 0 || deg > 12 || !char.IsAsciiDigit(w[0]) && !w.StartsWith("à ", StringComparison.Ordinal) && !w.StartsWith("at ", StringComparison.Ordinal) && !w.StartsWith("a ", StringComparison.Ordinal) && !w.StartsWith("bei ", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        d.State = d.State is null ? w : d.State + ", " + w;
+        d.Tokens.Add(new ReadToken(w, "state", w));
+        return true;
+    }
+
+    private static bool Measured(string w, string lang, Draft d)
+    {
+        string t = w;
+        bool from = false;
+        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto "])
+        {
+            if (t.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
+            {
+                from |= lead == "from ";
+                t = t[lead.Length..].TrimStart();
+                if (lead is "each " or "je " or "jeweils " or "1切れ" or "1個" or "1枚" or "各" && Amounts.At(t, 0, lang) is { Unit: { Kind: "mass" } each } e)
+                {
+                    PartReader.Content(d, e.Number.Min, each);
+                    return true;
+                }
+
+                break;
+            }
+        }
+
+        if (Amounts.At(t, 0, lang) is not { } m)
+        {
+            return false;
+        }
+
+        string rest = t[Math.Min(m.End, t.Length)..].Trim();
+        if (rest.StartsWith('/') && Amounts.At(rest, 1, lang) is { Unit: { Kind: "mass", Base: { } rb } } drained)
+        {
+            // "400 g/240 g drained": gross is bought, drained is used
+            d.PackGrams = m.Number.Min * (m.Unit?.Base ?? 1);
+            d.Grams = (d.Amount ?? 1) * drained.Number.Min * rb;
+            d.Bought = (d.Amount ?? 1) * d.PackGrams;
+            d.Prepare(rest[drained.End..].Trim());
+            return true;
+        }
+
+        if (m.Unit is null)
+        {
+            if (m.Number.InWords)
+            {
+                return false;
+            }
+
+            d.Second ??= w;
+            return true;
+        }
+
+        double? grams = m.Unit is { Kind: "mass", Base: { } b } ? Math.Round(m.Number.Min * b, 4) : null;
+        if (grams is { } bought && (from || Places.HasAny(rest, "to buy", "as bought", "whole", "unpeeled", "gross", "brutto", "brut")))
+        {
+            d.Bought = bought;
+            d.Tokens.Add(new ReadToken(w, "as bought", System.FormattableString.Invariant($"{bought} g to buy")));
+            return true;
+        }
+
+        if (Places.HasAny(rest, "each", "pièce", "cada", "l'una", "ciascuno", "pro Stück", "a piece"))
+        {
+            PartReader.Content(d, m.Number.Min, m.Unit);
+            return true;
+        }
+
+        if (grams is { } net && d.Unit is { Kind: "mass" } && Places.HasAny(rest, "net", "netto", "trimmed", "peeled", "drained"))
+        {
+            d.Bought = d.Amount * d.Unit.Base;
+            d.Grams = net;
+            d.Second = w;
+            return true;
+        }
+
+        // the content of a container: "3 Dosen (je 240 g)", "1 (400 g) tin", "2 (14 1/2-ounce) cans"
+        if (d.Unit is { Kind: "container" } && grams is { } one && d.Amount is { } n)
+        {
+            d.PackGrams = one;
+            d.Grams = n * one;
+            d.GramsMax = null;
+            d.Second ??= System.FormattableString.Invariant($"{m.Number.Min} {m.Unit.Unit}");
+        }
+        else if (m.Unit.Kind == "length")
+        {
+            d.Tokens.Add(new ReadToken(w, "size", w));
+        }
+        else
+        {
+            PartReader.SecondMeasure(d, m, t[..m.End]);
+        }
+
+        if (rest.Length > 0 && FoodWords.IsPreparation(rest, lang))
+        {
+            d.Prepare(rest);
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,67 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>A food amount while it is being read.</summary>
+internal sealed class Draft
+{
+    public string Food = "";
+    public double? Amount;
+    public double? AmountMax;
+    public UnitWord? Unit;
+    public string? Fill;
+    public string? Grade;
+    public string? Preparation;
+    public bool Optional;
+    public string? Use;
+    public double? Grams;
+    public double? GramsMax;
+    public string? Second;
+    public string? Alternative;
+    public string? State;
+    public double? Bought;
+    public double? Percent;
+    public string? PercentOf;
+    public double? PackGrams;
+    public string? Reference;
+    public bool Repaired;
+    public bool Milli;
+    public bool Whole;
+    public bool The;
+    public List<ReadToken> Tokens = [];
+
+    public void Prepare(string words)
+    {
+        words = words.Trim(' ', ',', ';', '.');
+        if (words.Length > 0)
+        {
+            Preparation = Preparation is null ? words : Preparation + ", " + words;
+            Tokens.Add(new ReadToken(words, "preparation", words));
+        }
+    }
+
+    public void Graded(string words) => Grade = Grade is null ? words.Trim() : Grade + ", " + words.Trim();
+
+    public FoodAmount Done()
+    {
+        double? grams = Grams;
+        double? gramsMax = GramsMax;
+        if (grams is null && Unit is { Kind: "mass", Base: { } b } && Amount is { } a)
+        {
+            grams = Math.Round(a * b, 4);
+            gramsMax = AmountMax is { } m ? Math.Round(m * b, 4) : null;
+        }
+
+        if (PackGrams is { } pack && grams is null && Amount is { } n)
+        {
+            grams = n * pack;
+        }
+
+        return new FoodAmount
+        {
+            Food = Food, Amount = Amount, AmountMax = AmountMax, Unit = Amount is null && AmountMax is null ? null : Unit?.Unit ?? "piece", Fill = Fill, Grade = Grade, Preparation = Preparation,
+            Optional = Optional, Use = Use, Grams = grams, GramsMax = gramsMax, SecondMeasure = Second, Alternative = Alternative, State = State, BoughtGrams = Bought,
+            Percent = Percent, PercentOf = PercentOf, PackGrams = PackGrams,
+        };
+    }
+}

@@ -1,0 +1,269 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Takes from a food's words what is not its name: size, preparation, purpose, temperature, maker.</summary>
+internal static class FoodWords
+{
+    private static readonly string[] Meats = ["beef", "pork", "lamb", "veal", "turkey", "chicken", "meat", "mutton", "venison", "rice"];
+
+    /// <summary>Leaves the name as written and puts the rest where it belongs.</summary>
+    public static void Tidy(Draft d, string lang)
+    {
+        string f = d.Food.Trim(' ', ',', '.', ':', ';', '-');
+        d.Food = f;
+        EachWeight(d, lang);
+        Alternatives.Split(d, lang);
+        Uses.TakeFrom(d, lang);
+        AmountWords(d, lang);
+        TemperatureTail(d, lang);
+        Cut(d);
+        Front(d, lang);
+        Back(d, lang);
+        Maker(d, lang);
+        d.Food = d.Food.Trim(' ', ',', '.', ':', ';', '-', '/');
+        Footnote(d);
+        if (d.Unit is null && d.Amount is not null && (d.Food.StartsWith("garlic clove", StringComparison.OrdinalIgnoreCase) || d.Food.StartsWith("cloves garlic", StringComparison.OrdinalIgnoreCase)))
+        {
+            d.Unit = Lexicon.Unit("clove", "en");
+            d.Food = "garlic";
+        }
+
+        if (d.Food.Length > 0)
+        {
+            d.Tokens.Add(new ReadToken(d.Food, "food", d.Food));
+        }
+
+        Alternatives.Complete(d, lang);
+        if (d.Amount is null && d.AmountMax is null)
+        {
+            d.Unit = null;
+        }
+    }
+
+    /// <summary>True when words say what is done to a food.</summary>
+    public static bool IsPreparation(string w, string lang)
+    {
+        for (int i = 0, n = 0; i < w.Length && n < 4; n++)
+        {
+            if (Lexicon.Longest("prep", w, i, 2, lang, out _) is not null)
+            {
+                return true;
+            }
+
+            i = Places.Skip(w, Places.WordEnd(w, i));
+        }
+
+        return lang == "en" && (w.EndsWith("ed", StringComparison.Ordinal) || w.Contains("ed ", StringComparison.Ordinal) || w.StartsWith("in ", StringComparison.Ordinal) || w.StartsWith("cut ", StringComparison.Ordinal) || w.EndsWith("dice", StringComparison.Ordinal));
+    }
+
+    /// <summary>"4 filets de rouget de 70/80 g pièce", "6 Schweinebäckchen à 90 g", "4 triglie da 180 g l'una".</summary>
+    private static void EachWeight(Draft d, string lang)
+    {
+        if (d.Unit is not null and not { Kind: "count" } || d.Amount is null)
+        {
+            return;
+        }
+
+        foreach (string w in (ReadOnlySpan<string>)[" de ", " à ", " da ", " of about ", " of ", " je ", " zu je ", " zu ", " about "])
+        {
+            int at = d.Food.LastIndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at > 0 && Amounts.At(d.Food, at + w.Length, lang) is { Unit: { Kind: "mass" } unit } m && m.Number is { InWords: false })
+            {
+                PartReader.Content(d, m.Number.Min, unit);
+                if (m.Number.Max is { } max)
+                {
+                    d.GramsMax = d.Amount * max * unit.Base;
+                }
+
+                d.Food = d.Food[..at];
+                return;
+            }
+        }
+    }
+
+    /// <summary>"Sal y pimienta al gusto", "pepe q.b.", "Fleur de sel, quelques grains".</summary>
+    private static void AmountWords(Draft d, string lang)
+    {
+        if (d.Amount is not null)
+        {
+            return;
+        }
+
+        int i = 0;
+        while (i < d.Food.Length)
+        {
+            if (Lexicon.Longest("use", d.Food, i, 3, lang, out int end) is { } use && (i > 0 || end < d.Food.Length) && (end >= d.Food.Length - 1 || i == 0))
+            {
+                d.Use = use;
+                d.Tokens.Add(new ReadToken(d.Food[i..end], "use", use));
+                d.Food = i == 0 ? d.Food[PartReader.Of(d.Food, Places.Skip(d.Food, end), lang)..].Trim() : d.Food[..i].TrimEnd(' ', ',');
+                return;
+            }
+
+            i = Places.Skip(d.Food, Places.WordEnd(d.Food, i));
+        }
+
+        foreach (string opt in (ReadOnlySpan<string>)["extra "])
+        {
+            if (d.Food.StartsWith(opt, StringComparison.OrdinalIgnoreCase) && d.Use is not null)
+            {
+                d.Food = d.Food[opt.Length..];
+            }
+        }
+    }
+
+    /// <summary>"water at 38 °C", "eau à 27 °C", "agua a 24 °C".</summary>
+    private static void TemperatureTail(Draft d, string lang)
+    {
+        int deg = d.Food.IndexOf('°');
+        if (deg < 3)
+        {
+            return;
+        }
+
+        int i = deg - 1;
+        while (i > 0 && (char.IsAsciiDigit(d.Food[i]) || d.Food[i] is ' ' or '.' or ',' or '-'))
+        {
+            i--;
+        }
+
+        int word = d.Food.LastIndexOf(' ', Math.Max(i - 1, 0));
+        string joint = d.Food[(word + 1)..(i + 1)].Trim();
+        if (joint is "at" or "à" or "a" or "bei" or "mit" or "de" or "about")
+        {
+            d.State = d.Food[(i + 1)..].Trim();
+            d.Tokens.Add(new ReadToken(d.State, "state", d.State));
+            d.Food = d.Food[..Math.Max(word, 0)].TrimEnd();
+        }
+
+        _ = lang;
+    }
+
+    /// <summary>"kohlrabi in discs of 60 mm": the cut is preparation.</summary>
+    private static void Cut(Draft d)
+    {
+        foreach (string w in (ReadOnlySpan<string>)[" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " cut in", " cut into", " in "])
+        {
+            int at = d.Food.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at > 0 && (w.Length > 4 || at + 4 < d.Food.Length && char.IsAsciiDigit(d.Food[at + 4])))
+            {
+                d.Prepare(d.Food[at..]);
+                d.Food = d.Food[..at];
+                return;
+            }
+        }
+    }
+
+    private static void Front(Draft d, string lang)
+    {
+        for (int guard = 0; guard < 6; guard++)
+        {
+            string f = d.Food;
+            if (Lexicon.Longest("size", f, 0, 2, lang, out int size) is not null && size < f.Length && d.Amount is not null && d.Unit is null or { Kind: "count" })
+            {
+                d.Graded(f[..size]);
+                d.Food = f[size..].TrimStart();
+                continue;
+            }
+
+            if (Lexicon.Longest("prep", f, 0, 2, lang, out int end) is null || end >= f.Length || f[end] is not (' ' or ',') || lang is "fr" or "es" or "it")
+            {
+                if (f.StartsWith("and ", StringComparison.Ordinal) && d.Preparation is not null) { d.Food = f[4..]; continue; }
+                return;
+            }
+
+            string word = f[..end];
+            string rest = f[end..].TrimStart(' ', ',');
+            if (word.Equals("ground", StringComparison.OrdinalIgnoreCase) && Places.HasAny(rest, Meats) || rest.Length < 2 || word.Equals("hot", StringComparison.OrdinalIgnoreCase) && Places.HasAny(rest, "sauce", "chocolate"))
+            {
+                return;
+            }
+
+            d.Prepare(word);
+            d.Food = rest;
+        }
+    }
+
+    /// <summary>French, Spanish and Italian put it behind: "beurre fondu", "agua fría", "uova intere".</summary>
+    private static void Back(Draft d, string lang)
+    {
+        if (lang is not ("fr" or "es" or "it"))
+        {
+            return;
+        }
+
+        for (int guard = 0; guard < 3; guard++)
+        {
+            int space = d.Food.LastIndexOf(' ');
+            int two = space > 0 ? d.Food.LastIndexOf(' ', space - 1) : -1;
+            foreach (int at in (ReadOnlySpan<int>)[two, space])
+            {
+                if (at > 0 && Lexicon.Longest("prep", d.Food, at + 1, 3, lang, out int end) is not null && end >= d.Food.Length)
+                {
+                    string tail = d.Food[(at + 1)..];
+                    d.Preparation = d.Preparation is null ? tail : tail + ", " + d.Preparation;
+                    d.Tokens.Add(new ReadToken(tail, "preparation", tail));
+                    d.Food = d.Food[..at];
+                    space = -1;
+                    break;
+                }
+            }
+
+            if (space >= 0)
+            {
+                return;
+            }
+        }
+    }
+
+    /// <summary>A maker's name: a capitalised word before a percentage or, in lower-case languages, in the middle or at the end without a preposition.</summary>
+    private static void Maker(Draft d, string lang)
+    {
+        if (lang is "de" or "ja" || d.Amount is null)
+        {
+            return;
+        }
+
+        string[] w = d.Food.Split(' ');
+        if (w.Length < 2)
+        {
+            return;
+        }
+
+        bool percent = d.Food.Contains('%');
+        int first = -1;
+        int last = -1;
+        for (int i = lang == "en" ? 0 : 1; i < w.Length; i++)
+        {
+            bool name = w[i].Length >= 4 && char.IsUpper(w[i][0]) && char.IsLower(w[i][^1]) && char.IsLower(w[i][1]) && w[i].AsSpan().IndexOfAnyInRange('0', '9') < 0;
+            bool joint = i > 0 && w[i - 1] is "de" or "di" or "du" or "d'" or "del" or "della" or "des" or "la" or "à" or "al" or "alla" or "Saint" or "San";
+            if (name && !joint && (lang != "en" || (percent && i + 1 < w.Length && w[i + 1].Contains('%'))))
+            {
+                first = first < 0 ? i : first;
+                last = i;
+            }
+            else if (first >= 0)
+            {
+                break;
+            }
+        }
+
+        if (first < 0)
+        {
+            return;
+        }
+
+        string brand = string.Join(' ', w[first..(last + 1)]);
+        d.Tokens.Add(new ReadToken(brand, "brand", brand));
+        d.Food = string.Join(' ', w[..first].Concat(w[(last + 1)..]));
+    }
+
+    private static void Footnote(Draft d)
+    {
+        while (d.Food.Length > 1 && d.Food[^1] is '¹' or '²' or '³' or '†' or '*')
+        {
+            d.Food = d.Food[..^1];
+        }
+    }
+}

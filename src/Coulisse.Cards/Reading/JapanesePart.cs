@@ -1,0 +1,199 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Japanese lines: food and amount in either order, spoon words before the figure, counters behind it.</summary>
+internal static class JapanesePart
+{
+    /// <summary>True when the part is written in Japanese.</summary>
+    public static bool Reads(string s)
+    {
+        foreach (char c in s)
+        {
+            if (Places.IsJapanese(c))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The part's reading.</summary>
+    public static Draft Read(string s)
+    {
+        Draft d = new();
+        List<string> brackets = [];
+        s = Brackets.Take(s, brackets);
+        s = Whole(s);
+        s = Amount(s, d);
+        s = Words(s, d);
+        int size = s.IndexOf("サイズ", StringComparison.Ordinal);
+        if (size > 0)
+        {
+            int b = s.LastIndexOf(' ', size - 1);
+            d.Graded(s[(b + 1)..size]);
+            s = (s[..Math.Max(b, 0)] + s[(size + 3)..]).Trim();
+        }
+
+        d.Food = s.Trim(' ', '、', '。', ':', '-', '…', '・').Replace("  ", " ", StringComparison.Ordinal);
+        if (d.Unit?.Unit == "tin" && d.Food.EndsWith('缶'))
+        {
+            d.Food = d.Food[..^1];
+        }
+
+        if (d.Food.EndsWith('の') || d.Food.EndsWith('を'))
+        {
+            d.Food = d.Food[..^1];
+        }
+
+        foreach (string b in brackets)
+        {
+            Brackets.Read(b, "ja", d);
+        }
+
+        Alternatives.Complete(d, "ja");
+        d.Tokens.Add(new ReadToken(d.Food, "food", d.Food));
+        return d;
+    }
+
+    private static string Whole(string s) => s.StartsWith('約') ? s[1..] : s;
+
+    private static string Amount(string s, Draft d)
+    {
+        // spoon or cup word, then the figure
+        foreach (string w in (ReadOnlySpan<string>)["大さじ", "小さじ", "大匙", "小匙", "おおさじ", "こさじ", "カップ"])
+        {
+            int at = s.IndexOf(w, StringComparison.Ordinal);
+            if (at < 0)
+            {
+                continue;
+            }
+
+            int i = at + w.Length;
+            if (s.AsSpan(i).StartsWith("山盛り"))
+            {
+                d.Fill = "heaped";
+                i += 3;
+            }
+            else if (s.AsSpan(i).StartsWith("すりきり"))
+            {
+                d.Fill = "level";
+                i += 4;
+            }
+
+            i = Places.Skip(s, i);
+            if (Numbers.Range(s, i, "ja") is { } n && !(w == "カップ" && at > 0 && char.IsAsciiDigit(s[at - 1])))
+            {
+                Set(d, n, Lexicon.Unit(w, "ja"));
+                int end = n.End < s.Length && s[n.End] is '杯' ? n.End + 1 : n.End;
+                return s[..at] + " " + s[end..];
+            }
+        }
+
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (!char.IsAsciiDigit(s[i]) && Numbers.Vulgar(s[i]) == 0 || i > 0 && (char.IsAsciiLetter(s[i - 1]) || char.IsAsciiDigit(s[i - 1])))
+            {
+                continue;
+            }
+
+            if (Numbers.Range(s, i, "ja") is not { } n)
+            {
+                continue;
+            }
+
+            int j = Places.Skip(s, n.End);
+            if (j < s.Length && s[j] == '%')
+            {
+                i = j;
+                continue;
+            }
+
+            if (Unit(s, j, out int end) is { } unit)
+            {
+                Set(d, n, unit);
+                string before = s[..i].TrimEnd();
+                if (before.EndsWith('約'))
+                {
+                    before = before[..^1];
+                }
+
+                return before + " " + s[end..];
+            }
+
+            if (n.End >= s.Length && i > 0)
+            {
+                Set(d, n, null);
+                return s[..i];
+            }
+        }
+
+        return s;
+    }
+
+    private static UnitWord? Unit(string s, int at, out int end)
+    {
+        int latin = at;
+        while (latin < s.Length && (char.IsAsciiLetter(s[latin]) || s[latin] == '.'))
+        {
+            latin++;
+        }
+
+        if (latin > at)
+        {
+            end = latin;
+            Span<char> key = stackalloc char[32];
+            int n = latin - at > 12 ? -1 : Folding.Key(s.AsSpan(at, latin - at), key);
+            return n > 0 ? Lexicon.Unit(key[..n], "ja") : null;
+        }
+
+        for (int length = Math.Min(6, s.Length - at); length > 0; length--)
+        {
+            if (Lexicon.Unit(s.AsSpan(at, length), "ja") is { } unit && Places.IsJapanese(s[at]))
+            {
+                end = at + length;
+                return unit;
+            }
+        }
+
+        end = at;
+        return null;
+    }
+
+    private static void Set(Draft d, Numeral n, UnitWord? unit)
+    {
+        d.Amount = n.Min;
+        d.AmountMax = n.Max;
+        d.Unit = unit;
+        d.Repaired = n.Repaired;
+        d.Tokens.Add(new ReadToken(System.FormattableString.Invariant($"{n.Min}"), "amount", System.FormattableString.Invariant($"{n.Min} {unit?.Unit}")));
+    }
+
+    private static string Words(string s, Draft d)
+    {
+        foreach ((string word, string unit, double n) in (ReadOnlySpan<(string, string, double)>)[("ひとつまみ", "pinch", 1), ("一つまみ", "pinch", 1), ("ひとかけ", "clove", 1), ("半分", "piece", 0.5), ("半個", "piece", 0.5)])
+        {
+            int at = s.IndexOf(word, StringComparison.Ordinal);
+            if (at >= 0 && d.Amount is null)
+            {
+                d.Amount = n;
+                d.Unit = unit == "piece" ? null : Lexicon.Unit(unit, "en");
+                return (s[..at] + " " + s[(at + word.Length)..]).Trim();
+            }
+        }
+
+        foreach (string w in (ReadOnlySpan<string>)["適量", "適宜", "少々", "お好みで", "お好み", "少量"])
+        {
+            int at = s.IndexOf(w, StringComparison.Ordinal);
+            if (at >= 0)
+            {
+                d.Use = w is "適量" or "適宜" ? "as needed" : w;
+                d.Optional |= w.StartsWith("お好み", StringComparison.Ordinal);
+                return (s[..at] + " " + s[(at + w.Length)..]).Trim();
+            }
+        }
+
+        return s;
+    }
+}

@@ -1,0 +1,229 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Splits a line that names more than one food, and puts back together amounts that belong to one.</summary>
+internal static class Joins
+{
+    private static readonly string[] Ands = ["and", "et", "und", "y", "e", "plus", "more", "dazu", "&"];
+
+    /// <summary>The parts of a line, in order.</summary>
+    public static List<string> Split(string s, string lang)
+    {
+        List<string> parts = [];
+        int start = 0;
+        int depth = 0;
+        for (int i = 0; i < s.Length; i++)
+        {
+            char c = s[i];
+            depth += c == '(' ? 1 : c == ')' && depth > 0 ? -1 : 0;
+            if (depth > 0 || i == 0)
+            {
+                continue;
+            }
+
+            int length = 0;
+            if (c == '+')
+            {
+                length = 1;
+            }
+            else if (c == '、' && lang == "ja" && i + 1 < s.Length && (s.AsSpan(i + 1).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(i).Contains("用に", StringComparison.Ordinal)))
+            {
+                length = 1;
+            }
+            else if (c == ' ' || c == ',')
+            {
+                length = AndBefore(s, i, start, lang);
+            }
+            else if (c == '/' && i > 0 && s[i - 1] == ' ' && i + 1 < s.Length && s[i + 1] == ' ' && EndsWithNumber(s, i))
+            {
+                length = 1;
+            }
+
+            if (length > 0)
+            {
+                Add(parts, s[start..i]);
+                start = i + length;
+                i = start - 1;
+            }
+        }
+
+        Add(parts, s[start..]);
+        if (parts.Count == 1 && !LineKinds.HasAmount(s, lang))
+        {
+            return Unamounted(s, lang);
+        }
+
+        return parts.Count == 0 ? [s] : parts;
+    }
+
+    /// <summary>Adds a part to those before it: a second figure of the same food is summed or kept beside, "plus extra for the tin" is a use.</summary>
+    public static void Merge(List<Draft> drafts, Draft d, string lang)
+    {
+        if (drafts.Count == 0)
+        {
+            drafts.Add(d);
+            return;
+        }
+
+        Draft last = drafts[^1];
+        if (d.Amount is null && Extra(d.Food) is { } extra)
+        {
+            last.Use = last.Use is null ? extra : last.Use + "; " + extra;
+            last.Tokens.Add(new ReadToken(d.Food, "use", extra));
+            return;
+        }
+
+        bool noFood = d.Food.Length == 0 || d.Food.StartsWith("for ", StringComparison.OrdinalIgnoreCase);
+        bool lastBare = last.Food.Length == 0 && last.Amount is not null;
+        if ((noFood || lastBare) && d.Amount is { } more && last.Amount is { } had && last.AmountMax is null && d.AmountMax is null)
+        {
+            Sum(drafts, last, d, had, more, lastBare);
+            return;
+        }
+
+        if (noFood && d.Amount is null)
+        {
+            last.Use ??= d.Use;
+            if (d.Preparation is { } p)
+            {
+                last.Prepare(p);
+            }
+
+            return;
+        }
+
+        // "salt and pepper, to taste": what is said of the last holds for both
+        if (last.Amount is null && d.Amount is null && last.Use is null && d.Use is not null)
+        {
+            last.Use = d.Use;
+        }
+
+        drafts.Add(d);
+        _ = lang;
+    }
+
+    private static void Sum(List<Draft> drafts, Draft last, Draft d, double had, double more, bool lastBare)
+    {
+        if (lastBare)
+        {
+            last.Food = d.Food;
+            last.Preparation ??= d.Preparation;
+            last.Use ??= d.Use;
+            last.Alternative ??= d.Alternative;
+        }
+
+        if (last.Unit?.Unit == d.Unit?.Unit)
+        {
+            last.Amount = had + more;
+        }
+        else if (last.Unit?.Base is { } a && d.Unit?.Base is { } b && last.Unit.Kind == d.Unit.Kind)
+        {
+            last.Amount = had + more * b / a;
+        }
+        else
+        {
+            // "¾ cup and 2 tablespoons butter": two measures of one food stay two amounts.
+            d.Food = last.Food;
+            d.Preparation ??= last.Preparation;
+            drafts.Add(d);
+        }
+    }
+
+    private static void Add(List<string> parts, string part)
+    {
+        string t = part.Trim(' ', ',', ';');
+        if (t.Length > 0)
+        {
+            parts.Add(t);
+        }
+    }
+
+    /// <summary>Length of ", plus " or " and " when a new amount begins behind it; 0 otherwise.</summary>
+    private static int AndBefore(string s, int i, int start, string lang)
+    {
+        int j = i;
+        while (j < s.Length && s[j] is ' ' or ',')
+        {
+            j++;
+        }
+
+        foreach (string and in Ands)
+        {
+            if (and is "y" && lang != "es" || and is "e" && lang != "it" || !Places.WordAt(s, j, and))
+            {
+                continue;
+            }
+
+            int k = Places.Skip(s, j + and.Length);
+            bool isExtra = Extra(s[k..]) is not null || (and is "dazu" or "plus" && Extra(s[k..]) is not null);
+            if (isExtra)
+            {
+                return k - i;
+            }
+
+            if (Amounts.At(s, k, lang) is { } m && (m.Unit is { Kind: not "length" } || (char.IsAsciiDigit(s[k]) && m.Unit is null)) && HasMeasure(s, start, i, lang) && !(k > 0 && m.Number.InWords && m.Unit is null))
+            {
+                return k - i;
+            }
+        }
+
+        // "più quello per la teglia", "plus extra for"
+        foreach (string more in (ReadOnlySpan<string>)["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "sowie etwas", "et un peu"])
+        {
+            if (Places.WordAt(s, j, more) || s.AsSpan(j).StartsWith(more, StringComparison.OrdinalIgnoreCase))
+            {
+                return j - i;
+            }
+        }
+
+        return 0;
+    }
+
+    private static bool HasMeasure(string s, int start, int end, string lang)
+    {
+        int at = Places.Skip(s, start);
+        return Amounts.At(s, at, lang) is { } m && m.End <= end + 1 || LineKinds.HasAmount(s[start..end], lang);
+    }
+
+    private static string? Extra(string s)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "più quello per", "un po' per", "plus extra", "plus more", "plus a little"])
+        {
+            if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (s.Length == w.Length || s[w.Length] == ' '))
+            {
+                return "extra: " + s;
+            }
+        }
+
+        return s.EndsWith("用に少々", StringComparison.Ordinal) || s.EndsWith("用に適量", StringComparison.Ordinal) ? "extra: " + s : null;
+    }
+
+    private static bool EndsWithNumber(string s, int i)
+    {
+        int j = i - 2;
+        while (j > 0 && s[j] == ' ')
+        {
+            j--;
+        }
+
+        return j > 1 && char.IsAsciiDigit(s[j]) && s.AsSpan(0, j).IndexOfAnyInRange('A', 'z') >= 0 && s[0] is > '9';
+    }
+
+    /// <summary>"salt and pepper", "Sal y pimienta al gusto": two foods only when the first is one everybody pairs.</summary>
+    private static List<string> Unamounted(string s, string lang)
+    {
+        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e", "&"])
+        {
+            int at = Places.FindWord(s, and);
+            if (at > 2 && at < 40 && (and.Length > 1 || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))
+            {
+                return [s[..at].Trim(), s[(at + and.Length)..].Trim()];
+            }
+        }
+
+        return [s];
+    }
+
+    private static bool IsSalt(string s) => Places.HasAny(s, "salt", "sel", "Salz", "sal", "sale", "pepper", "poivre", "Pfeffer", "pimienta", "pepe");
+}

@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Questions a single line raises. Each has a near miss that stays silent.</summary>
+internal static class LineDoubts
+{
+    /// <summary>Adds the questions of one food of a line.</summary>
+    public static void Of(Draft d, string line, string lang, int number, List<Doubt> doubts)
+    {
+        string Say(double? v) => v is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
+        if (d.Repaired)
+        {
+            string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();
+            doubts.Add(new Doubt(number, $"“{line}”: letters stand where digits should. Is it {read}?", [new Candidate(read, $"{read} {d.Food}"), new Candidate("another amount", line)], $"{read} or another amount", Weight(d)));
+        }
+
+        if (d.Milli)
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: “m” is no unit of amount. Is it {Say(d.Amount)} ml?", [new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}"), new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}")], $"{Say(d.Amount)} ml or {Say(d.Amount)} g", Weight(d)));
+        }
+
+        if (d.Unit?.Unit == "glass" && d.Grams is null)
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: how much does the glass hold?", [new Candidate("120 ml", $"120 ml {d.Food}"), new Candidate("200 ml", $"200 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "120 to 250 ml", 100));
+        }
+
+        if (d.Unit?.Unit == "cup" && lang is "de" or "fr" or "es" or "it" && d.Grams is null)
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: how much does the cup hold?", [new Candidate("150 ml", $"150 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "150 to 250 ml", 100));
+        }
+
+        if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase))
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: the spice, or garlic?", [new Candidate("cloves, the spice", $"{Say(d.Amount)} cloves (spice)"), new Candidate("cloves of garlic", $"{Say(d.Amount)} cloves garlic")], "0.2 g or 6 g", 6));
+        }
+
+        if (lang == "es" && d.Food.Equals("manteca", StringComparison.OrdinalIgnoreCase))
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: lard or butter?", [new Candidate("manteca de cerdo (lard)", "manteca de cerdo"), new Candidate("mantequilla (butter)", "mantequilla")], "milk as an allergen, or pork", 100));
+        }
+    }
+
+    private static double Weight(Draft d) => d.Unit is { Base: { } b } && d.Amount is { } a ? a * b : d.Amount ?? 1;
+}

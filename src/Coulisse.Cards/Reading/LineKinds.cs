@@ -1,0 +1,80 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Tells totals, headings and remarks from foods.</summary>
+internal static class LineKinds
+{
+    /// <summary>What a line of a list is.</summary>
+    public static LineKind Of(string s, string lang)
+    {
+        bool digit = s.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
+        if (s[0] is '【' or '[' or '<' or '〈' or '《' or '■' && s[^1] is '】' or ']' or '>' or '〉' or '》')
+        {
+            return LineKind.Heading;
+        }
+
+        if (Lexicon.Longest("total", s, 0, 2, lang, out int end) is not null && digit)
+        {
+            return IsTotal(s, end) ? LineKind.Total : LineKind.Ingredient;
+        }
+
+        if (s[^1] == ':' && !HasAmount(s, lang))
+        {
+            return LineKind.Heading;
+        }
+
+        if (!digit && s.Length < 60 && s.IndexOf(',') < 0 && Lexicon.Longest("heading", s, 0, 3, lang, out int h) is not null && h < s.Length && (s[h - 1] == '\'' || s[h] == ' '))
+        {
+            return LineKind.Heading;
+        }
+
+        if (Opens(s, "see ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", "*", "※"))
+        {
+            return LineKind.Note;
+        }
+
+        // a temperature and nothing to eat
+        if (s.Contains('°') && Places.HasAny(s, "oven", "four", "Ofen", "horno", "forno") && !s.Contains(" g ", StringComparison.Ordinal))
+        {
+            return LineKind.Note;
+        }
+
+        return LineKind.Ingredient;
+    }
+
+    /// <summary>True when a figure that is an amount stands anywhere.</summary>
+    public static bool HasAmount(string s, string lang)
+    {
+        for (int i = 0; i < s.Length && i < 400; i++)
+        {
+            if ((char.IsAsciiDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) && (i == 0 || !char.IsLetterOrDigit(s[i - 1])) && Amounts.At(s, i, lang) is { } m && (m.Unit is { Kind: not "length" } || i == 0))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsTotal(string s, int end)
+    {
+        // "Total: 1,486 g", "Totale impasto 1.230 g", "Poids total de la pâte : 918 g": figures come last and nothing follows but a unit.
+        int first = s.AsSpan().IndexOfAnyInRange('0', '9');
+        int last = s.AsSpan().LastIndexOfAnyInRange('0', '9');
+        return first >= end && s.Length - last < 12 && first - end < 30;
+    }
+
+    private static bool Opens(string s, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w[^1] is ' ' or ':' or '.' or '*' or '※' || s.Length == w.Length || !char.IsLetter(s[w.Length])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,408 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Reads one food with its amount: brackets first, then the amount at the front or at the end, then what stands after commas.</summary>
+internal static class PartReader
+{
+    /// <summary>The part's reading.</summary>
+    public static Draft Read(string part, string lang)
+    {
+        Draft d = new();
+        string s = part;
+        if (lang == "ja" && JapanesePart.Reads(s))
+        {
+            return JapanesePart.Read(s);
+        }
+
+        List<string> brackets = [];
+        s = Brackets.Take(s, brackets);
+        s = PartOf(s, lang, d);
+        s = Front(s, lang, d);
+        if (d.Amount is null && d.AmountMax is null && d.Percent is null)
+        {
+            s = BackAmount.Take(s, lang, d);
+        }
+
+        Tails.Read(s, lang, d);
+        foreach (string b in brackets)
+        {
+            Brackets.Read(b, lang, d);
+        }
+
+        FoodWords.Tidy(d, lang);
+        return d;
+    }
+
+    /// <summary>"zest and juice of 2 limes", "white of 1 egg": the part is how it is prepared, the fruit is what is counted.</summary>
+    private static string PartOf(string s, string lang, Draft d)
+    {
+        if (Lexicon.Longest("part", s, 0, 4, lang, out int end) is not { } part)
+        {
+            return s;
+        }
+
+        int i = Places.Skip(s, end);
+        int of = Of(s, i, lang);
+        if (of == i)
+        {
+            return s;
+        }
+
+        if (Amounts.At(s, of, lang) is { } m && m.Unit is null or { Unit: "piece" } && Amounts.At(s, of, lang) is not null)
+        {
+            d.Prepare(part);
+            return s[of..];
+        }
+
+        return s;
+    }
+
+    /// <summary>End of "of", "de", "d'", "di" at a place; the place itself when there is none.</summary>
+    public static int Of(string s, int i, string lang)
+    {
+        if (i < s.Length - 1 && s[i] is 'd' or 'D' && s[i + 1] == '\'')
+        {
+            return i + 2;
+        }
+
+        foreach (string w in lang switch
+        {
+            "fr" => (ReadOnlySpan<string>)["de la", "de l'", "des", "du", "de"],
+            "de" => ["vom", "von"],
+            "es" => ["de la", "del", "de los", "de las", "de"],
+            "it" => ["della", "dello", "dell'", "degli", "dei", "delle", "del", "di"],
+            _ => ["of the", "of"],
+        })
+        {
+            if (w[^1] == '\'' ? s.AsSpan(i).StartsWith(w, StringComparison.OrdinalIgnoreCase) : Places.WordAt(s, i, w))
+            {
+                return Places.Skip(s, i + w.Length);
+            }
+        }
+
+        return i;
+    }
+
+    /// <summary>The amount at the front and everything that hangs on it.</summary>
+    private static string Front(string s, string lang, Draft d)
+    {
+        s = StripWhole(s, d);
+        if (s.StartsWith("the ", StringComparison.OrdinalIgnoreCase))
+        {
+            d.The = true;
+            s = s[4..];
+        }
+
+        if (s.StartsWith('#') && s.Length > 2 && char.IsAsciiDigit(s[1]))
+        {
+            // "#10 can tomatoes": a size, not an amount
+            int can = s.IndexOf(' ');
+            if (can > 0 && Lexicon.LongestUnit(s, can + 1, lang, out int e) is { Kind: "container" } tin)
+            {
+                d.Amount = 1;
+                d.Unit = tin;
+                d.Grade = s[..can];
+                return s[e..].TrimStart();
+            }
+        }
+
+        if (Percent(s, lang, d) is { } afterPercent)
+        {
+            return afterPercent;
+        }
+
+        if (Amounts.At(s, 0, lang) is not { } m)
+        {
+            return BareUnit(s, lang, d);
+        }
+
+        m = Millilitres(s, m, d);
+        int i = m.End;
+        // "7-grain flake mix", "2%": digits that belong to the food
+        if (m.Unit is null && i < s.Length && s[i] == '%')
+        {
+            return s;
+        }
+
+        // "1 400 g tin": a count and the content of one
+        if (m.Number.Spaced && m.Unit is { Kind: "mass" or "volume" } content && Container(s, Places.Skip(s, i), lang, out int ce) is { } box)
+        {
+            int space = s.IndexOf(' ');
+            if (Numbers.Single(s[..space], 0, lang) is { } count && Numbers.Single(s, space + 1, lang) is { } each)
+            {
+                d.Amount = count.Min;
+                d.Unit = box;
+                Content(d, each.Min, content);
+                return AfterUnit(s, ce, lang, d);
+            }
+        }
+
+        Take(d, m, s);
+        i = Multiplied(s, i, lang, d);
+        i = Compound(s, i, lang, d);
+        i = Second(s, i, lang, d);
+        return AfterUnit(s, i, lang, d);
+    }
+
+    private static string AfterUnit(string s, int i, string lang, Draft d)
+    {
+        i = Places.Skip(s, i);
+        // a container after a weight: "7 g sachet instant yeast" keeps the weight
+        if (d.Unit is { Kind: "mass" or "volume" } && Container(s, i, lang, out int e) is not null && e < s.Length && PlainContainer(s, i, e))
+        {
+            i = Places.Skip(s, e);
+        }
+        else if (d.Unit is { Kind: "container" or "count" } && BetweenOf(s, i, lang) is var content and > 0 && Amounts.At(s, content, lang) is { Unit.Kind: "mass" or "volume" } m)
+        {
+            // "2 boîtes de 425 g de fèves", "2 scatole da 230 g di ceci"
+            Content(d, m.Number.Min, m.Unit!);
+            i = Places.Skip(s, m.End);
+        }
+
+        int of = Of(s, i, lang);
+        return s[Places.Skip(s, of)..];
+    }
+
+    private static bool PlainContainer(string s, int i, int end) => !s.AsSpan(i, end - i).StartsWith("pot", StringComparison.OrdinalIgnoreCase);
+
+    private static int BetweenOf(string s, int i, string lang)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["de", "da", "à", "à", "zu je", "je", "of", "zu"])
+        {
+            if (Places.WordAt(s, i, w))
+            {
+                return Places.Skip(s, i + w.Length);
+            }
+        }
+
+        _ = lang;
+        return 0;
+    }
+
+    /// <summary>Puts a measure into the draft.</summary>
+    public static void Take(Draft d, Measure m, string s)
+    {
+        d.Amount = m.UpTo ? 0 : m.Number.Min;
+        d.AmountMax = m.UpTo ? m.Number.Min : m.Number.Max;
+        d.Unit = m.Unit;
+        d.Fill = m.Fill;
+        if (m.Size is not null)
+        {
+            d.Graded(m.Size);
+        }
+
+        d.Repaired |= m.Number.Repaired;
+        if (m.Unit is { Kind: "dozen" })
+        {
+            d.Amount *= 12;
+            d.AmountMax *= 12;
+            d.Unit = null;
+        }
+
+        d.Tokens.Add(new ReadToken(s[..Math.Min(m.Number.End, s.Length)].Trim(), "amount", System.FormattableString.Invariant($"{d.Amount}{(d.AmountMax is { } x ? System.FormattableString.Invariant($" to {x}") : "")}")));
+        if (m.Unit is not null)
+        {
+            d.Tokens.Add(new ReadToken(s[Math.Min(m.Number.End, m.End)..m.End].Trim(), "unit", m.Unit.Unit));
+        }
+    }
+
+    /// <summary>"75 m vinegar": a lone m is no unit of a kitchen; ml is meant, and asked.</summary>
+    private static Measure Millilitres(string s, Measure m, Draft d)
+    {
+        int i = Places.Skip(s, m.End);
+        if (m.Unit is null && i + 1 < s.Length && s[i] == 'm' && s[i + 1] == ' ')
+        {
+            d.Milli = true;
+            return m with { Unit = Lexicon.Unit("ml", "en"), End = i + 1 };
+        }
+
+        return m;
+    }
+
+    private static string StripWhole(string s, Draft d)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["all of the ", "all the ", "tutto il ", "tutta la ", "tout le ", "toute la ", "toda la ", "todo el ", "die gesamte ", "der gesamte ", "rest of the ", "remaining "])
+        {
+            if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase))
+            {
+                d.Whole = true;
+                d.Reference = "whole amount";
+                return s[w.Length..];
+            }
+        }
+
+        return s;
+    }
+
+    /// <summary>"2% salt (on flour)", "2 % salt on flour", "20% of the syrup": a share of a base.</summary>
+    private static string? Percent(string s, string lang, Draft d)
+    {
+        if (Numbers.Single(s, 0, lang) is not { InWords: false } n)
+        {
+            return null;
+        }
+
+        int i = Places.Skip(s, n.End);
+        if (i >= s.Length || s[i] != '%')
+        {
+            return null;
+        }
+
+        int j = Places.Skip(s, i + 1);
+        int of = Places.WordAt(s, j, "of the") ? j + 6 : Places.WordAt(s, j, "of") ? j + 2 : j;
+        d.Percent = n.Min;
+        if (of > j)
+        {
+            d.PercentOf = s[of..].Trim();
+            return s[of..].Trim();
+        }
+
+        int on = Math.Max(s.IndexOf(" on ", StringComparison.OrdinalIgnoreCase), s.IndexOf("(on ", StringComparison.OrdinalIgnoreCase));
+        if (on < 0)
+        {
+            on = s.IndexOf("(of ", StringComparison.OrdinalIgnoreCase);
+        }
+
+        if (on > 0)
+        {
+            d.PercentOf = s[(on + 4)..].Trim(' ', ')');
+            return s[j..on].Trim();
+        }
+
+        d.PercentOf = Places.HasAny(s, "hydration", "Hydratation") ? "flour" : null;
+        if (d.PercentOf is not null)
+        {
+            return s[j..];
+        }
+
+        d.Percent = null;
+        return null;
+    }
+
+    /// <summary>"pinch salt", "small handful rocket", "juice": a measure word with no number before it means one.</summary>
+    private static string BareUnit(string s, string lang, Draft d)
+    {
+        if (Lexicon.LongestUnit(s, 0, lang, out int end) is { Kind: "word" } unit && end < s.Length && s[end] == ' ' && unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip")
+        {
+            d.Amount = 1;
+            d.Unit = unit;
+            return s[Places.Skip(s, Of(s, Places.Skip(s, end), lang))..];
+        }
+
+        return s;
+    }
+
+    /// <summary>"2 x 400 g tins", "4 x 150 g fillets", "8 60 g pieces".</summary>
+    private static int Multiplied(string s, int i, string lang, Draft d)
+    {
+        if (d.Unit is not null || d.Amount is null)
+        {
+            return i;
+        }
+
+        int j = Places.Skip(s, i);
+        bool times = j < s.Length && (s[j] is '×' || (s[j] is 'x' or 'X' && (j + 1 == s.Length || !char.IsLetter(s[j + 1]))));
+        int k = times ? Places.Skip(s, j + 1) : j;
+        if (!times && (k >= s.Length || !char.IsAsciiDigit(s[k])))
+        {
+            return i;
+        }
+
+        if (Amounts.At(s, k, lang) is not { Unit.Kind: "mass" or "volume" } each)
+        {
+            return i;
+        }
+
+        int e = Places.Skip(s, each.End);
+        if (Container(s, e, lang, out int ce) is { } box)
+        {
+            d.Unit = box;
+            Content(d, each.Number.Min, each.Unit!);
+            return ce;
+        }
+
+        if (each.Unit!.Kind == "volume")
+        {
+            d.PackGrams = null;
+            d.Amount *= each.Number.Min;
+            d.Unit = each.Unit;
+            d.Tokens.Add(new ReadToken(s[j..each.End], "amount", "times " + s[k..each.End]));
+            return each.End;
+        }
+
+        Content(d, each.Number.Min, each.Unit);
+        if (d.Grams is { } g && each.Number.Max is { } max)
+        {
+            d.GramsMax = g / each.Number.Min * max;
+        }
+
+        return each.End;
+    }
+
+    /// <summary>What one pack holds, and so the weight of all.</summary>
+    public static void Content(Draft d, double each, UnitWord unit)
+    {
+        if (unit is { Kind: "mass", Base: { } b })
+        {
+            d.PackGrams = each * b;
+            d.Grams = d.Amount * each * b;
+            d.GramsMax = d.AmountMax * each * b;
+        }
+
+        d.Second ??= System.FormattableString.Invariant($"{each} {unit.Unit} each");
+        d.Tokens.Add(new ReadToken(System.FormattableString.Invariant($"{each} {unit.Unit}"), "content of one", System.FormattableString.Invariant($"{d.Grams} g in all")));
+    }
+
+    /// <summary>"1 lb 4 oz", "2 kg 500 g": one amount told in two units.</summary>
+    private static int Compound(string s, int i, string lang, Draft d)
+    {
+        int j = Places.Skip(s, i);
+        if (d.Unit is { Unit: "lb" or "kg" or "l", Base: { } big } && j < s.Length && char.IsAsciiDigit(s[j]) && Amounts.At(s, j, lang) is { } m && m.Unit is { Base: { } small } && m.Unit.Kind == d.Unit.Kind && small < big)
+        {
+            d.Amount += m.Number.Min * small / big;
+            return m.End;
+        }
+
+        return i;
+    }
+
+    /// <summary>"250g/9oz", "1 cup / 120 g", "9 oz = 250 g", "200 g ± 10 g": a second measure beside the first.</summary>
+    private static int Second(string s, int i, string lang, Draft d)
+    {
+        int j = Places.Skip(s, i);
+        if (j >= s.Length || s[j] is not ('/' or '=' or '±' or '|') || Amounts.At(s, j + 1, lang) is not { Unit: not null } m)
+        {
+            return i;
+        }
+
+        string words = s[Places.Skip(s, j + 1)..m.End];
+        if (s[j] == '±')
+        {
+            d.Tokens.Add(new ReadToken(words, "tolerance", words));
+            return m.End;
+        }
+
+        SecondMeasure(d, m, words);
+        return m.End;
+    }
+
+    /// <summary>Keeps the second measure; the weight of the two is the one that binds.</summary>
+    public static void SecondMeasure(Draft d, Measure m, string words)
+    {
+        d.Second ??= Tidy(m, words);
+        if (m.Unit is { Kind: "mass", Base: { } b } && (d.Unit is null || d.Unit.Kind != "mass"))
+        {
+            d.Grams = Math.Round(m.Number.Min * b, 4);
+            d.GramsMax = m.Number.Max is { } x ? Math.Round(x * b, 4) : null;
+        }
+
+        d.Tokens.Add(new ReadToken(words, "second measure", d.Second));
+    }
+
+    private static string Tidy(Measure m, string words) =>
+        m.Number.Max is null && m.Unit is not null ? System.FormattableString.Invariant($"{Math.Round(m.Number.Min, 4)} {m.Unit.Unit}") : words.Trim();
+
+    private static UnitWord? Container(string s, int i, string lang, out int end) =>
+        Lexicon.LongestUnit(s, i, lang, out end) is { Kind: "container" } unit ? unit : null;
+}

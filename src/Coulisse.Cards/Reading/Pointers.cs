@@ -1,0 +1,28 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"see below", "card 14", "fiche 7", "別記", "from above": a pointer to another component or card.</summary>
+internal static class Pointers
+{
+    /// <summary>True when the words point elsewhere; the draft remembers where.</summary>
+    public static bool In(string w, Draft d)
+    {
+        bool points = w.StartsWith("see ", StringComparison.OrdinalIgnoreCase) || w.StartsWith("voir ", StringComparison.OrdinalIgnoreCase) || w.StartsWith("siehe ", StringComparison.OrdinalIgnoreCase)
+            || w.StartsWith("s. ", StringComparison.OrdinalIgnoreCase) || w.StartsWith("ver ", StringComparison.OrdinalIgnoreCase) || w.StartsWith("vedi ", StringComparison.OrdinalIgnoreCase)
+            || w.StartsWith("from above", StringComparison.OrdinalIgnoreCase) || w.StartsWith("above", StringComparison.OrdinalIgnoreCase) || w.StartsWith("all of the above", StringComparison.OrdinalIgnoreCase)
+            || w.StartsWith("all of it", StringComparison.OrdinalIgnoreCase) || w is "gesamt" or "all" or "tout" or "todo" or "tutto" or "別記" or "上記" or "下記参照"
+            || Card(w, "card") || Card(w, "fiche") || Card(w, "ficha") || Card(w, "scheda") || Card(w, "Karte") || Card(w, "page") || Card(w, "recipe") || Card(w, "recette");
+        if (!points)
+        {
+            return false;
+        }
+
+        d.Reference = w;
+        d.Whole |= w.StartsWith("all", StringComparison.OrdinalIgnoreCase) || w is "gesamt" or "tout" or "todo" or "tutto";
+        d.Tokens.Add(new ReadToken(w, "pointer", w));
+        return true;
+    }
+
+    private static bool Card(string w, string word) => Places.WordAt(w, 0, word) && w.Length > word.Length + 1 && char.IsAsciiDigit(w[word.Length + 1]);
+}

@@ -1,0 +1,122 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>What stands after the commas: preparation, grade, state, use, an alternative, "optional", a size.</summary>
+internal static class Tails
+{
+    /// <summary>Reads food and tails; the food is the first segment that is not only preparation.</summary>
+    public static void Read(string s, string lang, Draft d)
+    {
+        List<string> segments = Segments(s);
+        int food = 0;
+        while (food < segments.Count - 1 && (OnlyPreparation(segments[food], lang) || segments[food].Length == 0))
+        {
+            d.Prepare(segments[food]);
+            food++;
+        }
+
+        d.Food = segments.Count > 0 ? segments[food] : "";
+        for (int i = food + 1; i < segments.Count; i++)
+        {
+            One(segments[i], lang, d);
+        }
+    }
+
+    private static List<string> Segments(string s)
+    {
+        List<string> all = [];
+        int start = 0;
+        for (int i = 0; i < s.Length; i++)
+        {
+            bool comma = s[i] is ',' && !(i > 0 && i + 1 < s.Length && char.IsAsciiDigit(s[i - 1]) && char.IsAsciiDigit(s[i + 1]));
+            bool colon = s[i] == ':' && i + 1 < s.Length;
+            if (comma || colon || s[i] is ';' or '、' || (s[i] == '-' && i > 0 && s[i - 1] == ' ' && i + 1 < s.Length && s[i + 1] == ' '))
+            {
+                all.Add(s[start..i].Trim());
+                start = i + 1;
+            }
+        }
+
+        string last = s[start..].Trim(' ', '.');
+        if (last.Length > 0 || all.Count == 0)
+        {
+            all.Add(last);
+        }
+
+        return all;
+    }
+
+    private static bool OnlyPreparation(string s, string lang)
+    {
+        int i = 0;
+        bool any = false;
+        while (i < s.Length)
+        {
+            if (Lexicon.Longest("prep", s, i, 3, lang, out int end) is null)
+            {
+                return false;
+            }
+
+            any = true;
+            i = Places.Skip(s, end);
+        }
+
+        return any;
+    }
+
+    private static void One(string w, string lang, Draft d)
+    {
+        if (w.Length == 0)
+        {
+            return;
+        }
+
+        if (Lexicon.Longest("optional", w, 0, 3, lang, out _) is not null)
+        {
+            d.Optional = true;
+            d.Tokens.Add(new ReadToken(w, "optional", "may be left out"));
+        }
+        else if (Alternatives.In(w, lang, d) || Pointers.In(w, d))
+        {
+        }
+        else if (Lexicon.Longest("use", w, 0, 3, lang, out int use) is { } meaning && use >= w.Length - 1)
+        {
+            d.Use = meaning;
+            d.Tokens.Add(new ReadToken(w, "use", meaning));
+        }
+        else if (Uses.Begins(w, lang))
+        {
+            d.Use = d.Use is null or "divided" ? w : d.Use + ", " + w;
+            d.Tokens.Add(new ReadToken(w, "use", w));
+        }
+        else if (Brackets.Temperature(w, d))
+        {
+        }
+        else if ((w.Contains('%') || Places.HasAny(w, "bloom")) && w.Length < 40)
+        {
+            d.Graded(w);
+            d.Tokens.Add(new ReadToken(w, "grade", w));
+        }
+        else if (Fill(w, d))
+        {
+        }
+        else
+        {
+            d.Prepare(w);
+        }
+    }
+
+    private static bool Fill(string w, Draft d)
+    {
+        // "1 cup brown sugar, packed": the word after the comma says how the cup is filled; "flour, sifted" is a later task.
+        if (d.Unit is { Kind: "cup" or "spoon" } && w is "packed" or "firmly packed" or "lightly packed" or "level" or "heaped")
+        {
+            d.Fill = w.EndsWith("packed", StringComparison.Ordinal) ? "packed" : w;
+            d.Tokens.Add(new ReadToken(w, "fill", d.Fill));
+            return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,54 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"for the tin", "to glaze", "pour le plan de travail", "zum Ausbacken": what a food is for.</summary>
+internal static class Uses
+{
+    /// <summary>True when the words begin with a purpose.</summary>
+    public static bool Begins(string w, string lang)
+    {
+        string[] openers = Openers(lang);
+        foreach (string o in openers)
+        {
+            if (Places.WordAt(w, 0, o) && w.Length > o.Length + 1)
+            {
+                return true;
+            }
+        }
+
+        return Places.WordAt(w, 0, "to") && Places.HasAny(w, "serve", "finish", "garnish", "glaze", "dust", "taste", "decorate", "grease", "brush", "fry", "coat", "roll", "season");
+    }
+
+    /// <summary>Takes a purpose off the end of a food: "Öl zum Ausbacken", "flour for dusting".</summary>
+    public static void TakeFrom(Draft d, string lang)
+    {
+        foreach (string o in Openers(lang))
+        {
+            int at = Places.FindWord(d.Food, o, 2);
+            if (at > 1 && at + o.Length + 1 < d.Food.Length)
+            {
+                // "lievito per dolci" and "spice mix for bread" are names; a purpose binds when no amount does or a known purpose word follows.
+                string use = d.Food[at..];
+                if (d.Amount is null || IsPurpose(use))
+                {
+                    d.Use ??= use;
+                    d.Tokens.Add(new ReadToken(use, "use", use));
+                    d.Food = d.Food[..at].TrimEnd(' ', ',');
+                    return;
+                }
+            }
+        }
+    }
+
+    private static string[] Openers(string lang) => lang switch
+    {
+        "fr" => ["pour"],
+        "de" => ["zum", "zur", "für"],
+        "es" => ["para"],
+        "it" => ["per"],
+        _ => ["for"],
+    };
+
+    private static bool IsPurpose(string use) => Places.HasAny(use, "dusting", "frying", "greasing", "rolling", "tin", "pan", "mould", "moulds", "top", "glaze", "gelatine", "serving", "sprinkling", "moule", "four", "teglia", "spolvero", "Form", "Ausbacken", "Bestreuen", "freír", "molde");
+}

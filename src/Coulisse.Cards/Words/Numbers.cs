@@ -1,0 +1,338 @@
+using System.Globalization;
+
+namespace Coulisse.Cards.Words;
+
+/// <summary>Reads numbers as people print them: fractions, mixed numbers, decimal commas, thousands, ranges, words, letters for digits.</summary>
+internal static class Numbers
+{
+    /// <summary>A number or range at a place; null when none begins there.</summary>
+    public static Numeral? Range(string s, int at, string lang)
+    {
+        int i = at;
+        bool between = Places.WordAt(s, i, "between") || (lang == "es" && Places.WordAt(s, i, "entre")) || (lang == "fr" && Places.WordAt(s, i, "entre")) || (lang == "de" && Places.WordAt(s, i, "zwischen"));
+        bool from = (lang is "es" or "fr" && Places.WordAt(s, i, "de")) || Places.WordAt(s, i, "from") || (lang == "it" && Places.WordAt(s, i, "da"));
+        if (between || from)
+        {
+            i = Places.Skip(s, Places.WordEnd(s, i));
+        }
+
+        if (Single(s, i, lang) is not { } first)
+        {
+            return null;
+        }
+
+        Numeral? range = Upper(s, first, lang, between);
+        if (range is null && (between || from))
+        {
+            return null;
+        }
+
+        return range ?? first;
+    }
+
+    /// <summary>One number at a place; null when none begins there.</summary>
+    public static Numeral? Single(string s, int at, string lang)
+    {
+        if (at >= s.Length)
+        {
+            return null;
+        }
+
+        char c = s[at];
+        if (char.IsAsciiDigit(c) || (c is '.' or ',' && at + 1 < s.Length && char.IsAsciiDigit(s[at + 1])) || Vulgar(c) > 0)
+        {
+            return Digits(s, at, lang);
+        }
+
+        if (c is 'O' or 'o' or 'l' or 'I' && Repair(s, at) is { } repaired)
+        {
+            return repaired;
+        }
+
+        if (!char.IsLetter(c))
+        {
+            return null;
+        }
+
+        string? word = Lexicon.Longest("num", s, at, 5, lang, out int end);
+        if (word is null || (Places.IsJapanese(c) && lang == "ja" && c is not '半'))
+        {
+            return null;
+        }
+
+        double value = double.Parse(word, CultureInfo.InvariantCulture);
+        // "un demi-pomelo", "two hundred": what follows multiplies or adds.
+        int next = Places.Skip(s, end);
+        if (value == 1 && Lexicon.Longest("num", s, next, 3, lang, out int halfEnd) is { } half && double.Parse(half, CultureInfo.InvariantCulture) < 1)
+        {
+            return new Numeral(double.Parse(half, CultureInfo.InvariantCulture), null, halfEnd) { InWords = true };
+        }
+
+        return new Numeral(value, null, end) { InWords = true };
+    }
+
+    /// <summary>Value of a fraction character; 0 when it is none.</summary>
+    public static double Vulgar(char c) => c switch
+    {
+        '½' => 0.5, '¼' => 0.25, '¾' => 0.75, '⅓' => 1.0 / 3, '⅔' => 2.0 / 3, '⅛' => 0.125, '⅜' => 0.375, '⅝' => 0.625, '⅞' => 0.875, '⅙' => 1.0 / 6, '⅚' => 5.0 / 6, '⅕' => 0.2, '⅖' => 0.4, '⅗' => 0.6, '⅘' => 0.8, _ => 0,
+    };
+
+    private static Numeral? Upper(string s, Numeral first, string lang, bool between)
+    {
+        int i = Places.Skip(s, first.End);
+        if (i >= s.Length)
+        {
+            return null;
+        }
+
+        bool spaced = i > first.End;
+        int j;
+        if (s[i] is '-' or '~')
+        {
+            j = i + 1;
+        }
+        else if (s[i] == '/' && !spaced && i + 1 < s.Length && char.IsAsciiDigit(s[i + 1]))
+        {
+            j = i + 1;
+        }
+        else if (s.AsSpan(i).StartsWith("から"))
+        {
+            j = i + 2;
+        }
+        else if (Joins(s, i, lang, between) is var length and > 0)
+        {
+            j = i + length;
+            if (j < s.Length && s[j] != ' ')
+            {
+                return null;
+            }
+        }
+        else
+        {
+            return null;
+        }
+
+        int k = Places.Skip(s, j);
+        if (Single(s, k, lang) is not { } second || second.Min <= first.Min || (second.InWords && !first.InWords))
+        {
+            return null;
+        }
+
+        // "1-1/2 cups" is one and a half; "1 - 1 1/2" and "3-4" are ranges.
+        return new Numeral(first.Min, second.Min, second.End) { Repaired = first.Repaired || second.Repaired, InWords = first.InWords };
+    }
+
+    private static int Joins(string s, int i, string lang, bool between)
+    {
+        ReadOnlySpan<string> words = lang switch
+        {
+            "fr" => ["à", "ou", "et"],
+            "de" => ["bis", "oder", "und"],
+            "es" => ["a", "o", "y"],
+            "it" => ["a", "o", "e"],
+            _ => ["to", "or", "and"],
+        };
+        for (int w = 0; w < words.Length; w++)
+        {
+            if (Places.WordAt(s, i, words[w]) && (w < 2 || between))
+            {
+                return words[w].Length;
+            }
+        }
+
+        return Places.WordAt(s, i, "to") ? 2 : 0;
+    }
+
+    private static Numeral? Digits(string s, int at, string lang)
+    {
+        double vulgar = Vulgar(s[at]);
+        if (vulgar > 0)
+        {
+            return new Numeral(vulgar, null, at + 1);
+        }
+
+        int i = at;
+        while (i < s.Length && char.IsAsciiDigit(s[i]))
+        {
+            i++;
+        }
+
+        int whole = i - at;
+        if (whole > 12)
+        {
+            return null;
+        }
+
+        bool decimalComma = lang is "fr" or "de" or "es" or "it";
+        bool spaced = false;
+        bool grouped = false;
+        Span<char> digits = stackalloc char[40];
+        int n = 0;
+        s.AsSpan(at, whole).CopyTo(digits);
+        n = whole;
+
+        // groups of three
+        while (i + 3 < s.Length + 0 && whole is > 0 and <= 3 && n < 12 && s[i] is ',' or '.' or ' ' or '\'' && ThreeDigits(s, i + 1))
+        {
+            char sep = s[i];
+            bool group = sep switch
+            {
+                ' ' => whole <= 3 && !(s[at] == '0'),
+                ',' => !decimalComma && s[at] != '0',
+                '.' => decimalComma && s[at] != '0' || (i + 4 < s.Length && s[i + 4] == ',' && ThreeDigits(s, i + 5)),
+                _ => true,
+            };
+            if (!group)
+            {
+                break;
+            }
+
+            spaced |= sep == ' ';
+            grouped |= sep is ',' or '.';
+            s.AsSpan(i + 1, 3).CopyTo(digits[n..]);
+            n += 3;
+            i += 4;
+        }
+
+        if (i < s.Length && i + 1 < s.Length && s[i] is '.' or ',' && char.IsAsciiDigit(s[i + 1]) && !(s[i] == ',' && grouped && !decimalComma))
+        {
+            digits[n++] = '.';
+            i++;
+            while (i < s.Length && char.IsAsciiDigit(s[i]) && n < 30)
+            {
+                digits[n++] = s[i++];
+            }
+        }
+
+        if (i < s.Length && s[i] is 'O' or 'o' && Repair(s, at) is { } repaired)
+        {
+            return repaired;
+        }
+
+        if (!double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value))
+        {
+            return null;
+        }
+
+        Numeral number = new(value, null, i) { Spaced = spaced, Grouped = grouped };
+        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && Repair(s, at) is { } apart)
+        {
+            return apart;
+        }
+
+        return Fraction(s, at, number, lang) ?? number;
+    }
+
+    /// <summary>A fraction or mixed number that goes on from a whole one.</summary>
+    private static Numeral? Fraction(string s, int at, Numeral whole, string lang)
+    {
+        int i = whole.End;
+        // 1/2
+        if (i + 1 < s.Length && s[i] == '/' && Denominator(s, i + 1, out double d, out int end) && IsFraction(whole.Min, d, lang) && s.AsSpan(at, i - at).IndexOfAnyExceptInRange('0', '9') < 0)
+        {
+            return new Numeral(whole.Min / d, null, end);
+        }
+
+        if (whole.Min != Math.Floor(whole.Min))
+        {
+            return null;
+        }
+
+        int j = i;
+        if (j < s.Length && Vulgar(s[j]) > 0)
+        {
+            return new Numeral(whole.Min + Vulgar(s[j]), null, j + 1);
+        }
+
+        j = Places.Skip(s, j);
+        if (j < s.Length && s[j] == '-' && j == i)
+        {
+            j++;
+        }
+        else if (j < s.Length && s[j] is 'と' or '&')
+        {
+            j = Places.Skip(s, j + 1);
+        }
+        else if (Places.WordAt(s, j, "and") || (lang == "fr" && Places.WordAt(s, j, "et")))
+        {
+            int k = Places.Skip(s, Places.WordEnd(s, j));
+            if (Places.WordAt(s, k, "a half")) { return new Numeral(whole.Min + 0.5, null, k + 6); }
+            if (lang == "fr" && Places.WordAt(s, k, "demi")) { return new Numeral(whole.Min + 0.5, null, k + 4); }
+            if (lang == "fr" && Places.WordAt(s, k, "demie")) { return new Numeral(whole.Min + 0.5, null, k + 5); }
+            j = k;
+        }
+
+        if (j >= s.Length || j == i)
+        {
+            return null;
+        }
+
+        if (Vulgar(s[j]) > 0)
+        {
+            return new Numeral(whole.Min + Vulgar(s[j]), null, j + 1);
+        }
+
+        int e = j;
+        while (e < s.Length && char.IsAsciiDigit(s[e]) && e - j < 3)
+        {
+            e++;
+        }
+
+        if (e > j && e < s.Length && s[e] == '/' && Denominator(s, e + 1, out double den, out int mixedEnd))
+        {
+            double num = double.Parse(s.AsSpan(j, e - j), CultureInfo.InvariantCulture);
+            if (num < den && IsFraction(num, den, lang))
+            {
+                return new Numeral(whole.Min + num / den, null, mixedEnd);
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Denominator(string s, int i, out double value, out int end)
+    {
+        end = i;
+        while (end < s.Length && char.IsAsciiDigit(s[end]) && end - i < 3)
+        {
+            end++;
+        }
+
+        value = end > i ? double.Parse(s.AsSpan(i, end - i), CultureInfo.InvariantCulture) : 0;
+        return value > 0 && !(end < s.Length && char.IsAsciiDigit(s[end]));
+    }
+
+    /// <summary>1/2, 3/4, 1/8 are fractions; 10/12, 18/20 are ranges; 5/6 and 3/4 minutes depend on the country and stay fractions when the lower number is a usual denominator.</summary>
+    private static bool IsFraction(double numerator, double denominator, string lang) =>
+        numerator < denominator && (denominator is 2 or 3 or 4 or 8 or 16 || (denominator is 5 or 6 or 32 && (lang is "en" or "ja" || numerator == 1)));
+
+    private static bool ThreeDigits(string s, int i) =>
+        i + 3 <= s.Length && char.IsAsciiDigit(s[i]) && char.IsAsciiDigit(s[i + 1]) && char.IsAsciiDigit(s[i + 2]) && !(i + 3 < s.Length && char.IsAsciiDigit(s[i + 3]));
+
+    /// <summary>O for 0, l or I for 1, only in a run that has the shape of a number before a unit.</summary>
+    private static Numeral? Repair(string s, int at)
+    {
+        Span<char> digits = stackalloc char[16];
+        int n = 0;
+        int i = at;
+        int real = 0;
+        int mended = 0;
+        while (i < s.Length && n < 12)
+        {
+            char c = s[i];
+            if (char.IsAsciiDigit(c)) { digits[n++] = c; real++; }
+            else if (c is 'O' or 'o') { digits[n++] = '0'; mended++; }
+            else if (c is 'l' or 'I' && n == 0) { digits[n++] = '1'; mended++; }
+            else if (c is '.' or ',' && i + 1 < s.Length && (char.IsAsciiDigit(s[i + 1]) || s[i + 1] is 'O' or 'o')) { digits[n++] = '.'; }
+            else if (c == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && s[i + 2] is 'o' or 'O' or ' ') { i++; continue; }
+            else { break; }
+            i++;
+        }
+
+        bool ends = i >= s.Length || !char.IsLetter(s[i]) || (i + 1 >= s.Length || !char.IsLetter(s[i + 1]) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg"));
+        bool shape = mended > 0 && n > 0 && ends && (real > 0 || (n > 2 && digits[1] == '.'));
+        return shape && double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            ? new Numeral(value, null, i) { Repaired = true }
+            : null;
+    }
+}

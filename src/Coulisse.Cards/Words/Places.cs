@@ -1,0 +1,69 @@
+namespace Coulisse.Cards.Words;
+
+/// <summary>Where words begin and end.</summary>
+internal static class Places
+{
+    /// <summary>End of the word that begins here: letters, digits, hyphen and apostrophe inside; a single mark is its own word.</summary>
+    public static int WordEnd(string s, int i)
+    {
+        int start = i;
+        while (i < s.Length && (char.IsLetterOrDigit(s[i]) || char.GetUnicodeCategory(s[i]) == System.Globalization.UnicodeCategory.NonSpacingMark || (i > start && s[i] is '-' or '\'' && i + 1 < s.Length && char.IsLetter(s[i + 1]))))
+        {
+            i++;
+        }
+
+        return i == start && i < s.Length ? i + 1 : i;
+    }
+
+    /// <summary>First place from here that is not a space.</summary>
+    public static int Skip(string s, int i)
+    {
+        while (i < s.Length && s[i] == ' ')
+        {
+            i++;
+        }
+
+        return i;
+    }
+
+    /// <summary>True for kana, kanji and their marks.</summary>
+    public static bool IsJapanese(char c) => c is (>= '\u3040' and <= '\u30FF') or (>= '\u4E00' and <= '\u9FFF') or '々' or '〆';
+
+    /// <summary>True when a word stands at a place on its own.</summary>
+    public static bool WordAt(string s, int i, string word) =>
+        i + word.Length <= s.Length
+        && string.Compare(s, i, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0
+        && (i + word.Length == s.Length || !char.IsLetterOrDigit(s[i + word.Length]))
+        && (i == 0 || !char.IsLetterOrDigit(s[i - 1]));
+
+    /// <summary>Place of a whole word; -1 when it is not there.</summary>
+    public static int FindWord(string s, string word, int from = 0)
+    {
+        int at = from;
+        while (at < s.Length && (at = s.IndexOf(word, at, StringComparison.OrdinalIgnoreCase)) >= 0)
+        {
+            if (WordAt(s, at, word) || Places.IsJapanese(word[0]))
+            {
+                return at;
+            }
+
+            at++;
+        }
+
+        return -1;
+    }
+
+    /// <summary>True when any of the words stands in the text.</summary>
+    public static bool HasAny(string s, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (FindWord(s, w) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
