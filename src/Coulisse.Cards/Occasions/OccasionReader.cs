@@ -1,0 +1,312 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+using NodaTime;
+
+namespace Coulisse.Cards.Occasions;
+
+/// <summary>Reads an occasion sheet, or the one sentence that is enough to begin.</summary>
+public static class OccasionReader
+{
+    private static readonly string[] Known = ["dishes", "hands", "people", "kit", "circuits", "guests' diets", "diets", "what is shown", "shown", "notes"];
+
+    /// <summary>The sheet, or every problem found.</summary>
+    /// <param name="text">Sheet or sentence.</param>
+    /// <param name="today">Day from which a weekday without a date is counted.</param>
+    public static Parsed<OccasionSheet> Read(string text, LocalDate today)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return Fail([new Problem("OCC001", 0, "The occasion sheet is empty.", "Write a day, a time, covers and dishes.")]);
+        }
+
+        if (text.Length > CardText.MostCharacters)
+        {
+            return Fail([new Problem("OCC002", 0, "The occasion sheet is longer than 5 MB.", "A sheet is a few pages.")]);
+        }
+
+        if (text.AsSpan(0, Math.Min(4096, text.Length)).Contains('\0'))
+        {
+            return Fail([new Problem("OCC003", 0, "This is a binary file, not a sheet.", "Save it as text or Markdown.")]);
+        }
+
+        List<Problem> problems = [];
+        (string title, List<(int Line, string Text)> sentences, List<SheetTable> tables) = Lay(text, problems);
+        OccasionSheet sheet = Sentences(new OccasionSheet { Title = title }, sentences, today);
+        sheet = Tables(sheet, tables, (sheet.SlotStart ?? today.AtMidnight()).Date, problems);
+        sheet = Outside(sheet, problems);
+        return problems.Count > 0 ? Fail([.. problems]) : new Parsed<OccasionSheet>.Ok(sheet);
+    }
+
+    private static Parsed<OccasionSheet> Fail(ImmutableArray<Problem> problems) => new Parsed<OccasionSheet>.Failed(problems);
+
+    private static (string Title, List<(int, string)> Sentences, List<SheetTable> Tables) Lay(string text, List<Problem> problems)
+    {
+        string title = "";
+        string heading = "";
+        List<(int, string)> sentences = [];
+        List<SheetTable> tables = [];
+        SheetTable? open = null;
+        int number = 0;
+        foreach (string raw in text.Split('\n'))
+        {
+            number++;
+            string line = raw.Trim();
+            if (line.StartsWith('|'))
+            {
+                string[] cells = SheetTable.Cells(line);
+                if (open is null)
+                {
+                    open = new SheetTable(heading, number, cells, []);
+                    tables.Add(open);
+                }
+                else if (!line.Contains("---", StringComparison.Ordinal))
+                {
+                    open.Rows.Add((number, cells));
+                }
+
+                continue;
+            }
+
+            open = null;
+            if (line.StartsWith("# ", StringComparison.Ordinal))
+            {
+                title = line[2..].Trim();
+            }
+            else if (line.StartsWith('#'))
+            {
+                heading = line.TrimStart('#', ' ');
+                if (!Known.Contains(heading.ToLowerInvariant(), StringComparer.Ordinal))
+                {
+                    problems.Add(new Problem("OCC004", number, $"“{heading}” is no heading of a sheet.", "Use Dishes, Hands, Kit, Circuits, Guests' diets, What is shown or Notes."));
+                }
+            }
+            else if (line.Length > 0)
+            {
+                sentences.AddRange(Statements.Sentences(Folding.Line(line)).SelectMany(s => new[] { (number, s) }));
+            }
+        }
+
+        return (title, sentences, tables);
+    }
+
+    private static OccasionSheet Sentences(OccasionSheet sheet, List<(int Line, string Text)> sentences, LocalDate today)
+    {
+        List<string> assumed = [];
+        LocalDate? date = sentences.Select(s => SheetTime.Date(s.Text)).FirstOrDefault(d => d is not null);
+        if (date is null)
+        {
+            int weekday = sentences.SelectMany(s => Enumerable.Range(0, s.Text.Length).Select(i => SheetTime.DayOfWeek(s.Text, i))).FirstOrDefault(d => d > 0);
+            date = weekday == 0 ? today : today.PlusDays((weekday - (int)today.DayOfWeek + 7) % 7);
+            assumed.Add(FormattableString.Invariant($"day: {date:yyyy-MM-dd}, as no date is written"));
+        }
+
+        LocalDate day = date.Value;
+        List<SheetWindow> windows = [];
+        List<SheetWindow> meals = [];
+        List<Note> notes = [];
+        bool prep = false;
+        foreach ((int line, string s) in sentences)
+        {
+            bool isPrep = Places.HasAny(s, "prep windows", "prep window");
+            bool isMeal = Places.HasAny(s, "meals", "meal", "lunch");
+            prep = isPrep || (prep && !isMeal && SheetTime.DayOfWeek(s, 0) > 0);
+            List<LocalTime> times = SheetTime.Times(s);
+            if (isMeal)
+            {
+                meals.AddRange(SheetTime.Windows(s, day, line));
+            }
+            else if (prep || Places.HasAny(s, "clear-down"))
+            {
+                windows.AddRange(SheetTime.Windows(s, day, line));
+            }
+            else if (Places.HasAny(s, "order comes", "order arrives", "delivery") && times.Count > 0)
+            {
+                int weekday = Enumerable.Range(0, s.Length).Select(i => SheetTime.DayOfWeek(s, i)).FirstOrDefault(d => d > 0);
+                sheet = sheet with { OrderArrives = (weekday > 0 ? SheetTime.On(weekday, day) : day).At(times[0]) };
+            }
+            else
+            {
+                sheet = Plain(sheet, s, day, times);
+                notes.Add(new Note(s, new Span(0, s.Length, line)));
+            }
+
+            sheet = Prices(sheet, s);
+        }
+
+        if (sheet.SlotStart is null)
+        {
+            assumed.Add("service: no start time is written");
+        }
+
+        if (sentences.Count == 1 && windows.Count == 0 && sheet.SlotStart is { } start)
+        {
+            foreach ((int back, int from, int to) in (ReadOnlySpan<(int, int, int)>)[(2, 13, 17), (1, 8, 17)])
+            {
+                windows.Add(new SheetWindow(start.Date.PlusDays(-back).At(new LocalTime(from, 0)), start.Date.PlusDays(-back).At(new LocalTime(to, 0)), 0));
+            }
+
+            if (start.Hour > 8)
+            {
+                windows.Add(new SheetWindow(start.Date.At(new LocalTime(8, 0)), start, 0));
+            }
+
+            assumed.Add("prep windows: two days before 13:00 to 17:00, the day before 08:00 to 17:00, the day itself from 08:00");
+            sheet = People(sheet, sentences[0].Text, windows, assumed);
+        }
+
+        return sheet with { Windows = [.. windows], Meals = [.. meals], Notes = [.. notes], Assumed = [.. assumed], Title = sheet.Title.Length > 0 ? sheet.Title : "Untitled occasion" };
+    }
+
+    private static OccasionSheet Prices(OccasionSheet sheet, string s)
+    {
+        if (!s.Contains("rices", StringComparison.Ordinal))
+        {
+            return sheet;
+        }
+
+        string? file = s.Split([' ', ',', '`']).FirstOrDefault(w => w.EndsWith(".csv", StringComparison.OrdinalIgnoreCase));
+        int at = s.LastIndexOf(", in ", StringComparison.Ordinal);
+        return sheet with { PricesFile = file ?? sheet.PricesFile, Currency = at > 0 ? s[(at + 5)..].Trim(' ', '.') : sheet.Currency };
+    }
+
+    private static OccasionSheet Plain(OccasionSheet sheet, string s, LocalDate day, List<LocalTime> times)
+    {
+        if (sheet.SlotStart is null && times.Count > 0 && (Places.HasAny(s, "live", "service") || SheetTime.Date(s) is not null || Enumerable.Range(0, s.Length).Any(i => SheetTime.DayOfWeek(s, i) > 0)))
+        {
+            int on = Math.Max(s.IndexOf(" on ", StringComparison.OrdinalIgnoreCase), -1);
+            string? place = on > 0 ? s[(on + 4)..].Split([',', '.', ' ', ';'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() : null;
+            sheet = sheet with { SlotStart = day.At(times[0]), SlotPlace = place, SlotLength = times.Count > 1 && times[1] > times[0] ? Period.Between(times[0], times[1]).ToDuration() : Stretch(s) };
+        }
+
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (!char.IsLetterOrDigit(s[i]) || (i > 0 && (char.IsLetterOrDigit(s[i - 1]) || s[i - 1] is ':' or '.')) || Numbers.Single(s, i, "en") is not { } n || n.Min != Math.Floor(n.Min) || n.Min > 100_000)
+            {
+                continue;
+            }
+
+            int j = Places.Skip(s, n.End);
+            int count = (int)n.Min;
+            if (Places.WordAt(s, j, "guests") || Places.WordAt(s, j, "covers"))
+            {
+                sheet = sheet.Guests is null ? sheet with { Guests = count } : sheet;
+            }
+            else if (Places.WordAt(s, j, "plates") && sheet.Guests is null && sheet.Over is null)
+            {
+                sheet = sheet with { Guests = count, Over = 0 };
+            }
+            else if (Places.WordAt(s, j, "over"))
+            {
+                sheet = sheet with { Over = count };
+            }
+            else if (Places.WordAt(s, j, "plated live"))
+            {
+                sheet = sheet with { PlatedLive = count };
+            }
+
+            i = Math.Max(i, n.End - 1);
+        }
+
+        return sheet;
+    }
+
+    private static Duration? Stretch(string s)
+    {
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || s[i - 1] == ' ') && Clock.At(s, i, "en") is { } t)
+            {
+                return Duration.FromMinutes(t.Min);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>"Ilse and two others": names begin with a capital after the last comma; others are numbered.</summary>
+    private static OccasionSheet People(OccasionSheet sheet, string s, List<SheetWindow> windows, List<string> assumed)
+    {
+        string tail = s[(s.LastIndexOf(',') + 1)..].Trim(' ', '.');
+        ImmutableArray<SheetPerson>.Builder people = ImmutableArray.CreateBuilder<SheetPerson>();
+        LocalDateTime start = sheet.SlotStart!.Value;
+        LocalDateTime end = start + Period.FromTicks((sheet.SlotLength ?? Duration.Zero).BclCompatibleTicks + Duration.FromMinutes(25).BclCompatibleTicks);
+        ImmutableArray<SheetWindow> hours = [.. windows, new SheetWindow(start, end, 0)];
+        foreach (string who in tail.Split([" and ", ", "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (Numbers.Single(who, 0, "en") is { } n)
+            {
+                for (int i = 0; i < Math.Min((int)n.Min, 50); i++)
+                {
+                    Add(FormattableString.Invariant($"Hand {people.Count + 1}"));
+                }
+            }
+            else if (char.IsUpper(who[0]) && SheetTime.DayOfWeek(who, 0) == 0)
+            {
+                Add(who);
+            }
+        }
+
+        if (people.Count == 0)
+        {
+            Add("Chef");
+        }
+
+        assumed.Add("people: all skills, there in every window and until the clear-down");
+        return sheet with { People = people.ToImmutable() };
+
+        void Add(string name) => people.Add(new SheetPerson(name, "", people.Count == 0 ? sheet.SlotPlace ?? "stage" : "back", hours, ["all"], [], ["English"], "", 0));
+    }
+
+    private static OccasionSheet Tables(OccasionSheet sheet, List<SheetTable> tables, LocalDate day, List<Problem> problems)
+    {
+        foreach (SheetTable t in tables)
+        {
+            string h = t.Heading.ToLowerInvariant();
+            string[] needs = h switch { "dishes" => ["Dish", "Card", "How many"], "hands" or "people" => ["Name"], "kit" => ["What", "Place", "Number"], "circuits" => ["Circuit", "Limit"], "guests' diets" or "diets" => ["Seat", "Declared"], "what is shown" or "shown" => ["Component", "Step", "How"], _ => [] };
+            string[] missing = [.. needs.Where(n => !t.Has(n))];
+            if (missing.Length > 0)
+            {
+                problems.Add(new Problem("OCC005", t.Line, $"The table under “{t.Heading}” has no column {string.Join(", ", missing)}.", $"It needs {string.Join(", ", needs)}."));
+                continue;
+            }
+
+            sheet = h switch
+            {
+                "dishes" => sheet with { Dishes = [.. t.Rows.Select(r => SheetRows.Dish(t, r.Line, r.Cells, problems))] },
+                "hands" or "people" => sheet with { People = [.. t.Rows.Select(r => SheetRows.Person(t, r.Line, r.Cells, day))] },
+                "kit" => sheet with { Kit = [.. t.Rows.Select(r => SheetRows.Kit(t, r.Line, r.Cells, day))] },
+                "circuits" => sheet with { Circuits = [.. t.Rows.Select(r => SheetRows.Circuit(t, r.Line, r.Cells))] },
+                "guests' diets" or "diets" => sheet with { Diets = [.. t.Rows.Select(r => SheetRows.Diet(t, r.Line, r.Cells))] },
+                "what is shown" or "shown" => sheet with { Shows = [.. t.Rows.Select(r => SheetRows.Show(t, r.Line, r.Cells, problems))] },
+                _ => sheet,
+            };
+        }
+
+        return sheet;
+    }
+
+    /// <summary>Nobody is booked outside every window of the sheet.</summary>
+    private static OccasionSheet Outside(OccasionSheet sheet, List<Problem> problems)
+    {
+        if (sheet.Windows.Length == 0)
+        {
+            return sheet;
+        }
+
+        foreach (SheetPerson p in sheet.People)
+        {
+            foreach (SheetWindow w in p.Hours)
+            {
+                bool meets = sheet.Windows.Any(x => x.Start < w.End && w.Start < x.End) || (sheet.SlotStart is { } s && w.Start <= s && s < w.End);
+                if (!meets)
+                {
+                    problems.Add(new Problem("OCC006", w.Line, string.Create(CultureInfo.InvariantCulture, $"{p.Name} is booked {w.Start:uuuu-MM-dd HH:mm} to {w.End:HH:mm}, outside any prep window."), "Change the hours, or add a prep window."));
+                }
+            }
+        }
+
+        return sheet;
+    }
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+using NodaTime;
+
+namespace Coulisse.Cards.Occasions;
+
+/// <summary>One row of each table of a sheet.</summary>
+internal static class SheetRows
+{
+    public static SheetDish Dish(SheetTable t, int line, string[] c, List<Problem> problems)
+    {
+        string many = t.Cell(c, "How many");
+        if (Numbers.Single(many, 0, "en") is not { } n || n.Min is < 1 or > 100_000)
+        {
+            problems.Add(new Problem("OCC007", line, $"“{many}” is no number of plates or pieces.", "Write a number and what it counts, for example 53 plates."));
+            return new SheetDish(t.Cell(c, "Dish"), t.Cell(c, "Card"), 0, "", t.Cell(c, "For"), line);
+        }
+
+        return new SheetDish(t.Cell(c, "Dish"), t.Cell(c, "Card"), (int)n.Min, many[n.End..].Trim(), t.Cell(c, "For"), line);
+    }
+
+    public static SheetPerson Person(SheetTable t, int line, string[] c, LocalDate day)
+    {
+        ImmutableArray<SheetWindow>.Builder hours = ImmutableArray.CreateBuilder<SheetWindow>();
+        for (int i = 0; i < t.Columns.Length && i < c.Length; i++)
+        {
+            if (SheetTime.DayOfWeek(t.Columns[i], 0) is var d and > 0 && SheetTime.Times(c[i]) is { Count: > 1 } times && times[1] > times[0])
+            {
+                LocalDate on = SheetTime.On(d, day);
+                hours.Add(new SheetWindow(on.At(times[0]), on.At(times[1]), line));
+            }
+        }
+
+        string[] skills = [.. t.Cell(c, "Skills").Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+        return new SheetPerson(
+            t.Cell(c, "Name"), t.Cell(c, "Role"), t.Cell(c, "Place"), hours.ToImmutable(),
+            [.. skills.Where(s => !s.StartsWith("no ", StringComparison.OrdinalIgnoreCase))], [.. skills.Where(s => s.StartsWith("no ", StringComparison.OrdinalIgnoreCase)).Select(s => s[3..])],
+            [.. t.Cell(c, "Language").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)], t.Cell(c, "Notes"), line);
+    }
+
+    public static SheetKit Kit(SheetTable t, int line, string[] c, LocalDate day)
+    {
+        string what = t.Cell(c, "What");
+        string capacity = t.Cell(c, "Capacity");
+        string temperatures = t.Cell(c, "Temperatures");
+        double[] degrees = [.. Numbered(temperatures)];
+        string? earlier = null;
+        LocalDateTime? moves = null;
+        int inThe = what.IndexOf("in the ", StringComparison.OrdinalIgnoreCase);
+        int until = what.IndexOf(" until ", StringComparison.OrdinalIgnoreCase);
+        if (inThe >= 0 && until > inThe && SheetTime.Times(what) is { Count: > 0 } times && SheetTime.DayOfWeek(what, until + 7) is var d and > 0)
+        {
+            earlier = what[(inThe + 7)..until].Trim();
+            moves = SheetTime.On(d, day).At(times[0]);
+        }
+
+        int? shelves = null;
+        foreach (string w in (ReadOnlySpan<string>)["shelves", "slots", "trays of", "GN 1/1"])
+        {
+            if (shelves is null && Places.FindWord(capacity, w) >= 0 && Numbers.Single(capacity, 0, "en") is { } n)
+            {
+                shelves = (int)n.Min;
+            }
+        }
+
+        double? litres = Amounts.At(capacity, 0, "en") is { Unit.Unit: "l" } m ? m.Number.Min : null;
+        int apart = capacity.IndexOf(" mm apart", StringComparison.Ordinal);
+        double? pitch = apart > 0 ? Numbers.Single(capacity, capacity.LastIndexOf(' ', apart - 1) + 1, "en")?.Min : null;
+        double? max = degrees.Length > 0 ? degrees.Max() : null;
+        return new SheetKit(t.Cell(c, "Code"), what, Type(what), t.Cell(c, "Place"), Numbers.Single(t.Cell(c, "Number"), 0, "en") is { } count ? (int)count.Min : 1, capacity, line)
+        {
+            Shelves = shelves, Litres = litres, CelsiusMin = degrees.Length > 1 || (degrees.Length == 1 && !temperatures.Contains("to ", StringComparison.Ordinal)) || temperatures.StartsWith("to ", StringComparison.Ordinal) && max < 20 ? degrees.Min() : null, CelsiusMax = max,
+            Kilowatts = Numbers.Single(t.Cell(c, "Power"), 0, "en")?.Min, Circuit = t.Cell(c, "Circuit") is { Length: > 0 } k ? k : null, EarlierPlace = earlier, MovesAt = moves,
+            Millimetres = [.. Statements.Sizes(what, 0) is { Count: > 0 } own ? own : Statements.Sizes(capacity, 0)], PitchMillimetres = pitch,
+        };
+    }
+
+    public static SheetCircuit Circuit(SheetTable t, int line, string[] c) => new(
+        t.Cell(c, "Circuit"), Number(t.Cell(c, "Rating")), Number(t.Cell(c, "Volts")), Number(t.Cell(c, "Limit")), [.. t.Cell(c, "Kit").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)], line);
+
+    public static SheetDiet Diet(SheetTable t, int line, string[] c) => new(
+        [.. t.Cell(c, "Seat").Split(',', StringSplitOptions.TrimEntries).Select(s => int.TryParse(s, NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0).Where(n => n > 0)],
+        t.Cell(c, "Declared"), t.Columns.Select((name, i) => (name, i)).Where(x => x.i < c.Length && !x.name.StartsWith("Seat", StringComparison.OrdinalIgnoreCase) && !x.name.StartsWith("Declared", StringComparison.OrdinalIgnoreCase)).DistinctBy(x => x.name).ToImmutableDictionary(x => x.name, x => c[x.i]), line);
+
+    public static SheetShow Show(SheetTable t, int line, string[] c, List<Problem> problems)
+    {
+        if (!Enum.TryParse(t.Cell(c, "How"), true, out ShowKind how) || !Enum.IsDefined(how))
+        {
+            problems.Add(new Problem("OCC008", line, $"“{t.Cell(c, "How")}” is no way of showing.", "Write full, begin, finish or tell."));
+        }
+
+        return new SheetShow(t.Cell(c, "Component"), t.Cell(c, "Step"), how, Numbers.Single(t.Cell(c, "Weight"), 0, "en") is { } n ? (int)n.Min : 3, line);
+    }
+
+    private static double Number(string s) => Numbers.Single(s, 0, "en")?.Min ?? 0;
+
+    private static IEnumerable<double> Numbered(string s)
+    {
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsAsciiDigit(s[i - 1])) && Numbers.Single(s, i, "en") is { } n)
+            {
+                yield return n.Min;
+                i = n.End;
+            }
+        }
+    }
+
+    private static string Type(string what)
+    {
+        foreach ((string word, string type) in (ReadOnlySpan<(string, string)>)[("oven", "oven"), ("ring", "hob"), ("hob", "hob"), ("water bath", "bath"), ("blender", "blender"), ("sealer", "sealer"), ("fridge", "fridge"), ("freezer", "freezer"), ("chiller", "chiller"), ("dehydrator", "dehydrator"), ("tin", "tin"), ("tray", "tray"), ("frame", "frame"), ("mould", "mould"), ("cloth", "cloth"), ("plate", "plate"), ("scale", "scale"), ("thermometer", "probe"), ("probe", "probe")])
+        {
+            if (Places.FindWord(what, word) >= 0)
+            {
+                return type;
+            }
+        }
+
+        return "other";
+    }
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Text of a card to its dish: nothing is lost, nothing is corrected in silence.</summary>
+public static class CardReader
+{
+    /// <summary>Reads a card. Refuses only what is no text: empty, binary, more than 5 MB.</summary>
+    public static Parsed<Dish> Read(CardText card)
+    {
+        string text = card.Text;
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return Refuse("CRD001", "The card is empty.", "Type a title, a list and a method.");
+        }
+
+        if (text.Length > CardText.MostCharacters)
+        {
+            return Refuse("CRD002", "The card is longer than 5 MB.", "Split it into cards of one dish each.");
+        }
+
+        if (text.AsSpan(0, Math.Min(text.Length, 4096)).Contains('\0'))
+        {
+            return Refuse("CRD003", "This is a binary file, not a text.", "Save it as text, Markdown or HTML.");
+        }
+
+        return new Parsed<Dish>.Ok(new CardBuilder(text).Build());
+    }
+
+    /// <summary>Reads one ingredient line on its own.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="lang">Language code.</param>
+    public static IngredientLine ReadLine(string line, string lang) => LineReader.Read(line, lang, new Span(0, line.Length, 1), []);
+
+    /// <summary>Reads one ingredient line and the questions it raises.</summary>
+    public static (IngredientLine Line, ImmutableArray<Doubt> Doubts) ReadLineWithDoubts(string line, string lang)
+    {
+        List<Doubt> doubts = [];
+        IngredientLine read = LineReader.Read(line, lang, new Span(0, line.Length, 1), doubts);
+        return (read, [.. doubts]);
+    }
+
+    /// <summary>Reads one step on its own.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="lang">Language code.</param>
+    public static Step ReadStep(string step, string lang) => StepReader.Read(step, lang, new Span(0, step.Length, 1), "", 1);
+
+    /// <summary>The language a text is most likely in, by its small words.</summary>
+    public static string LanguageOf(string text) => Tongue.Of(text);
+
+    private static Parsed<Dish> Refuse(string code, string message, string hint) => new Parsed<Dish>.Failed([new Problem(code, 0, message, hint)]);
+}

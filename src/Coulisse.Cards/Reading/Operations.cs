@@ -1,0 +1,108 @@
+using System.Collections.Frozen;
+using Coulisse.Cards.Words;
+using Coulisse.Matter.Reference;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Finds the verbs of work in a sentence and the operation each names; a word of several rows goes to the row whose foods the sentence names.</summary>
+internal static class Operations
+{
+    private const int MostWords = 5;
+    private static readonly FrozenSet<string> Small = new[] { "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly Lazy<FrozenDictionary<string, string[][]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
+        .GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal));
+
+    /// <summary>Operations in the order of the sentence, with their places.</summary>
+    public static List<(int At, string Id)> In(string s, string lang)
+    {
+        List<(int, string)> found = [];
+        Span<char> buffer = stackalloc char[160];
+        FrozenDictionary<string, string[][]>.AlternateLookup<ReadOnlySpan<char>> words = Words.Value.GetAlternateLookup<ReadOnlySpan<char>>();
+        int i = 0;
+        while (i < s.Length && found.Count < 40)
+        {
+            if (!char.IsLetter(s[i]))
+            {
+                i++;
+                continue;
+            }
+
+            string? best = null;
+            int bestEnd = Places.IsJapanese(s[i]) ? i + 1 : Places.WordEnd(s, i);
+            int next = bestEnd;
+            if (Places.IsJapanese(s[i]))
+            {
+                for (int n = Math.Min(8, s.Length - i); n > 1 && best is null; n--)
+                {
+                    if (words.TryGetValue(s.AsSpan(i, n), out string[][]? rows) && Pick(rows, s, lang) is { } id)
+                    {
+                        best = id;
+                        next = i + n;
+                    }
+                }
+            }
+            else
+            {
+                int e = i;
+                for (int w = 0; w < MostWords && e < s.Length && e - i < 60; w++)
+                {
+                    e = Places.WordEnd(s, e);
+                    int n = Folding.Key(s.AsSpan(i, Math.Min(e - i, 70)), buffer);
+                    if (n > 0 && words.TryGetValue(buffer[..n], out string[][]? rows) && Pick(rows, s, lang) is { } id)
+                    {
+                        best = id;
+                        next = e;
+                    }
+
+                    e = Places.Skip(s, e);
+                }
+            }
+
+            if (best is not null)
+            {
+                found.Add((i, best));
+            }
+
+            i = Math.Max(next, i + 1);
+        }
+
+        return found;
+    }
+
+    /// <summary>The main operation: the first that is not a mere "add" or "mix"; those only when nothing else is there.</summary>
+    public static string? Main(List<(int At, string Id)> all)
+    {
+        foreach ((int _, string id) in all)
+        {
+            if (!Small.Contains(id))
+            {
+                return id;
+            }
+        }
+
+        return all.Count > 0 ? all[0].Id : null;
+    }
+
+    private static string? Pick(string[][] rows, string s, string lang)
+    {
+        string? first = null;
+        foreach (string[] r in rows)
+        {
+            if (r[1] != lang)
+            {
+                continue;
+            }
+
+            first ??= r[2];
+            foreach (string food in r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries))
+            {
+                if (s.Contains(food.TrimEnd('s'), StringComparison.OrdinalIgnoreCase))
+                {
+                    return r[2];
+                }
+            }
+        }
+
+        return first;
+    }
+}

@@ -1,0 +1,213 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Sentences outside the lists: what it makes, how long it keeps, in which tin, what is on one plate.</summary>
+internal static class Statements
+{
+    /// <summary>Reads the sentences of a paragraph into the lists.</summary>
+    public static void Read(string s, Span span, string lang, List<CardYield> yields, List<Keeping> keeps, List<Vessel> vessels, List<PlatePart> plate)
+    {
+        foreach (string sentence in Sentences(s))
+        {
+            if (sentence.StartsWith("One plate:", StringComparison.OrdinalIgnoreCase))
+            {
+                Plate(sentence[10..], plate);
+                continue;
+            }
+
+            Makes(sentence, span, lang, yields);
+            Keeps(sentence, span, lang, keeps);
+            VesselOf(sentence, span, vessels);
+        }
+    }
+
+    /// <summary>Sentences: a full stop, then a space and no digit before a unit.</summary>
+    public static IEnumerable<string> Sentences(string s)
+    {
+        int start = 0;
+        for (int i = 0; i < s.Length; i++)
+        {
+            bool stop = s[i] is '。' || (s[i] is '.' or '!' or ';' && (i + 1 == s.Length || s[i + 1] == ' '));
+            if (stop)
+            {
+                yield return s[start..i].Trim();
+                start = i + 1;
+            }
+        }
+
+        if (start < s.Length && s[start..].Trim() is { Length: > 0 } last)
+        {
+            yield return last;
+        }
+    }
+
+    private static void Makes(string s, Span span, string lang, List<CardYield> yields)
+    {
+        foreach ((string word, string unit) in (ReadOnlySpan<(string, string)>)[("Serves", "portions"), ("Makes", ""), ("Yields", ""), ("Pour", "portions"), ("Ergibt", ""), ("Für", "portions"), ("Para", "portions"), ("Per", "portions")])
+        {
+            int at = Places.FindWord(s, word);
+            if (at < 0 || (at > 0 && word.Length < 5))
+            {
+                continue;
+            }
+
+            int i = Places.Skip(s, at + word.Length);
+            i = Places.WordAt(s, i, "a") && !Places.WordAt(s, i, "a dozen") ? Places.Skip(s, i + 1) : i;
+            if (Amounts.At(s, i, lang) is not { } m)
+            {
+                continue;
+            }
+
+            string rest = s[Math.Min(m.End, s.Length)..].TrimStart(' ', ',');
+            string noun = new([.. rest.TakeWhile(char.IsLetter)]);
+            string u = m.Unit is { Kind: "mass" or "volume" } mu ? mu.Unit : m.Unit is { } other && other.Unit != "piece" ? other.Unit : unit.Length > 0 ? unit : noun.Length > 0 && noun is not "five" ? noun.ToLowerInvariant() : "pieces";
+            double? each = EachGrams(s, lang);
+            yields.Add(new CardYield(m.Number.Min, u, s, span) { AmountMax = m.Number.Max, EachGrams = each });
+            int pieces = s.IndexOf(" pieces", StringComparison.OrdinalIgnoreCase);
+            if (pieces > 0 && u != "pieces")
+            {
+                int b = s.LastIndexOf(' ', pieces - 1);
+                if (Numbers.Single(s, b + 1, lang) is { } n)
+                {
+                    yields.Add(new CardYield(n.Min, "pieces", s, span) { EachGrams = each });
+                }
+            }
+
+            int cut = s.IndexOf("cut into ", StringComparison.OrdinalIgnoreCase);
+            if (cut > 0 && Numbers.Single(s, cut + 9, lang) is { } c)
+            {
+                yields.Add(new CardYield(c.Min, "pieces", s, span));
+            }
+
+            return;
+        }
+    }
+
+    private static double? EachGrams(string s, string lang)
+    {
+        int each = s.IndexOf(" g each", StringComparison.OrdinalIgnoreCase);
+        if (each < 0)
+        {
+            return null;
+        }
+
+        int b = s.LastIndexOf(' ', each - 1);
+        return Numbers.Single(s, b + 1, lang)?.Min;
+    }
+
+    private static void Keeps(string s, Span span, string lang, List<Keeping> keeps)
+    {
+        bool same = Places.HasAny(s, "same day");
+        bool speaks = Places.HasAny(s, "keeps", "keep", "se conserve", "hält", "aguanta", "se conserva", "si conserva", "haltbar") || s.Contains("保存", StringComparison.Ordinal);
+        if (!same && !speaks)
+        {
+            return;
+        }
+
+        double? hours = null;
+        for (int i = 0; i < s.Length && hours is null && !same; i++)
+        {
+            if ((char.IsAsciiDigit(s[i]) || (i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i]))) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) || Places.IsJapanese(s[i - 1])) && Clock.At(s, i, lang) is { } t)
+            {
+                hours = t.Max / 60;
+            }
+        }
+
+        if (hours is null && !same)
+        {
+            return;
+        }
+
+        double? celsius = Heat.In(s, lang, null, []) is { Count: > 0 } ts ? ts[0].Celsius : null;
+        string where = Places.HasAny(s, "freezer", "frozen", "congélateur") ? "freezer" : Places.HasAny(s, "airtight", "drying agent") ? "airtight" : Places.HasAny(s, "fridge", "frais", "nevera", "frigo", "gekühlt", "cámara", "Kühlschrank") || celsius <= 8 ? "fridge" : Places.HasAny(s, "cool and dry", "dry") ? "dry" : Places.HasAny(s, "room", "Zimmertemperatur") ? "room" : "";
+        keeps.Add(new Keeping(same ? 24 : hours, celsius, where, s, span) { SameDay = same });
+    }
+
+    private static void VesselOf(string s, Span span, List<Vessel> vessels)
+    {
+        foreach (string kind in (ReadOnlySpan<string>)["tin", "frame", "mould", "ring", "terrine", "tray", "pouch"])
+        {
+            if (Places.FindWord(s, kind) < 0 && Places.FindWord(s, kind + "s") < 0)
+            {
+                continue;
+            }
+
+            int at = Math.Max(Places.FindWord(s, kind), 0);
+            List<double> sizes = Sizes(s, at);
+            if (sizes.Count == 0)
+            {
+                sizes = Sizes(s, 0);
+            }
+
+            if (sizes.Count > 0)
+            {
+                int deep = s.IndexOf("mm deep", StringComparison.Ordinal);
+                if (sizes.Count == 2 && deep > 0)
+                {
+                    int b = s.LastIndexOf(' ', Math.Max(0, deep - 2));
+                    if (Numbers.Single(s, b + 1, "en") is { } depth)
+                    {
+                        sizes.Add(depth.Min);
+                    }
+                }
+
+                vessels.Add(new Vessel(kind, [.. sizes], 1, s, span));
+                return;
+            }
+        }
+    }
+
+    /// <summary>"330 × 220 × 18 mm", "33 × 23 cm", "24 cm" in millimetres, the first from a place on.</summary>
+    public static List<double> Sizes(string s, int from)
+    {
+        for (int i = from; i < s.Length; i++)
+        {
+            if (!char.IsAsciiDigit(s[i]) || (i > 0 && char.IsLetterOrDigit(s[i - 1])))
+            {
+                continue;
+            }
+
+            List<double> numbers = [];
+            int j = i;
+            while (Numbers.Single(s, j, "en") is { } n)
+            {
+                numbers.Add(n.Min);
+                j = Places.Skip(s, n.End);
+                if (j < s.Length && s[j] is '×' or 'x' or 'X')
+                {
+                    j = Places.Skip(s, j + 1);
+                    continue;
+                }
+
+                break;
+            }
+
+            double factor = Places.WordAt(s, j, "mm") ? 1 : Places.WordAt(s, j, "cm") ? 10 : 0;
+            if (factor > 0)
+            {
+                return [.. numbers.Select(n => n * factor)];
+            }
+
+            i = Math.Max(i, j - 1);
+        }
+
+        return [];
+    }
+
+    private static void Plate(string s, List<PlatePart> plate)
+    {
+        foreach (string part in s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (Amounts.At(part, 0, "en") is not { } m)
+            {
+                continue;
+            }
+
+            int open = part.IndexOf('(');
+            double? inner = open > 0 && Amounts.At(part, open + 1, "en") is { Unit: { Kind: "mass", Base: { } b } } g ? g.Number.Min * b : null;
+            bool mass = m.Unit is { Kind: "mass" };
+            plate.Add(new PlatePart(null, part, mass ? null : m.Number.Min, mass ? m.Number.Min * m.Unit!.Base : inner));
+        }
+    }
+}

@@ -1,0 +1,242 @@
+using System.Collections.Immutable;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Reads one step of a method.</summary>
+internal static class StepReader
+{
+    private const int LongestStep = 20_000;
+
+    /// <summary>The step's reading.</summary>
+    /// <param name="raw">As written.</param>
+    /// <param name="lang">Language.</param>
+    /// <param name="span">Where.</param>
+    /// <param name="component">Name of its component.</param>
+    /// <param name="order">Place in the component, from 1.</param>
+    /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
+    public static Step Read(string raw, string lang, Span span, string component, int order, double? ovenBefore = null)
+    {
+        string s = Marks.Strip(Folding.Line(raw.AsSpan(0, Math.Min(raw.Length, LongestStep))));
+        List<(int At, string Id)> operations = Operations.In(s, lang);
+        string? main = Operations.Main(operations);
+        List<StepTemperature> temperatures = Heat.In(s, lang, main, operations);
+        List<StepTime> times = [];
+        double? hands = null;
+        int people = 1;
+        List<double> tendAt = [];
+        Times(s, lang, operations, times, tendAt, temperatures, ref hands);
+        foreach ((string word, int n) in (ReadOnlySpan<(string, int)>)[("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)])
+        {
+            people = Places.FindWord(s, word) >= 0 ? n : people;
+        }
+
+        bool oven = main is "bake" or "roast" || operations.Exists(o => o.Id is "bake" or "roast" or "blind_bake");
+        if (oven && ovenBefore is { } c && !temperatures.Exists(t => t.Of == TemperatureOf.Oven))
+        {
+            temperatures.Add(new StepTemperature(TemperatureOf.Oven, c, "") { Inherited = true });
+        }
+
+        return new Step
+        {
+            Span = span, Text = s, Anchor = Anchors.Of(component, order, s), Operation = main, Operations = [.. operations.Select(o => o.Id).Distinct(StringComparer.Ordinal)],
+            Times = [.. times], Temperatures = [.. temperatures], Kit = Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
+            Tending = Tended(s, main, times, tendAt, hands), Until = Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
+            ThicknessMillimetres = Thickness(s), EndGrams = End(s), LossPercent = Loss(s),
+        };
+    }
+
+    private static void Times(string s, string lang, List<(int At, string Id)> operations, List<StepTime> times, List<double> tendAt, List<StepTemperature> temperatures, ref double? hands)
+    {
+        for (int i = 0; i < s.Length; i++)
+        {
+            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1])) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
+            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || Clock.At(s, i, lang) is not { } t)
+            {
+                continue;
+            }
+
+            string words = s[i..t.End];
+            string before = s[Math.Max(0, i - 40)..i].ToLowerInvariant().TrimEnd();
+            string after = s[t.End..Math.Min(s.Length, t.End + 24)].ToLowerInvariant();
+            int open = s.LastIndexOf('(', i);
+            bool inHands = open >= 0 && s.IndexOf(')', open) is var close && (close < 0 || close > i) && Bracketed(s, open);
+            i = t.End - 1;
+            if (inHands)
+            {
+                hands ??= t.Min;
+                continue;
+            }
+
+            if (before.EndsWith(" at", StringComparison.Ordinal) || before == "at" || before.EndsWith("again at", StringComparison.Ordinal))
+            {
+                tendAt.Add(t.Min);
+                continue;
+            }
+
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal);
+            bool limit = Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
+            bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum");
+            if (least && temperatures.Count > 0 && before.Contains("or more for", StringComparison.Ordinal))
+            {
+                temperatures[^1] = temperatures[^1] with { HoldMinutes = t.Min };
+                continue;
+            }
+
+            if (Ends(before, "keeps", "keep", "in the last four") || after.Contains(" before serving", StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            string? op = operations.LastOrDefault(o => o.At <= i).Id ?? Operations.Main(operations);
+            int repeats = Places.HasAny(s, "three times", "dreimal", "trois fois", "tre volte") ? 3 : Places.HasAny(s, "twice", "zweimal", "deux fois") ? 2 : 1;
+            times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, limit ? TimeKind.Limit : Kind(op, s), words)
+            {
+                Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At,
+                Repeats = repeats > 1 && after.TrimStart().StartsWith("each", StringComparison.Ordinal) ? repeats : 1,
+            });
+        }
+
+        foreach (string night in (ReadOnlySpan<string>)["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "一晩"])
+        {
+            if (Places.FindWord(s, night) >= 0)
+            {
+                times.Add(new StepTime(null, null, Kind(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : Kind(Operations.Main(operations), s), night));
+                break;
+            }
+        }
+    }
+
+    private static bool Bracketed(string s, int open)
+    {
+        string head = s[(open + 1)..Math.Min(s.Length, open + 18)].ToLowerInvariant();
+        return head.StartsWith("hands", StringComparison.Ordinal) || head.Contains("people", StringComparison.Ordinal);
+    }
+
+    private static bool Ends(string before, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (before.EndsWith(w, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static TimeKind Kind(string? op, string s) => op switch
+    {
+        "bake" or "roast" or "blind_bake" or "gratinate" => TimeKind.Oven,
+        "blend" or "mix_dough" or "whip_cream" or "whisk_ribbon" or "stick_blend" or "shear_gel" or "homogenise" or "cream_butter" or "freeze_mill" or "dehydrate" => TimeKind.Machine,
+        "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
+        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
+        "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" => TimeKind.Rest,
+        _ => Places.HasAny(s, "fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫") ? TimeKind.Chill : Places.HasAny(s, "leave", "stand", "let", "hold") ? TimeKind.Rest : TimeKind.Hands,
+    };
+
+    private static Tending Tended(string s, string? main, List<StepTime> times, List<double> at, double? hands)
+    {
+        if (Places.HasAny(s, "unattended", "nobody need stand"))
+        {
+            return Tending.None;
+        }
+
+        if (at.Count > 0 || Places.HasAny(s, "halfway", "now and then", "turning once", "stirring once", "ab und zu"))
+        {
+            return Tending.Some;
+        }
+
+        bool waits = times.Exists(t => t.Kind is TimeKind.Oven or TimeKind.Chill or TimeKind.Rest or TimeKind.Cook);
+        return waits && main is not null ? (hands is null ? Tending.Ends : Tending.Some) : Tending.All;
+    }
+
+    private static ImmutableArray<string> Kit(string s)
+    {
+        ImmutableArray<string>.Builder kit = ImmutableArray.CreateBuilder<string>();
+        foreach ((string word, string name) in (ReadOnlySpan<(string, string)>)[("jug blender", "jug blender"), ("blender", "jug blender"), ("blend", "jug blender"), ("water bath", "water bath"), ("bath", "water bath"), ("oven", "oven"), ("bake", "oven"), ("roast", "oven"), ("sieve", "sieve"), ("mandoline", "mandoline"), ("dehydrator", "dehydrator"), ("blast chill", "blast chiller"), ("fridge", "fridge"), ("freezer", "freezer"), ("pan", "pan"), ("simmer", "hob"), ("boil", "hob"), ("reduce", "hob"), ("seal", "vacuum sealer"), ("piping bags", "piping bag"), ("probe", "probe thermometer"), ("mixer", "mixer")])
+        {
+            if (!kit.Contains(name) && Places.FindWord(s, word) >= 0)
+            {
+                kit.Add(name);
+            }
+        }
+
+        return kit.ToImmutable();
+    }
+
+    private static string? Until(string s)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["until ", "jusqu'à ce que ", "hasta que ", "finché ", "bis "])
+        {
+            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0)
+            {
+                int end = s.AsSpan(at).IndexOfAny('.', ';', ')') is var e and >= 0 ? at + e : s.Length;
+                return s[(at + w.Length)..end].Trim(' ', ',');
+            }
+        }
+
+        return null;
+    }
+
+    private static double? Thickness(string s)
+    {
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not '.') && Numbers.Single(s, i, "en") is { } n)
+            {
+                int j = Places.Skip(s, n.End);
+                bool mm = Places.WordAt(s, j, "mm");
+                string after = mm ? s[Math.Min(s.Length, j + 2)..Math.Min(s.Length, j + 10)] : "";
+                string before = s[Math.Max(0, i - 16)..i];
+                if (mm && (after.StartsWith(" thick", StringComparison.Ordinal) || after.StartsWith(" deep", StringComparison.Ordinal) || before.Contains("thicker than", StringComparison.Ordinal) || before.EndsWith("level, about ", StringComparison.Ordinal)))
+                {
+                    return n.Min;
+                }
+
+                i = Math.Max(i, n.End - 1);
+            }
+        }
+
+        return null;
+    }
+
+    private static double? End(string s)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["you should have ", "weigh about ", "weighs about ", "so roughly ", "so about ", "when it weighs ", "drain: "])
+        {
+            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0 && Amounts.At(s, at + w.Length, "en") is { Unit: { Kind: "mass", Base: { } b } } m)
+            {
+                return m.Number.Min * b;
+            }
+        }
+
+        // a weight that is a sentence of its own: "688 g."
+        foreach (string sentence in s.Split(['.', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (sentence.Length < 12 && char.IsAsciiDigit(sentence[0]) && Amounts.At(sentence, 0, "en") is { Unit: { Kind: "mass", Base: { } b } } m && m.End >= sentence.Length)
+            {
+                return m.Number.Min * b;
+            }
+        }
+
+        return null;
+    }
+
+    private static double? Loss(string s)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["loses about ", "lose about ", "expect to lose ", "loses "])
+        {
+            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0 && Numbers.Single(s, at + w.Length, "en") is { } n && Places.Skip(s, n.End) is var j && j < s.Length && s[j] == '%')
+            {
+                return n.Min;
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,76 @@
+using System.Collections.Frozen;
+
+namespace Coulisse.Cards.Words;
+
+/// <summary>Tells the language of a text by its small words; English when nothing speaks.</summary>
+internal static class Tongue
+{
+    private const int Enough = 20_000;
+    private static readonly FrozenDictionary<string, string> Small = Pairs().ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>ISO 639-1 code.</summary>
+    public static string Of(string text)
+    {
+        Dictionary<string, int> score = [];
+        FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> words = Small.GetAlternateLookup<ReadOnlySpan<char>>();
+        int limit = Math.Min(text.Length, Enough);
+        int japanese = 0;
+        for (int i = 0; i < limit;)
+        {
+            if (Places.IsJapanese(text[i]))
+            {
+                japanese++;
+                i++;
+                continue;
+            }
+
+            int start = i;
+            while (i < limit && char.IsLetter(text[i]) && !Places.IsJapanese(text[i]))
+            {
+                i++;
+            }
+
+            if (i > start && words.TryGetValue(text.AsSpan(start, i - start), out string? lang))
+            {
+                score[lang] = score.GetValueOrDefault(lang) + 1;
+            }
+
+            i = i == start ? i + 1 : i;
+        }
+
+        if (japanese > 1 && japanese * 8 > limit)
+        {
+            return "ja";
+        }
+
+        string best = "en";
+        int most = score.GetValueOrDefault("en");
+        foreach ((string lang, int n) in score.OrderBy(s => s.Key, StringComparer.Ordinal))
+        {
+            if (n > most)
+            {
+                (best, most) = (lang, n);
+            }
+        }
+
+        return best;
+    }
+
+    private static IEnumerable<KeyValuePair<string, string>> Pairs()
+    {
+        foreach ((string lang, string words) in Array.Empty<(string, string)>().Concat(
+        [
+            ("en", "the and with until for of to in into from it make serves cup cups butter flour salt sugar water"),
+            ("fr", "le les du des et avec pour dans au aux une pendant jusqu beurre farine sel sucre eau œufs lait cuire crème"),
+            ("de", "der und mit für im bei bis das den dem ein eine zum Mehl Zucker Salz Wasser Eier Minuten Stunden TL EL Msp Pck Prise Bund kneten backen Kartoffeln Dosen Tasse"),
+            ("es", "el los las y con para en del al una hasta harina azúcar sal agua huevos minutos leche cdta cdas"),
+            ("it", "il gli della di e per con nel q b una farina zucchero sale acqua uova minuti burro latte cucchiaio cucchiai forno"),
+        ]))
+        {
+            foreach (string w in words.Split(' '))
+            {
+                yield return new KeyValuePair<string, string>(w, lang);
+            }
+        }
+    }
+}
