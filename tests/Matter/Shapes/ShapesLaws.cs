@@ -1,0 +1,109 @@
+using Coulisse.Matter.Quantities;
+using Coulisse.Matter.Shapes;
+using CsCheck;
+
+namespace Coulisse.Matter.Tests.Shapes;
+
+public sealed class ShapesLaws
+{
+    private static readonly Gen<Length> Size = Gen.Double[20, 600].Select(Length.FromMillimetres);
+    private static readonly Gen<Length> Piece = Gen.Double[15, 120].Select(Length.FromMillimetres);
+    private static readonly Gen<Length> Small = Gen.Double[0, 4].Select(Length.FromMillimetres);
+
+    [Fact]
+    public void Cut_pieces_lie_inside_and_never_overlap_and_a_mixed_layout_is_never_worse()
+        => Gen.Select(Size, Size, Piece, Piece, Small).Sample((l, w, a, b, k) =>
+        {
+            CutPlan p = Cutting.Fit(l, w, a, b, k);
+            bool apart = true;
+            for (int i = 0; i < p.Pieces.Length; i++)
+            {
+                CutPiece q = p.Pieces[i];
+                apart &= q.X >= -1e-6 && q.Y >= -1e-6 && q.X + q.Width <= l.Millimetres + 1e-6 && q.Y + q.Height <= w.Millimetres + 1e-6;
+                for (int j = 0; j < i && apart; j++)
+                {
+                    CutPiece r = p.Pieces[j];
+                    double gap = k.Millimetres - 1e-6;
+                    apart &= q.X >= r.X + r.Width + gap || r.X >= q.X + q.Width + gap || q.Y >= r.Y + r.Height + gap || r.Y >= q.Y + q.Height + gap;
+                }
+            }
+
+            return apart && p.Count == p.Pieces.Length && p.Count >= Math.Max(p.Straight, p.Turned);
+        }, iter: 150);
+
+    [Fact]
+    public void Trim_and_pieces_make_the_block()
+        => Gen.Select(Size, Size, Piece, Piece).Sample((l, w, a, b) =>
+        {
+            CutPlan p = Cutting.Fit(l, w, a, b);
+
+            return Math.Abs((p.Trim + p.Used).SquareMillimetres - (l * w).SquareMillimetres) < 1e-6;
+        }, iter: 100);
+
+    [Fact]
+    public void Rounds_on_a_tray_stand_clear_of_each_other_and_of_the_edge()
+        => Gen.Select(Size, Size, Piece, Small).Sample((l, w, d, g) =>
+        {
+            RoundsOnTray t = RoundsOnTray.Fit(l, w, d, g);
+            double r = d.Millimetres / 2;
+            return t.Centres.Length == t.Count
+                && t.Centres.All(c => c.X >= r - 1e-6 && c.Y >= r - 1e-6 && c.X <= l.Millimetres - r + 1e-6 && c.Y <= w.Millimetres - r + 1e-6)
+                && Clear(t.Centres, (2 * r) + g.Millimetres - 1e-6);
+        }, iter: 100);
+
+    [Fact]
+    public void Held_places_in_a_ring_do_not_overlap_and_stay_inside()
+    {
+        for (int n = 1; n <= 100; n++)
+        {
+            // a thousandth of ease covers the three numbers whose places are not the best known
+            RoundsInRing f = RoundsInRing.Fit(Length.FromMillimetres(100), RoundsInRing.RoundFor(Length.FromMillimetres(99.9), n));
+
+            Assert.True(f.Count >= n);
+            double r = 99.9 / 2 * (RoundsInRing.RoundFor(Length.FromMillimetres(99.9), n).Millimetres / 99.9);
+            Assert.Equal(f.Count, f.Centres.Length);
+            Assert.True(Clear(f.Centres, (2 * r) - 1e-4), $"{n} overlap");
+            Assert.All(f.Centres, c => Assert.True(Math.Sqrt((c.X * c.X) + (c.Y * c.Y)) + r <= 50 + 1e-4));
+        }
+    }
+
+    [Fact]
+    public void A_smaller_ring_never_takes_more()
+        => Gen.Select(Gen.Double[40, 300], Gen.Double[0.5, 1], Gen.Double[10, 40]).Sample((ring, share, d)
+            => RoundsInRing.Fit(Length.FromMillimetres(ring * share), Length.FromMillimetres(d)).Count
+                <= RoundsInRing.Fit(Length.FromMillimetres(ring), Length.FromMillimetres(d)).Count, iter: 100);
+
+    [Fact]
+    public void Depth_for_a_volume_undoes_volume_to_a_depth()
+        => Gen.Select(Gen.Double[30, 200], Gen.Double[0.05, 1]).Sample((d, share) =>
+        {
+            Mould[] all =
+            [
+                new TaperedMould(Length.FromMillimetres(d), Length.FromMillimetres(d * 1.4), Length.FromMillimetres(60)),
+                new LoafMould(Length.FromMillimetres(d), Length.FromMillimetres(40), Length.FromMillimetres(d + 20), Length.FromMillimetres(60), Length.FromMillimetres(60)),
+                new RingMould(Length.FromMillimetres(d * 3), Length.FromMillimetres(d)),
+                DomeMould.HalfSphere(Length.FromMillimetres(d)),
+                new ShellMould(Length.FromMillimetres(d), Length.FromMillimetres(30), Length.FromMillimetres(20)),
+            ];
+
+            return all.All(m => Math.Abs(m.DepthFor(m.VolumeTo(m.Depth * share)).Millimetres - (m.Depth.Millimetres * share)) < 1e-5);
+        }, iter: 100);
+
+    private static bool Clear(IReadOnlyList<DrawnPoint> centres, double least)
+    {
+        for (int i = 0; i < centres.Count; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                double x = centres[i].X - centres[j].X;
+                double y = centres[i].Y - centres[j].Y;
+                if ((x * x) + (y * y) < least * least)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+}
