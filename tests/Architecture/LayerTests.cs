@@ -39,8 +39,9 @@ public sealed class LayerTests
 
     private static string? Folder(IType type, string root)
     {
-        string name = type.Namespace.FullName;
-        return name.StartsWith(root + ".", StringComparison.Ordinal) ? name[(root.Length + 1)..].Split('.')[0] : null;
+        // a type parameter has no namespace
+        string? name = type.Namespace?.FullName;
+        return name is not null && name.StartsWith(root + ".", StringComparison.Ordinal) ? name[(root.Length + 1)..].Split('.')[0] : null;
     }
 
     private static List<string> Violations(string root, string[] order)

@@ -3,7 +3,7 @@ using Coulisse.Matter.Quantities;
 
 namespace Coulisse.Matter.Shapes;
 
-/// <summary>A disc folded in two like a hinge over a filling: half-moons, filled crêpes, dumplings before they are pinched.</summary>
+/// <summary>A disc folded in two like a hinge over a filling: filled leaves, crêpes, dumplings before they are pinched.</summary>
 /// <param name="Angle">Angle between the leaves, radians.</param>
 /// <param name="Wedge">Volume between the leaves, out to the rim: ⅔ R³ θ.</param>
 /// <param name="FilledShare">Share of the wedge within the filling's reach: 1 − (1 − (s/R)²)^1.5.</param>
@@ -34,17 +34,17 @@ public sealed record FoldedDisc(double Angle, Volume Wedge, Fraction FilledShare
         return new(theta, Volume.FromMillilitres(wedge / 1000), Fraction.FromValue(share), filling, filling * density, Length.FromMillimetres(r - s), disc);
     }
 
-    /// <summary>The half-moon from the side, with its filling's edge.</summary>
+    /// <summary>The folded disc from the side, with its filling's edge.</summary>
     public Drawing Draw()
     {
         double r = Disc.Millimetres / 2;
         double s = r - CleanRim.Millimetres;
         double half = Math.Sqrt(Math.Max(0, (r * r) - (s * s)));
         return new(
-            FormattableString.Invariant($"Half-moon of a {2 * r:0.#} mm disc, {Mass.Grams:0.0} g"),
+            FormattableString.Invariant($"Folded disc of {2 * r:0.#} mm disc, {Mass.Grams:0.0} g"),
             2 * r,
             r,
-            [new PolygonMark(HalfMoon(r, r, r, 0), Closed: true, Ink.Piece), new LineMark(r - half, r - s, r + half, r - s, Ink.Guide)]);
+            [new PolygonMark(HalfDisc(r, r, r, 0), Closed: true, Ink.Piece), new LineMark(r - half, r - s, r + half, r - s, Ink.Guide)]);
     }
 
     /// <summary>Outline of a half-disc whose straight side runs through (x, y), bulging away from the direction of <paramref name="turn"/> = 0 upwards.</summary>
@@ -52,7 +52,7 @@ public sealed record FoldedDisc(double Angle, Volume Wedge, Fraction FilledShare
     /// <param name="y">Middle of the fold, mm.</param>
     /// <param name="radius">Radius, mm.</param>
     /// <param name="turn">Degrees clockwise from upwards.</param>
-    public static ImmutableArray<DrawnPoint> HalfMoon(double x, double y, double radius, double turn)
+    public static ImmutableArray<DrawnPoint> HalfDisc(double x, double y, double radius, double turn)
     {
         ImmutableArray<DrawnPoint>.Builder points = ImmutableArray.CreateBuilder<DrawnPoint>(25);
         for (int i = 0; i <= 24; i++)
