@@ -150,7 +150,7 @@ internal static class Brackets
     {
         string t = w;
         bool from = false;
-        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto "])
+        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "約", "およそ"])
         {
             if (t.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
             {

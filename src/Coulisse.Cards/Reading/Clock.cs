@@ -45,7 +45,7 @@ internal static class Clock
             // "1 hr 20", "2 h 15 min"
             int k = Places.Skip(s, more.End);
             double? small = Unit(s, k, out int after);
-            if (small == 1 || (small is null && (k >= s.Length || s[k] is '.' or ',' or ')' or ' ') && lang is "en" or "fr"))
+            if (small == 1 || (small is null && (k >= s.Length || s[k] is '.' or ',' or ')' || (lang == "fr" && s[k] is 'à' or 'a' or 'p')) && lang is "en" or "fr"))
             {
                 return (min + more.Min, max + more.Min, at, small == 1 ? after : more.End);
             }

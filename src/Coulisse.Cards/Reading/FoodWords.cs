@@ -157,6 +157,14 @@ internal static class FoodWords
 
     private static void Front(Draft d, string lang)
     {
+        // "huevos M": a size letter behind a counted food
+        int letter = d.Food.LastIndexOf(' ');
+        if (letter > 0 && d.Unit is null && d.Amount is not null && d.Food[(letter + 1)..] is "S" or "M" or "L" or "XL")
+        {
+            d.Graded(d.Food[(letter + 1)..]);
+            d.Food = d.Food[..letter];
+        }
+
         for (int guard = 0; guard < 6; guard++)
         {
             string f = d.Food;

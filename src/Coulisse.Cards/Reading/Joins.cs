@@ -186,8 +186,18 @@ internal static class Joins
         return Amounts.At(s, at, lang) is { } m && m.End <= end + 1 || LineKinds.HasAmount(s[start..end], lang);
     }
 
-    private static string? Extra(string s)
+    /// <summary>The words when they only say that some more is needed for something; null otherwise.</summary>
+    public static string? Extra(string s)
     {
+        foreach (string lead in (ReadOnlySpan<string>)["and ", "dazu ", "y ", "plus ", "et "])
+        {
+            if (s.StartsWith(lead, StringComparison.OrdinalIgnoreCase) && s.Length > lead.Length + 4)
+            {
+                s = s[lead.Length..];
+                break;
+            }
+        }
+
         foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "più quello per", "un po' per", "plus extra", "plus more", "plus a little"])
         {
             if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (s.Length == w.Length || s[w.Length] == ' '))

@@ -26,6 +26,13 @@ internal static class LineReader
         List<Draft> drafts = [];
         foreach (string part in Joins.Split(s, lang))
         {
+            if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
+            {
+                drafts[^1].Use = drafts[^1].Use is { } use ? use + "; " + extra : extra;
+                drafts[^1].Tokens.Add(new ReadToken(part, "use", extra));
+                continue;
+            }
+
             Draft draft = PartReader.Read(part, lang);
             Joins.Merge(drafts, draft, lang);
         }

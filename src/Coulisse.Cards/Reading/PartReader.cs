@@ -161,7 +161,8 @@ internal static class PartReader
         }
 
         int of = Of(s, i, lang);
-        return s[Places.Skip(s, of)..];
+        // "une gousse d'ail": the unit's word holds the food
+        return d.Unit?.Unit == "clove" && lang == "fr" ? "ail" + s[of..] : s[Places.Skip(s, of)..];
     }
 
     private static bool PlainContainer(string s, int i, int end) => !s.AsSpan(i, end - i).StartsWith("pot", StringComparison.OrdinalIgnoreCase);

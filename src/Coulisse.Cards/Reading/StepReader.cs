@@ -22,10 +22,11 @@ internal static class StepReader
         string? main = Operations.Main(operations);
         List<StepTemperature> temperatures = Heat.In(s, lang, main, operations);
         List<StepTime> times = [];
+        List<StepStorage> storage = [];
         double? hands = null;
         int people = 1;
         List<double> tendAt = [];
-        Times(s, lang, operations, times, tendAt, temperatures, ref hands);
+        Times(s, lang, operations, times, tendAt, temperatures, storage, ref hands);
         foreach ((string word, int n) in (ReadOnlySpan<(string, int)>)[("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)])
         {
             people = Places.FindWord(s, word) >= 0 ? n : people;
@@ -41,17 +42,17 @@ internal static class StepReader
         {
             Span = span, Text = s, Anchor = Anchors.Of(component, order, s), Operation = main, Operations = [.. operations.Select(o => o.Id).Distinct(StringComparer.Ordinal)],
             Times = [.. times], Temperatures = [.. temperatures], Kit = Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
-            Tending = Tended(s, main, times, tendAt, hands), Until = Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
+            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
             ThicknessMillimetres = Thickness(s), EndGrams = End(s), LossPercent = Loss(s),
         };
     }
 
-    private static void Times(string s, string lang, List<(int At, string Id)> operations, List<StepTime> times, List<double> tendAt, List<StepTemperature> temperatures, ref double? hands)
+    private static void Times(string s, string lang, List<(int At, string Id)> operations, List<StepTime> times, List<double> tendAt, List<StepTemperature> temperatures, List<StepStorage> storage, ref double? hands)
     {
         for (int i = 0; i < s.Length; i++)
         {
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1])) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
-            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || Clock.At(s, i, lang) is not { } t)
+            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? (times.Count > 0 ? Elliptic(s, i, lang) : null)) is not { } t)
             {
                 continue;
             }
@@ -74,6 +75,12 @@ internal static class StepReader
                 continue;
             }
 
+            if (t.Min >= 1440 && Keeps(s))
+            {
+                storage.Add(new StepStorage(Place(s), t.Max / 1440));
+                continue;
+            }
+
             bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal);
             bool limit = Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
             bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum");
@@ -83,7 +90,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (Ends(before, "keeps", "keep", "in the last four") || after.Contains(" before serving", StringComparison.Ordinal))
+            if (Ends(before, "better", "besser", "mejor", "meglio", "mieux", "keeps", "keep", "in the last four") || after.Contains(" before serving", StringComparison.Ordinal))
             {
                 continue;
             }
@@ -106,6 +113,30 @@ internal static class StepReader
             }
         }
     }
+
+    /// <summary>A figure that leans on the time before it: "25 to 30 more", "4 on medium", "another 20", "for ten".</summary>
+    private static (double Min, double Max, int Start, int End)? Elliptic(string s, int at, string lang)
+    {
+        if (lang != "en" || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
+        {
+            return null;
+        }
+
+        int j = Places.Skip(s, n.End);
+        string before = s[..at].TrimEnd();
+        bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
+        bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
+            || (stops && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
+        return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
+    }
+
+    /// <summary>True for a sentence that says how long a thing keeps: storage, no wait.</summary>
+    private static bool Keeps(string s) =>
+        Places.HasAny(s, "keeps", "keep for", "store in", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva") || s.Contains("保存", StringComparison.Ordinal);
+
+    private static string Place(string s) => Places.HasAny(s, "freezer", "congélateur", "congelador") ? "freezer"
+        : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"
+        : Places.HasAny(s, "fridge", "frais", "nevera", "frigo", "cámara", "Kühlschrank", "gekühlt") || s.Contains("冷蔵", StringComparison.Ordinal) ? "fridge" : "room";
 
     private static bool Bracketed(string s, int open)
     {

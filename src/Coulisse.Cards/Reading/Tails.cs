@@ -98,6 +98,9 @@ internal static class Tails
             d.Graded(w);
             d.Tokens.Add(new ReadToken(w, "grade", w));
         }
+        else if (EachWeight(w, lang, d))
+        {
+        }
         else if (Fill(w, d))
         {
         }
@@ -105,6 +108,19 @@ internal static class Tails
         {
             d.Prepare(w);
         }
+    }
+
+    /// <summary>"6 quail, 180-200 g each".</summary>
+    private static bool EachWeight(string w, string lang, Draft d)
+    {
+        if (!w.EndsWith(" each", StringComparison.OrdinalIgnoreCase) || d.Amount is not { } n || Amounts.At(w, 0, lang) is not { Unit: { Kind: "mass", Base: { } b } unit } m)
+        {
+            return false;
+        }
+
+        PartReader.Content(d, m.Number.Min, unit);
+        d.GramsMax = m.Number.Max is { } max ? n * max * b : d.GramsMax;
+        return true;
     }
 
     private static bool Fill(string w, Draft d)

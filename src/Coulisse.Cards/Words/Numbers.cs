@@ -63,6 +63,11 @@ internal static class Numbers
         double value = double.Parse(word, CultureInfo.InvariantCulture);
         // "un demi-pomelo", "two hundred": what follows multiplies or adds.
         int next = Places.Skip(s, end);
+        if (value == 1 && s.AsSpan(next).StartsWith("demi-"))
+        {
+            return new Numeral(0.5, null, next + 5) { InWords = true };
+        }
+
         if (value == 1 && Lexicon.Longest("num", s, next, 3, lang, out int halfEnd) is { } half && double.Parse(half, CultureInfo.InvariantCulture) < 1)
         {
             return new Numeral(double.Parse(half, CultureInfo.InvariantCulture), null, halfEnd) { InWords = true };
@@ -329,7 +334,7 @@ internal static class Numbers
             i++;
         }
 
-        bool ends = i >= s.Length || !char.IsLetter(s[i]) || (i + 1 >= s.Length || !char.IsLetter(s[i + 1]) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg"));
+        bool ends = i >= s.Length || !char.IsLetter(s[i]) || (s[i] is 'g' or 'l' && (i + 1 >= s.Length || !char.IsLetter(s[i + 1]))) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg");
         bool shape = mended > 0 && n > 0 && ends && (real > 0 || (n > 2 && digits[1] == '.'));
         return shape && double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             ? new Numeral(value, null, i) { Repaired = true }

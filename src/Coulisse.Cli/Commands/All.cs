@@ -7,6 +7,7 @@ internal static class All
 {
     public static IEnumerable<Command> Create() =>
     [
+        ReadCommand.Create(),
         BackupCommand.Create(),
         RestoreCommand.Create(),
         ExportCommand.Create(),
