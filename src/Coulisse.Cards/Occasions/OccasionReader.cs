@@ -225,7 +225,7 @@ public static class OccasionReader
         return null;
     }
 
-    /// <summary>"Ilse and two others": names begin with a capital after the last comma; others are numbered.</summary>
+    /// <summary>"NAME and two others": names begin with a capital after the last comma; others are numbered.</summary>
     private static OccasionSheet People(OccasionSheet sheet, string s, List<SheetWindow> windows, List<string> assumed)
     {
         string tail = s[(s.LastIndexOf(',') + 1)..].Trim(' ', '.');

@@ -107,7 +107,7 @@ internal static class PartReader
             }
         }
 
-        if (Percent(s, lang, d) is { } afterPercent)
+        if (Shares.Percent(s, lang, d) is { } afterPercent)
         {
             return afterPercent;
         }
@@ -234,51 +234,6 @@ internal static class PartReader
         }
 
         return s;
-    }
-
-    /// <summary>"2% salt (on flour)", "2 % salt on flour", "20% of the syrup": a share of a base.</summary>
-    private static string? Percent(string s, string lang, Draft d)
-    {
-        if (Numbers.Single(s, 0, lang) is not { InWords: false } n)
-        {
-            return null;
-        }
-
-        int i = Places.Skip(s, n.End);
-        if (i >= s.Length || s[i] != '%')
-        {
-            return null;
-        }
-
-        int j = Places.Skip(s, i + 1);
-        int of = Places.WordAt(s, j, "of the") ? j + 6 : Places.WordAt(s, j, "of") ? j + 2 : j;
-        d.Percent = n.Min;
-        if (of > j)
-        {
-            d.PercentOf = s[of..].Trim();
-            return s[of..].Trim();
-        }
-
-        int on = Math.Max(s.IndexOf(" on ", StringComparison.OrdinalIgnoreCase), s.IndexOf("(on ", StringComparison.OrdinalIgnoreCase));
-        if (on < 0)
-        {
-            on = s.IndexOf("(of ", StringComparison.OrdinalIgnoreCase);
-        }
-
-        if (on > 0)
-        {
-            d.PercentOf = s[(on + 4)..].Trim(' ', ')');
-            return s[j..on].Trim();
-        }
-
-        d.PercentOf = Places.HasAny(s, "hydration", "Hydratation") ? "flour" : null;
-        if (d.PercentOf is not null)
-        {
-            return s[j..];
-        }
-
-        d.Percent = null;
-        return null;
     }
 
     /// <summary>"pinch salt", "small handful rocket", "juice": a measure word with no number before it means one.</summary>

@@ -1,0 +1,52 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Shares of a base: "2 % salt on flour".</summary>
+internal static class Shares
+{
+    /// <summary>"2% salt (on flour)", "2 % salt on flour", "20% of the syrup": a share of a base.</summary>
+    public static string? Percent(string s, string lang, Draft d)
+    {
+        if (Numbers.Single(s, 0, lang) is not { InWords: false } n)
+        {
+            return null;
+        }
+
+        int i = Places.Skip(s, n.End);
+        if (i >= s.Length || s[i] != '%')
+        {
+            return null;
+        }
+
+        int j = Places.Skip(s, i + 1);
+        int of = Places.WordAt(s, j, "of the") ? j + 6 : Places.WordAt(s, j, "of") ? j + 2 : j;
+        d.Percent = n.Min;
+        if (of > j)
+        {
+            d.PercentOf = s[of..].Trim();
+            return s[of..].Trim();
+        }
+
+        int on = Math.Max(s.IndexOf(" on ", StringComparison.OrdinalIgnoreCase), s.IndexOf("(on ", StringComparison.OrdinalIgnoreCase));
+        if (on < 0)
+        {
+            on = s.IndexOf("(of ", StringComparison.OrdinalIgnoreCase);
+        }
+
+        if (on > 0)
+        {
+            d.PercentOf = s[(on + 4)..].Trim(' ', ')');
+            return s[j..on].Trim();
+        }
+
+        d.PercentOf = Places.HasAny(s, "hydration", "Hydratation") ? "flour" : null;
+        if (d.PercentOf is not null)
+        {
+            return s[j..];
+        }
+
+        d.Percent = null;
+        return null;
+    }
+}
