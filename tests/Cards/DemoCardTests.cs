@@ -48,6 +48,16 @@ public sealed class DemoCardTests
     }
 
     [Fact]
+    public void Opening_bags_is_no_work_on_oysters()
+    {
+        Component royale = Card("starter.md").Components[0];
+
+        Assert.Equal(["fill_bath", "weigh", "vacuum_fill", "water_bath", "bloom_powder"], royale.Steps.Take(5).Select(s => s.Operation));
+        Assert.DoesNotContain("open_oysters", royale.Steps[5].Operations);
+        Assert.Equal("open_oysters", CardReader.ReadStep("Open the oysters.", "en").Operation);
+    }
+
+    [Fact]
     public void Agar_royale_takes_its_base_from_the_royale() =>
         Assert.StartsWith("C1 ", Card("starter.md").Components[1].Ingredients[2].Foods[0].FromComponent!, StringComparison.Ordinal);
 

@@ -9,6 +9,8 @@ internal static class Operations
 {
     private const int MostWords = 5;
     private static readonly FrozenSet<string> Small = new[] { "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label" }.ToFrozenSet(StringComparer.Ordinal);
+    // Rows of one kind of food only: "open the bags" is no oyster.
+    private static readonly FrozenSet<string> Narrow = new[] { "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail" }.ToFrozenSet(StringComparer.Ordinal);
     private static readonly Lazy<FrozenDictionary<string, string[][]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
         .GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal));
 
@@ -93,7 +95,7 @@ internal static class Operations
                 continue;
             }
 
-            first ??= r[2];
+            first ??= Narrow.Contains(r[2]) ? null : r[2];
             foreach (string food in r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries))
             {
                 if (s.Contains(food.TrimEnd('s'), StringComparison.OrdinalIgnoreCase))
