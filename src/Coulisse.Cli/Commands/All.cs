@@ -12,5 +12,6 @@ internal static class All
         RestoreCommand.Create(),
         ExportCommand.Create(),
         ImportCommand.Create(),
+        FitCommand.Create(),
     ];
 }
