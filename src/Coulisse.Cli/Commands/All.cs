@@ -8,6 +8,7 @@ internal static class All
     public static IEnumerable<Command> Create() =>
     [
         ReadCommand.Create(),
+        SafetyCommand.Create(),
         BackupCommand.Create(),
         RestoreCommand.Create(),
         ExportCommand.Create(),

@@ -1,0 +1,63 @@
+using System.CommandLine;
+using System.Text;
+using Coulisse.Cards;
+using Coulisse.Cards.Reading;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Safety;
+
+namespace Coulisse.Cli.Commands;
+
+/// <summary>coulisse safety CARD: what the rules find, with the remedy.</summary>
+internal static class SafetyCommand
+{
+    public static Command Create()
+    {
+        Argument<string> card = new("CARD") { Description = "Card to judge; - for standard input" };
+        Option<string> code = new("--code") { Description = "Code of practice: au, nz, uk, eu, us", DefaultValueFactory = _ => "au" };
+        code.AcceptOnlyFromAmong("au", "nz", "uk", "eu", "us");
+        Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
+        Command command = new("safety", "Judges the core limits of a card's bath steps. Other rules are not laid yet.\nExample: coulisse safety card.md --code uk") { card, code, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(card), parsed.GetRequiredValue(code), parsed.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(string path, string code, bool json)
+    {
+        if (Input.Bytes(path, out int exit) is not { } bytes)
+        {
+            return exit;
+        }
+
+        return CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes), path)).Match(
+            dish => Show(dish, code, json),
+            problems => Input.Fail(path, problems));
+    }
+
+    private static int Show(Dish dish, string code, bool json)
+    {
+        // The rule laid so far reads steps only, so no weights are asked for.
+        Findings found = SafetyReview.Review(new WeighedDish(dish, [.. dish.Components.Select(c => new WeighedComponent(c, []))], "metric"), code);
+        int exit = found.All.Any(f => f.Severity == Severity.Stop) ? Exit.Problems : Exit.Done;
+        if (json)
+        {
+            Input.Json(new
+            {
+                schema = "coulisse.safety/1",
+                code,
+                caution = Findings.Caution,
+                judged = "core limits in baths; no other rule is laid yet",
+                findings = found.All.Select(f => new { f.Severity, f.Component, step = f.Line, f.Rule, f.Source, f.Value, f.Limit, f.Margin, f.What, f.Remedy }),
+                controlPoints = found.ControlPoints,
+            });
+            return exit;
+        }
+
+        foreach (Finding f in found.All)
+        {
+            Console.Out.WriteLine($"{f.Severity.ToString().ToUpperInvariant()} line {f.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}, {f.Component} ({f.Rule}): {f.What} {f.Remedy}");
+        }
+
+        Console.Out.WriteLine("Judged: core limits in baths only; no other rule is laid yet. " + Findings.Caution);
+        return exit;
+    }
+}
