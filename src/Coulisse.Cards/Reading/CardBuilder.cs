@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Walks the lines of a card once and puts each where its shape says it belongs.</summary>
 internal sealed class CardBuilder(string text)
 {
+    private const int MostLinked = 200;
     private readonly string _lang = Tongue.Of(text);
     private readonly List<Component> _components = [];
     private readonly List<IngredientLine> _lines = [];
@@ -46,7 +47,9 @@ internal sealed class CardBuilder(string text)
         }
 
         Close();
-        ImmutableArray<Component> components = [.. _components.Select(c => Linking.Uses(Linking.Components(c, _components)))];
+        // Linking looks at every pair of components: beyond what any dish has it is left out, so that time stays linear.
+        bool link = _components.Count <= MostLinked;
+        ImmutableArray<Component> components = [.. _components.Select(c => Linking.Uses(link ? Linking.Components(c, _components) : c))];
         return new Dish
         {
             Title = _title ?? "Untitled", Language = _lang, Yields = [.. _yields], Plate = [.. _plate.Select(p => p with { Component = Linking.ComponentFor(p.Text, components) })],
