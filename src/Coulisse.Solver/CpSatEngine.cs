@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using System.Globalization;
+using Coulisse.Kitchen.Planning.Model;
+using Google.OrTools.Sat;
+
+namespace Coulisse.Solver;
+
+/// <summary>The scheduling engine over CP-SAT: levels are solved in order, each fixed before the next.</summary>
+public sealed class CpSatEngine : ISchedulingEngine
+{
+    /// <inheritdoc/>
+    public EngineOutcome Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better = null, CancellationToken cancel = default)
+    {
+        Stopwatch clock = Stopwatch.StartNew();
+        CpSatModel built = CpSatModel.Build(problem);
+        if (built.Refused is { } why)
+        {
+            return new EngineInfeasible(why) { Seconds = clock.Elapsed.TotalSeconds };
+        }
+
+        ImmutableArray<Goal> goals = problem.Goals.IsEmpty ? [Goal.Makespan] : problem.Goals;
+        List<LevelResult> levels = [];
+        EngineSchedule? best = null;
+        for (int level = 0; level < goals.Length; level++)
+        {
+            LinearExpr value = built.Value(goals[level]);
+            built.Model.Minimize(value);
+            // Each level gets an equal share of what is left, so that an early hard level cannot starve the later ones.
+            double share = Math.Max(0.05, (effort.Seconds - clock.Elapsed.TotalSeconds) / (goals.Length - level));
+            CpSolver solver = new() { StringParameters = Parameters(effort, share) };
+            using CancellationTokenRegistration stop = cancel.Register(solver.StopSearch);
+            CpSolverStatus status = cancel.IsCancellationRequested && best is not null ? CpSolverStatus.Unknown : solver.Solve(built.Model);
+            if (status == CpSolverStatus.ModelInvalid)
+            {
+                throw new InvalidOperationException("The scheduling model or its parameters are invalid: " + built.Model.Validate());
+            }
+
+            if (status == CpSolverStatus.Infeasible && best is null)
+            {
+                return new EngineInfeasible("Proven by search.") { Seconds = clock.Elapsed.TotalSeconds };
+            }
+
+            if (status is CpSolverStatus.Unknown or CpSolverStatus.Infeasible)
+            {
+                if (best is null)
+                {
+                    return new EngineUnknown(null) { Seconds = clock.Elapsed.TotalSeconds };
+                }
+
+                // No better than the schedule of the level before: its value stands and nothing is proven about it.
+                levels.Add(new LevelResult(goals[level].Name, built.Measure(goals[level], best), long.MinValue));
+                continue;
+            }
+
+            long reached = (long)Math.Round(solver.ObjectiveValue);
+            long bound = status == CpSolverStatus.Optimal ? reached : (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
+            levels.Add(new LevelResult(goals[level].Name, reached, bound));
+            best = built.Read(solver, [.. levels]);
+            better?.Invoke(best);
+            built.Model.Add(value <= reached);
+            built.Hint(solver);
+        }
+
+        return best! with { Levels = [.. levels], Seconds = clock.Elapsed.TotalSeconds };
+    }
+
+    private static string Parameters(Effort effort, double seconds)
+    {
+        string limit = seconds.ToString("0.###", CultureInfo.InvariantCulture);
+        string time = effort.Repeatable ? $"max_deterministic_time:{limit},interleave_search:true" : $"max_time_in_seconds:{limit}";
+        string text = string.Create(CultureInfo.InvariantCulture, $"{time},num_workers:{effort.Workers},random_seed:{effort.Seed}");
+        text += effort.FirstOnly ? ",stop_after_first_solution:true" : "";
+        return effort.Parameters.Length > 0 ? text + "," + effort.Parameters : text;
+    }
+}
