@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Coulisse.Kitchen.Occasions;
+
+namespace Coulisse.Kitchen.Planning.Checking;
+
+/// <summary>Checks a plan against its occasion, rule by rule, knowing nothing of how the plan was made.</summary>
+public static class PlanValidator
+{
+    /// <summary>Every fault of the rules listed in docs/science/validator.md; that page also says what is not yet checked.</summary>
+    /// <param name="occasion">The occasion.</param>
+    /// <param name="plan">The plan.</param>
+    public static ImmutableArray<PlanFault> Check(Occasion occasion, Plan plan) =>
+    [
+        .. PeopleRule.Check(occasion, plan),
+        .. KitRule.Check(occasion, plan),
+        .. CircuitRule.Check(occasion, plan),
+        .. MomentRule.Check(plan),
+        .. RunSheetRule.Check(plan),
+    ];
+}
