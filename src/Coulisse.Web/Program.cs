@@ -1,14 +1,13 @@
 namespace Coulisse.Web;
 
-/// <summary>Starts the bench in a browser.</summary>
+/// <summary>Starts the bench by itself, without the command line.</summary>
 public static class Program
 {
     /// <summary>Entry point when the web project is started by itself.</summary>
-    public static void Main(string[] args)
+    public static async Task Main(string[] args)
     {
-        WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
-        WebApplication app = builder.Build();
-        app.MapGet("/healthz", () => "ok");
-        app.Run();
+        int port = args.Length > 0 && int.TryParse(args[0], System.Globalization.CultureInfo.InvariantCulture, out int p) ? p : WebBenchOptions.UsualPort;
+        await using WebApplication app = await WebBench.BuildAsync(new WebBenchOptions { Port = port });
+        await app.RunAsync();
     }
 }

@@ -1,0 +1,76 @@
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Store;
+using Coulisse.Views.Web;
+using Coulisse.Web.Pages;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
+
+namespace Coulisse.Web.Desk;
+
+/// <summary>The card desk and the card file.</summary>
+internal static class DeskEndpoints
+{
+    public static void MapDesk(this WebApplication app)
+    {
+        app.MapGet("/", () => Page(DeskView.Empty));
+        app.MapGet("/cards", FileAsync);
+        app.MapGet("/cards/{id}", OpenAsync);
+        app.MapPost("/cards", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
+        app.MapPost("/api/answer", Answer);
+    }
+
+    private static RazorComponentResult Page(DeskView view) => new RazorComponentResult<DeskPage>(new { View = view });
+
+    private static async Task<IResult> OpenAsync(string id, KitchenStore store, CancellationToken cancel)
+        => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d
+            ? Page(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")))
+            : Results.NotFound();
+
+    private static async Task<IResult> FileAsync(KitchenStore store, CancellationToken cancel, string q = "")
+    {
+        List<DocumentHead> found = await store.SearchAsync(DocumentKind.Card, q, 100, cancel);
+        string says = found.Count switch
+        {
+            0 when q.Length > 0 => $"No card holds “{q}”.",
+            0 => "The card file is empty. Write a card and keep it.",
+            1 => "One card.",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{found.Count} cards, last changed first."),
+        };
+        return new RazorComponentResult<CardFilePage>(new
+        {
+            View = new CardFileView(q, says, [.. found.Select(h => new CardFileRow("/cards/" + h.Id, h.Title, string.Create(CultureInfo.InvariantCulture, $"version {h.Version}, {h.Changed:yyyy-MM-dd}")))]),
+        });
+    }
+
+    private static async Task<IResult> KeepAsync([FromForm] string? id, [FromForm] int? basedOn, [FromForm] string? text, KitchenStore store, CancellationToken cancel)
+    {
+        string card = (text ?? "").ReplaceLineEndings("\n");
+        if (card.Length > CardText.MostCharacters || card.Trim().Length == 0)
+        {
+            return Results.Problem(card.Trim().Length == 0 ? "The card is empty; nothing was kept." : "A card is 5 MB at most; nothing was kept.", statusCode: StatusCodes.Status422UnprocessableEntity);
+        }
+
+        SaveOutcome saved = await store.SaveAsync(DocumentKind.Card, string.IsNullOrEmpty(id) ? null : id, basedOn ?? 0, Title(card), card, "bench", "", cancel);
+        return saved switch
+        {
+            SaveOutcome.Saved(var key, _) => Results.Redirect("/cards/" + key),
+            SaveOutcome.Conflict(var key, _, _) => Results.Redirect("/cards/" + key + "?both=1"),
+            _ => Results.StatusCode(StatusCodes.Status500InternalServerError),
+        };
+    }
+
+    /// <summary>First line with words, without heading marks.</summary>
+    internal static string Title(string card)
+    {
+        string line = card.Split('\n').Select(l => l.TrimStart('#', ' ', '\t').Trim()).FirstOrDefault(l => l.Length > 0) ?? "Untitled";
+        return line.Length > 120 ? line[..119] + "…" : line;
+    }
+
+    private static IResult Answer(AnswerAsked asked)
+        => Answering.Write(asked.Text, asked.Line, asked.Plain) is { } text
+            ? Results.Ok(new { text })
+            : Results.Problem($"Line {asked.Line} is no longer there; nothing was changed.", statusCode: StatusCodes.Status422UnprocessableEntity);
+
+    internal sealed record AnswerAsked(string Text, int Line, string Plain);
+}

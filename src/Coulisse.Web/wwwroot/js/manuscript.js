@@ -1,0 +1,278 @@
+// @ts-check
+// <card-manuscript>: the chef's text in the middle; weights and remarks are laid in the margins on the line they speak of.
+import { el, post, working } from './dom.js';
+import { caret, flatLines, isFlat, readText, setCaret, writeText } from './lines.js';
+
+const PAUSE = 90; // ms of rest after the last key before the margins are asked for
+const MOST = 5 * 1024 * 1024;
+const LIVE = 200_000; // beyond this the margins are laid on request only: typing stays smooth
+
+class CardManuscript extends HTMLElement {
+  connectedCallback() {
+    if (this.root) return;
+    const form = /** @type {HTMLFormElement} */ (this.querySelector('form'));
+    this.area = /** @type {HTMLTextAreaElement} */ (form.querySelector('textarea'));
+    this.form = form;
+    this.root = el('div', { class: 'ms-text', contenteditable: 'true', role: 'textbox', 'aria-multiline': 'true', 'aria-label': 'The card', 'data-hint': this.area.placeholder, spellcheck: 'false', autocapitalize: 'off', tabindex: '0' });
+    this.left = el('div', { class: 'ms-left', role: 'group', 'aria-label': 'Weights, by line' });
+    this.right = el('div', { class: 'ms-right', role: 'group', 'aria-label': 'Remarks, by line' });
+    this.sheet = el('div', { class: 'ms' }, this.left, this.root, this.right);
+    this.state = el('p', { class: 'ms-state', role: 'status' });
+    this.whole = el('div', { class: 'ms-whole' });
+    this.area.hidden = true;
+    form.querySelector('.without-script')?.remove();
+    form.before(this.state, this.whole, this.sheet);
+    writeText(this.root, this.area.value);
+    this.view = null;
+    this.asked = 0;
+    this.root.addEventListener('input', () => this.changed());
+    this.root.addEventListener('paste', (e) => this.paste(e));
+    this.root.addEventListener('beforeinput', (e) => { if (e.inputType.startsWith('format')) e.preventDefault(); });
+    this.root.addEventListener('drop', (e) => this.drop(e));
+    this.sizes = new ResizeObserver(() => this.place());
+    this.sizes.observe(this.root);
+    document.fonts?.ready.then(() => this.place());
+    for (const c of document.querySelectorAll('[data-margins]')) c.addEventListener('input', () => this.soon());
+    document.addEventListener('keydown', (e) => { if (e.key === 'Escape') this.closeWeight(); });
+    document.addEventListener('click', (e) => { if (this.opened && !/** @type {Node} */ (e.target).isConnected) return; if (this.opened && !this.left.contains(/** @type {Node} */ (e.target))) this.closeWeight(); });
+    this.keepDraft = this.dataset.card ? null : 'coulisse.draft';
+    if (this.keepDraft && !this.area.value.trim()) {
+      const kept = this.safe(() => localStorage.getItem('coulisse.draft'));
+      if (kept) { writeText(this.root, kept); this.state.textContent = 'Your unsaved text from last time.'; }
+    }
+    this.blank();
+    this.sync();
+    this.ask();
+  }
+
+  disconnectedCallback() { this.sizes?.disconnect(); }
+
+  /** @template T @param {() => T} f @returns {T|null} */
+  safe(f) { try { return f(); } catch { return null; } }
+
+  get text() { return isFlat(this.root) ? flatLines(this.root).join('\n') : readText(this.root); }
+
+  set text(t) {
+    writeText(this.root, t);
+    this.changed();
+  }
+
+  /** Everything that follows a change of the text. */
+  changed() {
+    if (!isFlat(this.root)) {
+      const at = caret(this.root);
+      writeText(this.root, readText(this.root));
+      if (at !== null) setCaret(this.root, at);
+    }
+    this.blank();
+    this.sync();
+    requestAnimationFrame(() => this.place());
+    this.soon();
+  }
+
+  blank() { this.root.classList.toggle('blank', this.root.textContent === ''); }
+
+  sync() {
+    const text = this.text;
+    this.area.value = text;
+    if (this.keepDraft) this.safe(() => text.trim() ? localStorage.setItem('coulisse.draft', text.slice(0, 1_000_000)) : localStorage.removeItem('coulisse.draft'));
+    this.dispatchEvent(new CustomEvent('card-text', { bubbles: true, detail: text }));
+  }
+
+  /** @param {ClipboardEvent} e */
+  paste(e) {
+    e.preventDefault();
+    const t = (e.clipboardData?.getData('text/plain') ?? '').replaceAll('\r\n', '\n');
+    if (!t) { this.state.textContent = 'There is no text on the clipboard (a picture cannot be read). Nothing was changed.'; return; }
+    this.insert(t);
+  }
+
+  /** @param {DragEvent} e */
+  async drop(e) {
+    const file = e.dataTransfer?.files[0];
+    if (!file) return;
+    e.preventDefault();
+    if (file.size > MOST) { this.state.textContent = `${file.name} is ${Math.round(file.size / 1048576)} MB; a card is 5 MB at most. Nothing was changed.`; return; }
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    if (bytes.subarray(0, 4096).includes(0)) { this.state.textContent = `${file.name} is not a text (a picture, a PDF or a program?). Drop a text, Markdown, HTML or JSON file. Nothing was changed.`; return; }
+    const text = new TextDecoder().decode(bytes);
+    if (this.root.textContent === '') this.text = text;
+    else { this.root.focus(); this.insert(text); }
+  }
+
+  /** Puts text where the caret is. @param {string} t */
+  insert(t) {
+    if (t.length + this.root.textContent.length > MOST) { this.state.textContent = 'That is more than 5 MB; a card is 5 MB at most. Nothing was changed.'; return; }
+    if (t.length < 2000 && document.execCommand('insertText', false, t)) return;
+    // a long paste by the browser's own command is slow and leaves nested boxes: do it in the text
+    const at = caret(this.root) ?? this.text.length;
+    const s = document.getSelection();
+    let until = at;
+    if (s && !s.isCollapsed && this.root.contains(s.anchorNode)) {
+      const chosen = s.toString().replaceAll('\r', '').length;
+      const r = s.getRangeAt(0).cloneRange(); r.collapse(true); s.removeAllRanges(); s.addRange(r);
+      const from = caret(this.root) ?? at; until = from + chosen;
+      return this.splice(from, Math.min(until, this.text.length), t);
+    }
+    this.splice(at, until, t);
+  }
+
+  /** @param {number} from @param {number} until @param {string} t */
+  splice(from, until, t) {
+    const old = this.text;
+    this.text = old.slice(0, from) + t + old.slice(until);
+    setCaret(this.root, from + t.length);
+  }
+
+  soon() {
+    clearTimeout(this.timer);
+    const long = this.root.textContent.length > LIVE;
+    if (long) { this.state.textContent = 'A long text: the margins follow when you rest.'; }
+    this.timer = setTimeout(() => this.ask(), long ? 1500 : PAUSE);
+  }
+
+  async ask() {
+    const text = this.text;
+    if (!text.trim()) { this.lay(null); this.state.textContent = this.state.textContent || ''; return; }
+    this.giveUp?.abort();
+    this.giveUp = new AbortController();
+    const turn = ++this.asked;
+    const slow = setTimeout(() => { this.state.textContent = 'Reading …'; }, 400);
+    try {
+      const view = await post('/api/margins', { text, ...this.options() }, this.giveUp.signal);
+      if (turn !== this.asked) return;
+      this.state.textContent = view.summary;
+      this.lay(view);
+    } catch (e) {
+      if (/** @type {Error} */ (e).name === 'AbortError') return;
+      this.state.textContent = /** @type {Error} */ (e).message.startsWith('Failed to fetch') ? 'The bench does not answer. Your text is kept here; the margins follow when it does.' : /** @type {Error} */ (e).message;
+      this.retry = setTimeout(() => this.ask(), 3000);
+    } finally { clearTimeout(slow); }
+  }
+
+  options() {
+    /** @type {Record<string, string>} */
+    const o = {};
+    for (const c of /** @type {NodeListOf<HTMLInputElement>} */ (document.querySelectorAll('[data-margins]'))) o[c.dataset.margins ?? ''] = c.value;
+    return o;
+  }
+
+  /** Lays a view into the margins. @param {any} view */
+  lay(view) {
+    this.view = view;
+    const focus = /** @type {HTMLElement|null} */ (document.activeElement)?.dataset?.key;
+    this.closeWeight();
+    const left = [];
+    const right = [];
+    this.sheet.classList.toggle('scaled', Boolean(view?.scaledFor));
+    for (const line of view?.lines ?? []) {
+      line.weights.forEach((/** @type {any} */ w, /** @type {number} */ i) => left.push(this.weight(line.line, w, i, line.weights.length)));
+      line.remarks.forEach((/** @type {any} */ r, /** @type {number} */ i) => right.push(this.remark(line.line, r, i)));
+    }
+    this.left.replaceChildren(...left);
+    this.right.replaceChildren(...right);
+    this.whole.replaceChildren(...(view?.whole ?? []).map((/** @type {any} */ r, /** @type {number} */ i) => this.remark(0, r, i)),
+      ...(view?.faults ?? []).map((/** @type {string} */ f) => el('p', { class: 'word-warn' }, f)),
+      view?.waiting ? el('p', {}, view.waitingSays, ' ', el('button', { type: 'button', class: 'word', onclick: () => { this.showAll = !this.showAll; this.lay(this.view); } }, this.showAll ? 'Ask the first three only' : 'Show them')) : '');
+    if (focus) /** @type {HTMLElement|null} */ (this.querySelector(`[data-key="${CSS.escape(focus)}"]`))?.focus();
+    this.place();
+    document.dispatchEvent(new CustomEvent('margins', { detail: view }));
+  }
+
+  /** @param {number} line @param {any} w @param {number} i @param {number} of */
+  weight(line, w, i, of) {
+    const b = el('button', { type: 'button', class: `w ${w.grade}${w.scaled ? ' two' : ''}`, 'data-line': line, 'data-key': `w${line}.${i}`, 'aria-expanded': 'false', 'aria-label': `${w.food}: ${w.grams}${w.scaled ? `, scaled ${w.scaled}` : ''}, ${w.grade}. Open the working.`, onclick: () => this.openWeight(b, w) },
+      el('span', { class: 'was g' }, w.grade === 'estimated' || w.grade === 'converted' ? '≈ ' : '', w.grams), w.scaled ? el('b', { class: 'now' }, w.scaled) : null);
+    b.shift = of > 1 ? i : 0;
+    return b;
+  }
+
+  /** @param {any} b @param {any} w */
+  openWeight(b, w) {
+    const mine = b.getAttribute('aria-expanded') === 'true';
+    this.closeWeight();
+    if (mine) return;
+    b.setAttribute('aria-expanded', 'true');
+    this.opened = el('div', { class: 'open-weight' },
+      el('p', {}, el('b', {}, w.food), ': ', w.grams, w.range ? ` (${w.range})` : '', w.scaled ? `; scaled ${w.scaled}` : '', w.rounding ? `, ${w.rounding}` : '', '. ', el('i', {}, w.grade), '.'),
+      working(w.working));
+    this.opened.style.top = `${b.offsetTop + b.offsetHeight}px`;
+    b.after(this.opened);
+  }
+
+  closeWeight() {
+    this.opened?.remove();
+    this.opened = null;
+    for (const b of this.left?.querySelectorAll('[aria-expanded=true]') ?? []) b.setAttribute('aria-expanded', 'false');
+  }
+
+  /** @param {number} line @param {any} r @param {number} i */
+  remark(line, r, i) {
+    if (r.waits && !this.showAll) return el('div', { hidden: true, 'data-line': line });
+    const more = r.working || r.source;
+    return el('div', { class: `r ${r.kind}`, 'data-line': line, onmouseenter: () => this.light(line, true), onmouseleave: () => this.light(line, false) },
+      el('p', {}, el('span', { class: 'k' }, r.word, ' '), r.what),
+      r.figures ? el('p', { class: 'figs' }, r.figures) : null,
+      r.remedy ? el('p', { class: 'remedy' }, r.remedy) : null,
+      r.moves ? el('p', { class: 'figs' }, 'It moves ', r.moves) : null,
+      r.candidates.length ? el('div', { class: 'pick' }, ...r.candidates.map((/** @type {any} */ c, /** @type {number} */ n) => el('button', { type: 'button', 'data-key': `r${line}.${i}.${n}`, onclick: () => this.answer(line, c.plain) }, c.text))) : null,
+      more ? el('details', { ontoggle: () => this.place() }, el('summary', { 'data-key': `d${line}.${i}` }, r.code ? `working, ${r.code}` : 'working'), r.working ? working(r.working) : null, r.source ? el('p', { class: 'at' }, r.source) : null) : null);
+  }
+
+  /** @param {number} line @param {boolean} on */
+  light(line, on) { this.root.children[line - 1]?.classList.toggle('lit', on); }
+
+  /** Writes the chosen reading into the card. @param {number} line @param {string} plain */
+  async answer(line, plain) {
+    try {
+      const { text } = await post('/api/answer', { text: this.text, line, plain });
+      this.text = text;
+      this.state.textContent = `Written into line ${line}.`;
+    } catch (e) { this.state.textContent = /** @type {Error} */ (e).message; }
+  }
+
+  /** Puts every mark on the height of its line; on a narrow page opens room between the lines. */
+  place() {
+    if (!this.root?.isConnected) return;
+    const lines = this.root.children;
+    const narrow = matchMedia('(max-width: 61.99rem)').matches;
+    const marks = /** @type {HTMLElement[]} */ ([...this.right.children].filter((m) => !(/** @type {HTMLElement} */ (m).hidden)));
+    const kinds = new Map();
+    for (const m of marks) { const n = Number(m.dataset.line) - 1; if (!kinds.has(n)) kinds.set(n, ['stop', 'warn', 'question'].find((k) => m.classList.contains(k)) ?? ''); }
+    const heads = new Set((this.view?.headings ?? []).map((/** @type {number} */ n) => n - 1));
+    // read first, then write: one layout for the whole page
+    const heights = marks.map((m) => m.offsetHeight);
+    const room = new Map();
+    if (narrow) marks.forEach((m, i) => { const n = Number(m.dataset.line) - 1; room.set(n, (room.get(n) ?? 4) + heights[i] + 6); });
+    for (let n = 0; n < lines.length; n++) {
+      const l = /** @type {HTMLElement} */ (lines[n]);
+      const want = room.has(n) ? `${room.get(n)}px` : '';
+      if (l.style.paddingBottom !== want) l.style.paddingBottom = want;
+      const name = `${heads.has(n) || /^#{1,2} /.test(l.textContent ?? '') ? 'head ' : ''}${kinds.get(n) ?? ''}`.trim();
+      if ((l.className.replace('lit', '').trim()) !== name) l.className = name;
+    }
+    const tops = Array.from(lines, (l) => /** @type {HTMLElement} */ (l).offsetTop - this.root.offsetTop);
+    const ends = Array.from(lines, (l) => /** @type {HTMLElement} */ (l).offsetTop + /** @type {HTMLElement} */ (l).offsetHeight - this.root.offsetTop);
+    let free = 0;
+    let last = -1; let used = 0;
+    marks.forEach((m, i) => {
+      const n = Math.min(Number(m.dataset.line) - 1, lines.length - 1);
+      let y;
+      if (narrow) {
+        if (n !== last) { last = n; used = 0; }
+        y = ends[n] - (room.get(n) ?? 0) + 4 + used;
+        used += heights[i] + 6;
+      } else {
+        y = Math.max(tops[n] ?? 0, free);
+        m.classList.toggle('moved', y > (tops[n] ?? 0) + 6);
+        free = y + heights[i] + 10;
+      }
+      m.style.top = `${y}px`;
+    });
+    this.root.style.minHeight = narrow ? '' : `${Math.max(free, 0)}px`;
+    for (const b of /** @type {any} */ (this.left.querySelectorAll('.w'))) {
+      b.style.top = `${(tops[Number(b.dataset.line) - 1] ?? 0) + b.shift * 22}px`;
+    }
+  }
+}
+customElements.define('card-manuscript', CardManuscript);
