@@ -17,7 +17,4 @@ public sealed record WebBenchOptions
 
     /// <summary>The clock; tests put their own in its place.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
-
-    /// <summary>Seconds the planner may take when a person asks for a plan.</summary>
-    public double PlanSeconds { get; init; } = 12;
 }

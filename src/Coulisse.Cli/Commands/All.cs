@@ -14,5 +14,6 @@ internal static class All
         ExportCommand.Create(),
         ImportCommand.Create(),
         FitCommand.Create(),
+        ServeCommand.Create(),
     ];
 }

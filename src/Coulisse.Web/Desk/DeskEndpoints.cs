@@ -18,9 +18,10 @@ internal static class DeskEndpoints
         app.MapGet("/cards/{id}", OpenAsync);
         app.MapPost("/cards", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapPost("/api/answer", Answer);
+        app.MapPost("/api/margins", Margins);
     }
 
-    private static RazorComponentResult Page(DeskView view) => new RazorComponentResult<DeskPage>(new { View = view });
+    private static RazorComponentResult<DeskPage> Page(DeskView view) => new(new { View = view });
 
     private static async Task<IResult> OpenAsync(string id, KitchenStore store, CancellationToken cancel)
         => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d
@@ -70,7 +71,13 @@ internal static class DeskEndpoints
     private static IResult Answer(AnswerAsked asked)
         => Answering.Write(asked.Text, asked.Line, asked.Plain) is { } text
             ? Results.Ok(new { text })
-            : Results.Problem($"Line {asked.Line} is no longer there; nothing was changed.", statusCode: StatusCodes.Status422UnprocessableEntity);
+            : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"Line {asked.Line} is no longer there; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
+
+    private static IResult Margins(MarginsAsked asked) => CardDesk.Margins(asked.Text).Match<IResult>(
+        view => Results.Ok(view),
+        problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
+
+    internal sealed record MarginsAsked(string Text, string? For, string? Measures, string? Code);
 
     internal sealed record AnswerAsked(string Text, int Line, string Plain);
 }

@@ -1,0 +1,41 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Coulisse.Web.Tests;
+
+/// <summary>A bench on a free port with an empty store, gone when the test is.</summary>
+internal sealed class BenchServer : IAsyncDisposable
+{
+    private readonly WebApplication _app;
+    private readonly string _folder;
+
+    private BenchServer(WebApplication app, string folder)
+    {
+        _app = app;
+        _folder = folder;
+        Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+        Client = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = Address };
+    }
+
+    public Uri Address { get; }
+
+    public HttpClient Client { get; }
+
+    public static async Task<BenchServer> StartAsync(TimeProvider? clock = null)
+    {
+        string folder = Directory.CreateTempSubdirectory("coulisse-test-").FullName;
+        WebApplication app = await WebBench.BuildAsync(new WebBenchOptions { Port = 0, Store = folder, Clock = clock ?? TimeProvider.System });
+        await app.StartAsync();
+        return new BenchServer(app, folder);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Client.Dispose();
+        await _app.StopAsync();
+        await _app.DisposeAsync();
+        Directory.Delete(_folder, recursive: true);
+    }
+}
