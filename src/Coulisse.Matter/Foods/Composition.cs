@@ -1,0 +1,106 @@
+namespace Coulisse.Matter.Foods;
+
+/// <summary>What 100 g of the edible part holds, in grams unless a name says milligrams. A null is not held, never zero.</summary>
+/// <remarks>Carbohydrate is available carbohydrate: fibre is apart, and so are organic acids where the source measured them; polyols are inside it, as in EU law.</remarks>
+public sealed record Composition
+{
+    /// <summary>Water, g.</summary>
+    public double? Water { get; init; }
+
+    /// <summary>Protein by the food's own nitrogen factor, g.</summary>
+    public double? Protein { get; init; }
+
+    /// <summary>Factor from nitrogen to protein; null when none applies.</summary>
+    public double? NitrogenFactor { get; init; }
+
+    /// <summary>Fat, g.</summary>
+    public double? Fat { get; init; }
+
+    /// <summary>Saturated fatty acids, g.</summary>
+    public double? Saturates { get; init; }
+
+    /// <summary>Available carbohydrate without fibre, g.</summary>
+    public double? Carbohydrate { get; init; }
+
+    /// <summary>Sugars within carbohydrate, g.</summary>
+    public double? Sugars { get; init; }
+
+    /// <summary>Sucrose, g.</summary>
+    public double? Sucrose { get; init; }
+
+    /// <summary>Glucose, g.</summary>
+    public double? Glucose { get; init; }
+
+    /// <summary>Fructose, g.</summary>
+    public double? Fructose { get; init; }
+
+    /// <summary>Lactose, g.</summary>
+    public double? Lactose { get; init; }
+
+    /// <summary>Maltose, g.</summary>
+    public double? Maltose { get; init; }
+
+    /// <summary>Starch, g.</summary>
+    public double? Starch { get; init; }
+
+    /// <summary>Fibre, g.</summary>
+    public double? Fibre { get; init; }
+
+    /// <summary>Polyols within carbohydrate, g.</summary>
+    public double? Polyols { get; init; }
+
+    /// <summary>Ethanol, g.</summary>
+    public double? Alcohol { get; init; }
+
+    /// <summary>Organic acids held apart from carbohydrate, g.</summary>
+    public double? Acid { get; init; }
+
+    /// <summary>Ash, g.</summary>
+    public double? Ash { get; init; }
+
+    /// <summary>Sodium, mg.</summary>
+    public double? SodiumMilligrams { get; init; }
+
+    /// <summary>Potassium, mg.</summary>
+    public double? PotassiumMilligrams { get; init; }
+
+    /// <summary>Calcium, mg.</summary>
+    public double? CalciumMilligrams { get; init; }
+
+    /// <summary>Iron, mg.</summary>
+    public double? IronMilligrams { get; init; }
+
+    /// <summary>Vitamin C, mg.</summary>
+    public double? VitaminCMilligrams { get; init; }
+
+    /// <summary>Protein as EU law counts it, nitrogen times 6.25, g.</summary>
+    /// <remarks>Regulation (EU) 1169/2011 Annex I. Check: plain flour 10.33 · 6.25 / 5.70 = 11.33.</remarks>
+    public double? ProteinEu => NitrogenFactor is { } n && n > 0 ? Protein * 6.25 / n : Protein;
+
+    /// <summary>Sum of the parts that make up the whole, g; null when water, protein, fat or carbohydrate is not held.</summary>
+    public double? PartsSum => Water + Protein + Fat + Carbohydrate + (Fibre ?? 0) + (Alcohol ?? 0) + (Acid ?? 0) + (Ash ?? 0);
+
+    /// <summary>The same food at another fat content: the fat-free part is thinned or thickened in its own proportions.</summary>
+    /// <param name="fatPercent">Wanted fat, g per 100 g, 0 to 100.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100, or the fat of this food is not held or 100.</exception>
+    public Composition WithFat(double fatPercent)
+    {
+        if (fatPercent is not (>= 0 and <= 100) || Fat is not (>= 0 and < 100))
+        {
+            throw new ArgumentOutOfRangeException(nameof(fatPercent), fatPercent, "A fat content is 0 to 100 %, of a food whose own fat is known and below 100 %.");
+        }
+
+        double rest = (100 - fatPercent) / (100 - Fat.Value);
+        Composition thinned = Scaled(rest);
+        return thinned with { Fat = fatPercent, Saturates = Fat > 0 ? Saturates * fatPercent / Fat : Saturates, NitrogenFactor = NitrogenFactor };
+    }
+
+    /// <summary>Every part times a factor; the nitrogen factor stays.</summary>
+    internal Composition Scaled(double k) => new()
+    {
+        Water = Water * k, Protein = Protein * k, NitrogenFactor = NitrogenFactor, Fat = Fat * k, Saturates = Saturates * k, Carbohydrate = Carbohydrate * k,
+        Sugars = Sugars * k, Sucrose = Sucrose * k, Glucose = Glucose * k, Fructose = Fructose * k, Lactose = Lactose * k, Maltose = Maltose * k, Starch = Starch * k,
+        Fibre = Fibre * k, Polyols = Polyols * k, Alcohol = Alcohol * k, Acid = Acid * k, Ash = Ash * k, SodiumMilligrams = SodiumMilligrams * k,
+        PotassiumMilligrams = PotassiumMilligrams * k, CalciumMilligrams = CalciumMilligrams * k, IronMilligrams = IronMilligrams * k, VitaminCMilligrams = VitaminCMilligrams * k,
+    };
+}

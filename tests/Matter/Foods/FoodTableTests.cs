@@ -1,0 +1,101 @@
+using Coulisse.Matter.Foods;
+
+namespace Coulisse.Matter.Tests.Foods;
+
+public sealed class FoodTableTests
+{
+    private static readonly FoodTable Table = FoodTable.Default;
+
+    [Theory]
+    [InlineData("whole milk", "en", "milk")]
+    [InlineData("unsalted butter", "en", "butter")]
+    [InlineData("cold unsalted butter", "en", "butter")]
+    [InlineData("yolks", "en", "egg-yolk")]
+    [InlineData("pasteurised egg yolk", "en", "egg-yolk")]
+    [InlineData("walnut pieces", "en", "walnut")]
+    [InlineData("gelatine powder", "en", "gelatine")]
+    [InlineData("cold-pressed rapeseed oil", "en", "rapeseed-oil")]
+    [InlineData("yellow mustard seed", "en", "mustard-seed")]
+    [InlineData("pumpkin-seed paste", "en", "pumpkin-seed-paste")]
+    [InlineData("Tomatoes", "en", "tomato")]
+    [InlineData("farine", "fr", "plain-flour")]
+    [InlineData("beurre fondu", "fr", "butter")]
+    [InlineData("œufs", "fr", "egg")]
+    [InlineData("Süßrahmbutter", "de", "butter")]
+    [InlineData("mantequilla", "es", "butter")]
+    [InlineData("zucchero a velo", "it", "icing-sugar")]
+    [InlineData("バター", "ja", "butter")]
+    [InlineData("卵黄", "ja", "egg-yolk")]
+    public void A_food_is_found_as_cooks_write_it(string written, string language, string id)
+        => Assert.Equal(id, Table.Match(written, language)?.Id);
+
+    [Theory]
+    [InlineData("almond butter")]
+    [InlineData("oat milk")]
+    [InlineData("goat's milk")]
+    [InlineData("vegan butter")]
+    [InlineData("buttercup")]
+    [InlineData("mushroom ketchup")]
+    [InlineData("")]
+    public void A_food_that_is_not_held_is_left_unmatched(string written) => Assert.Null(Table.Match(written, "en"));
+
+    [Fact]
+    public void A_near_name_goes_to_its_own_food()
+    {
+        Assert.Equal("coconut-milk", Table.Match("coconut milk", "en")?.Id);
+        Assert.Equal("peanut-butter", Table.Match("peanut butter", "en")?.Id);
+        Assert.Equal("cocoa-butter", Table.Match("cocoa butter", "en")?.Id);
+    }
+
+    [Fact]
+    public void Every_name_of_every_food_finds_that_food()
+    {
+        List<string> lost = [];
+        foreach (string id in Table.Ids)
+        {
+            foreach ((string language, System.Collections.Immutable.ImmutableArray<string> names) in Table.Find(id)!.Names)
+            {
+                lost.AddRange(names.Where(n => Table.Match(n, language)?.Id != id).Select(n => $"{language} {n}"));
+            }
+        }
+
+        Assert.Empty(lost);
+    }
+
+    [Fact]
+    public void Every_food_has_a_name_in_six_languages()
+        => Assert.Empty(Table.Ids.Select(i => Table.Find(i)!).Where(f => f.Names.Count != 6 || f.Names.Values.Any(n => n.IsEmpty)).Select(f => f.Id));
+
+    [Fact]
+    public void Parts_sum_to_the_whole_or_the_row_says_why_not()
+        => Assert.Empty(Table.Ids.Select(i => Table.Find(i)!).Where(f => (f.Composition.PartsSum is not { } s || Math.Abs(s - 100) > 2) && f.Why.Length == 0).Select(f => f.Id));
+
+    [Fact]
+    public void No_part_is_larger_than_the_whole_and_sugars_stay_within_carbohydrate()
+        => Assert.Empty(Table.Ids.Select(i => Table.Find(i)!).Where(f => f.Composition is var c
+            && (new[] { c.Water, c.Protein, c.Fat, c.Carbohydrate, c.Fibre, c.Ash, c.Alcohol, c.Acid }.Any(x => x is < 0 or > 100) || c.Sugars > c.Carbohydrate + 0.01 || c.Saturates > c.Fat + 0.01)).Select(f => f.Id));
+
+    [Fact]
+    public void Protein_in_the_EU_is_nitrogen_times_six_and_a_quarter()
+        // Regulation (EU) 1169/2011 Annex I; worked for SR28 rows: flour 11.33, almond 25.52.
+        => Assert.Equal(25.52, Table.Find("almond")!.Composition.ProteinEu!.Value, 0.01);
+
+    [Fact]
+    public void Cream_at_another_fat_keeps_its_parts_summing_to_the_same()
+    {
+        Composition cream = Table.Find("cream-35")!.Composition;
+
+        Composition rich = cream.WithFat(48);
+
+        Assert.Equal(48, rich.Fat);
+        Assert.Equal(100 + ((cream.PartsSum!.Value - 100) * 52 / (100 - cream.Fat!.Value)), rich.PartsSum!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Allergen_codes_are_those_of_the_map()
+    {
+        HashSet<string> codes = [.. Coulisse.Tests.SharedData.Rows("data/food/allergen-map.tsv").Select(r => r["code"])];
+
+        Assert.Empty(Table.Ids.SelectMany(i => Table.Find(i)!.Contains.Concat(Table.Find(i)!.Depends)).Where(c => !codes.Contains(c)).Distinct());
+    }
+}
