@@ -8,6 +8,8 @@ internal static class All
     public static IEnumerable<Command> Create() =>
     [
         ReadCommand.Create(),
+        WeighCommand.Create(),
+        ScaleCommand.Create(),
         SafetyCommand.Create(),
         BackupCommand.Create(),
         RestoreCommand.Create(),

@@ -28,6 +28,9 @@ public sealed record Food(string Id, string Name, string Source, string Why, Com
     /// <summary>Names in one language, the usual one first.</summary>
     public ImmutableDictionary<string, ImmutableArray<string>> Names { get; init; } = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
 
+    /// <summary>True for liquids, syrups and soft fats, which fill a measure the same at every size.</summary>
+    public bool Flows => Composition.Water > 40 || Composition.Fat > 75 || (Composition.Sugars > 35 && Composition.Water > 10);
+
     /// <summary>Density nearest the measure: same measure and state, then the same state elsewhere, then the measure plain, then any.</summary>
     /// <param name="unit">tsp, tbsp, cup, "fl oz" or another volume.</param>
     /// <param name="state">"packed", "sifted", "grated" …, or null.</param>
@@ -38,7 +41,8 @@ public sealed record Food(string Id, string Name, string Source, string Why, Com
             return null;
         }
 
-        string[] measures = unit is "tsp" or "tbsp" ? [unit, unit == "tsp" ? "tbsp" : "tsp", "cup", "fl oz"] : unit == "cup" ? ["cup", "fl oz", "tbsp", "tsp"] : ["fl oz", "cup", "tbsp", "tsp"];
+        // Spoon weights are printed to the nearest half gram, so what packs alike at every size is better taken from the cup.
+        string[] measures = Flows ? ["cup", "fl oz", "tbsp", "tsp"] : unit is "tsp" or "tbsp" ? [unit, unit == "tsp" ? "tbsp" : "tsp", "cup", "fl oz"] : unit == "cup" ? ["cup", "fl oz", "tbsp", "tsp"] : ["fl oz", "cup", "tbsp", "tsp"];
         if (state is not null)
         {
             foreach (string key in measures.Select(m => $"{m} {state}").Append(state))
