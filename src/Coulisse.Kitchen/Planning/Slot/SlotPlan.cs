@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Coulisse.Cards.Occasions;
+
+namespace Coulisse.Kitchen.Planning.Slot;
+
+/// <summary>The live slot, decided before the prep days: what is shown, in which seconds, by whom, and what must stand ready for it.</summary>
+public sealed record SlotPlan
+{
+    /// <summary>Segments; their seconds sum to the slot exactly.</summary>
+    public ImmutableArray<RunSegment> Segments { get; init; } = [];
+
+    /// <summary>What must stand ready.</summary>
+    public ImmutableArray<TwinNeed> Twins { get; init; } = [];
+
+    /// <summary>Kit that must be at a set point at a moment of the slot.</summary>
+    public ImmutableArray<KitNeed> Kit { get; init; } = [];
+
+    /// <summary>Rows of the sheet that are shown.</summary>
+    public ImmutableArray<SheetShow> Shown { get; init; } = [];
+
+    /// <summary>Rows that do not fit the slot, least weight first.</summary>
+    public ImmutableArray<SheetShow> NotShown { get; init; } = [];
+
+    /// <summary>Weight shown against the most that fits.</summary>
+    public required ObjectiveLevel Level { get; init; }
+
+    /// <summary>What was assumed, in words.</summary>
+    public ImmutableArray<string> Assumed { get; init; } = [];
+
+    /// <summary>What to do when a machine or a step fails, in words.</summary>
+    public ImmutableArray<string> Fallbacks { get; init; } = [];
+}
+
+/// <summary>A twin and what the prep days must know to make it.</summary>
+/// <param name="Twin">The twin, without the task that makes it.</param>
+/// <param name="Dish">Dish it belongs to.</param>
+/// <param name="StageLine">Card line of the last step already done to it; 0 when it is only weighed.</param>
+/// <param name="NextLine">Card line of the step that goes on from it in the slot; 0 when none does.</param>
+/// <param name="OwnBatch">True when the batch for service cannot serve: it has gone past this stage, or has none over.</param>
+public sealed record TwinNeed(Twin Twin, string Dish, int StageLine, int NextLine, bool OwnBatch);
+
+/// <summary>Kit that must be ready.</summary>
+/// <param name="Kit">Kit code.</param>
+/// <param name="Celsius">Set point; null when it has none.</param>
+/// <param name="FromSecond">Seconds into the slot by which it must be ready.</param>
+/// <param name="Minutes">How long it is then held by what goes in; 0 for a moment.</param>
+/// <param name="What">What goes in, in words.</param>
+public sealed record KitNeed(string Kit, double? Celsius, int FromSecond, double Minutes, string What);
