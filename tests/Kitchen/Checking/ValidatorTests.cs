@@ -82,13 +82,13 @@ public sealed class ValidatorTests
         Occasion occasion = Small with
         {
             People = [.. sheet.People.Select(p => new Person(p.Name, p.Role, p.Place, p.Hours, p.Skills, p.Without, p.Languages, p.Speed))],
-            Kit = sheet.Kit, Circuits = sheet.Circuits, Meals = sheet.Meals,
+            Kit = sheet.Kit, Circuits = sheet.Circuits, Meals = sheet.Meals, Windows = sheet.Windows,
         };
         using JsonDocument json = JsonDocument.Parse(File.ReadAllText(SharedData.Path("examples/demo-scenario/hand-plan.json")));
         JsonElement root = json.RootElement;
         ImmutableArray<PlannedTask> tasks = [.. root.GetProperty("tasks").EnumerateArray().Select(t => Task(root.GetProperty("days"), t))];
 
-        ImmutableArray<PlanFault> faults = PlanValidator.Check(occasion, Empty with { Tasks = tasks });
+        ImmutableArray<PlanFault> faults = PlanValidator.Check(occasion, Empty with { Tasks = tasks, SlotStart = sheet.SlotStart!.Value, SlotLength = sheet.SlotLength!.Value });
 
         Assert.True(tasks.Length > 100);
         Assert.NotEmpty(occasion.Circuits);

@@ -16,5 +16,16 @@ public static class PlanValidator
         .. CircuitRule.Check(occasion, plan),
         .. MomentRule.Check(plan),
         .. RunSheetRule.Check(plan),
+        .. SlotRule.Check(occasion, plan),
+        .. FormRule.Check(occasion, plan),
+        .. SkillRule.Check(occasion, plan),
+        .. PlaceRule.Check(occasion, plan),
+        .. WindowRule.Check(occasion, plan),
+        .. ChangeRule.Check(occasion, plan),
+        .. CoverRule.Check(occasion, plan),
+        .. OrderRule.Check(occasion, plan),
+        .. WaitRule.Check(occasion, plan),
+        .. KeepingRule.Check(occasion, plan),
+        .. WashRule.Check(occasion, plan),
     ];
 }
