@@ -1,2 +1,17 @@
-Console.WriteLine("gauge: name a set, for example 'planning'.");
-return 2;
+// Speed and quality against outside sets and baselines. One part a folder, one line a part here.
+using System.Globalization;
+
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+string[] rest = args.Length > 0 ? args[1..] : [];
+return (args.Length > 0 ? args[0] : "") switch
+{
+    "start" => Coulisse.Gauge.Start.StartGauge.Run(),
+    "store" => await Coulisse.Gauge.Store.StoreGauge.RunAsync(rest),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards) …");
+    return 2;
+}
