@@ -7,11 +7,12 @@ return (args.Length > 0 ? args[0] : "") switch
 {
     "start" => Coulisse.Gauge.Start.StartGauge.Run(),
     "store" => await Coulisse.Gauge.Store.StoreGauge.RunAsync(rest),
+    "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), planning (outside instance sets) …");
     return 2;
 }
