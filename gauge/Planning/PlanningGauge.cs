@@ -9,7 +9,7 @@ namespace Coulisse.Gauge.Planning;
 internal static class PlanningGauge
 {
     public const string Usage = """
-        gauge planning --set SET [--limit N] [--seconds S] [--workers W] [--seed N] [--data FOLDER] [--engine-only] [--list]
+        gauge planning --set SET [--limit N] [--seconds S] [--workers W] [--seed N] [--data FOLDER] [--only A,B] [--engine-only] [--list]
           SET: j30 j60 j90 j120 max-j10 max-j20 max-j30 max-ubo10 … max-ubo200 mm-j10 … mm-j30
           FOLDER holds instances/SET.tar.gz and known.tsv; default: COULISSE_SCHEDULING, or COULISSE_SHARED/data/scheduling.
         Example: coulisse gauge planning --set j30 --limit 10 --seconds 10
@@ -49,7 +49,7 @@ internal static class PlanningGauge
         Dictionary<(string, string), Known> known = Known.Read(Path.Combine(folder, "known.tsv"));
         HashSet<string> sample = Sample(Path.Combine(folder, "samples.tsv"), set);
         List<SchedulingProblem> problems = [.. InstanceArchive.Read(archive, n => sample.Count == 0 || sample.Contains(n)).Select(Parse).OrderBy(p => p.Name, StringComparer.Ordinal)];
-        problems = Spread(problems, limit);
+        problems = Spread(options.TryGetValue("--only", out string? only) ? [.. problems.Where(p => only.Split(',').Contains(p.Name))] : problems, limit);
 
         Effort effort = new(seconds, seed, workers);
         List<(Tally Tally, ISchedulingEngine Engine)> ways = [(new Tally("engine"), new CpSatEngine())];

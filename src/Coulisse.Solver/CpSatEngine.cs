@@ -11,6 +11,9 @@ public sealed class CpSatEngine : ISchedulingEngine
 {
     /// <inheritdoc/>
     public EngineOutcome Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better = null, CancellationToken cancel = default)
+        => Engine.ImproveMakespan.Solve(problem, effort, better, (p, e) => Search(p, e, better, cancel), cancel) ?? Search(problem, effort, better, cancel);
+
+    private static EngineOutcome Search(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better, CancellationToken cancel)
     {
         Stopwatch clock = Stopwatch.StartNew();
         CpSatModel built = CpSatModel.Build(problem);

@@ -138,6 +138,10 @@ internal sealed class CpSatModel
         if (activity.FixedStart is null && !nowhere)
         {
             _all.Add(_start[a]);
+            if (activity.HintStart is { } hint)
+            {
+                Model.AddHint(_start[a], hint);
+            }
         }
 
         _present[a] = nowhere ? Model.FalseLiteral() : activity.Optional ? Bool() : Model.TrueLiteral();
