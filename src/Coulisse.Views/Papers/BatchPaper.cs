@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Views.Web;
+
+namespace Coulisse.Views.Papers;
+
+/// <summary>The weigh-out sheet: one table a part, each line with its tick and what the scale should read when all is in one bowl.</summary>
+public static class BatchPaper
+{
+    public const string Kind = "batch";
+
+    public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Where(b => b.Components.Any(c => !c.Lines.IsEmpty)).Select(b => One(bundle, b));
+
+    private static Paper One(PaperBundle bundle, Batch batch)
+    {
+        CultureInfo culture = bundle.Culture;
+        List<Block> blocks = [new ParagraphBlock($"For {batch.For}. The last column is the reading of one scale on which everything is weighed into the same bowl, tared once.")];
+        foreach (BatchComponent c in batch.Components.Where(c => !c.Lines.IsEmpty))
+        {
+            blocks.Add(new HeadingBlock(1, CardPaper.Name(c, batch)));
+            blocks.Add(new FactsBlock([new("Factor", CardPaper.Factor(c.Factor, culture)), new("Batches", Figures.Number(c.Batches, culture)), new("Together", Figures.Grams(CardPaper.Total(c), culture)), new("Bowl empty weighs", "")]));
+            blocks.Add(Table(c, culture));
+        }
+
+        blocks.Add(new PenLinesBlock("Weighed by, on which scale, when", 1));
+        return bundle.Sheet(Kind, $"Weigh-out: {batch.Weighed.Dish.Title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(batch.Weighed.Dish.Title)}", Dish = batch.Weighed.Dish.Title, TextSize = 12 };
+    }
+
+    private static TableBlock Table(BatchComponent c, CultureInfo culture)
+    {
+        bool several = c.Batches > 1;
+        ImmutableArray<PaperRow>.Builder rows = ImmutableArray.CreateBuilder<PaperRow>();
+        string? group = null;
+        double running = 0;
+        foreach (BatchLine l in c.Lines)
+        {
+            if (l.Weighed.Source.Group is { Length: > 0 } g && g != group)
+            {
+                rows.Add(PaperRow.Group(g));
+                (group, running) = (g, 0);
+            }
+
+            running += CardPaper.Weighs(l) ? l.Rounded : 0;
+            List<PaperCell> cells = [PaperCell.Tick, CardPaper.Ingredient(l), new(CardPaper.Grams(l, culture), true)];
+            if (several)
+            {
+                cells.Add(CardPaper.Weighs(l) ? Figures.Grams(l.Rounded / c.Batches, culture) : "");
+            }
+
+            cells.Add(CardPaper.Weighs(l) ? Figures.Grams(running, culture) : "");
+            rows.Add(new PaperRow([.. cells]));
+        }
+
+        string total = Figures.Grams(CardPaper.Total(c), culture);
+        rows.Add(several ? PaperRow.Total("", "Together", total, Figures.Grams(CardPaper.Total(c) / c.Batches, culture), "") : PaperRow.Total("", "Together", total, ""));
+        ImmutableArray<PaperColumn> columns = several
+            ? [new("In", Side.Centre), new("Ingredient"), new("Weigh", Side.Right), new("Each batch", Side.Right), new("Scale reads", Side.Right)]
+            : [new("In", Side.Centre), new("Ingredient"), new("Weigh", Side.Right), new("Scale reads", Side.Right)];
+        return new TableBlock(columns, rows.ToImmutable());
+    }
+}

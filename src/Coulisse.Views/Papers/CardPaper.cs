@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Views.Web;
+
+namespace Coulisse.Views.Papers;
+
+/// <summary>The standard recipe card: every part with its yield, keeping, ingredients by weight and numbered steps.</summary>
+public static class CardPaper
+{
+    public const string Kind = "card";
+
+    public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Select((b, i) => One(bundle, b, i));
+
+    private static Paper One(PaperBundle bundle, Batch batch, int index)
+    {
+        Dish dish = batch.Weighed.Dish;
+        CultureInfo culture = bundle.Culture;
+        List<Block> blocks = [new FactsBlock(Facts(batch, culture))];
+        if (!dish.Plate.IsEmpty)
+        {
+            blocks.Add(new HeadingBlock(1, "One plate"));
+            blocks.Add(new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right)],
+                [.. dish.Plate.Select(p => PaperRow.Of(PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "")),
+                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture))]));
+        }
+
+        foreach (BatchComponent c in batch.Components)
+        {
+            blocks.AddRange(Component(c, batch, culture));
+        }
+
+        if (!dish.Notes.IsEmpty)
+        {
+            blocks.Add(new HeadingBlock(1, "Notes"));
+            blocks.AddRange(dish.Notes.Select(n => new ParagraphBlock(n.Text)));
+        }
+
+        if (index < bundle.Findings.Length)
+        {
+            blocks.AddRange(Findings(bundle.Findings[index]));
+        }
+
+        blocks.Add(new HeadingBlock(1, "Tried"));
+        blocks.Add(new TableBlock([new("Date", Pen: 24), new("By", Pen: 24), new("Kit", Pen: 40), new("Came out", Pen: 50)], [.. Enumerable.Range(0, 3).Select(_ => new PaperRow([PaperCell.Blank, PaperCell.Blank, PaperCell.Blank, PaperCell.Blank]))]));
+        return bundle.Sheet(Kind, dish.Title, [.. blocks]) with { Id = $"{Kind}-{Slug.Of(dish.Title)}", Dish = dish.Title };
+    }
+
+    internal static string PartName(PlatePart part) => part.Component is { Length: > 0 } c ? c : part.Text;
+
+    internal static string Name(BatchComponent c, Batch batch) => c.Weighed.Component.Name is { Length: > 0 } name ? (c.Weighed.Component.Code is { Length: > 0 } code && !name.StartsWith(code, StringComparison.Ordinal) ? $"{code} {name}" : name) : batch.Weighed.Dish.Title;
+
+    internal static string Factor(double factor, CultureInfo culture) => "× " + factor.ToString("0.####", culture);
+
+    private static ImmutableArray<Fact> Facts(Batch batch, CultureInfo culture)
+    {
+        List<Fact> facts = [];
+        if (batch.Weighed.Dish.Yields.FirstOrDefault() is { } y)
+        {
+            facts.Add(new("As written", y.Text.Length > 0 ? y.Text : $"{Figures.Number(y.Amount, culture)} {y.Unit}"));
+        }
+
+        facts.Add(new("This sheet is for", batch.For.StartsWith('×') ? batch.For + (batch.Factor == 1 ? " (as written)" : " of what is written") : batch.For));
+        facts.Add(new("Spoons and cups", batch.Weighed.Measures));
+        facts.Add(new("All parts together", Figures.Grams(Total(batch.Components), culture)));
+        return [.. facts];
+    }
+
+    /// <summary>Sum of what can be weighed out; the same on every sheet.</summary>
+    internal static double Total(IEnumerable<BatchComponent> components) => components.Sum(Total);
+
+    internal static double Total(BatchComponent c) => c.Lines.Where(Weighs).Sum(l => l.Rounded);
+
+    internal static bool Weighs(BatchLine line) => line.Weighed.Grade != WeightGrade.Unknown;
+
+    private static IEnumerable<Block> Component(BatchComponent c, Batch batch, CultureInfo culture)
+    {
+        Component part = c.Weighed.Component;
+        yield return new HeadingBlock(1, Name(c, batch));
+        List<Fact> facts = [];
+        facts.AddRange(part.Makes.Select(m => new Fact("Makes, as written", m.Text)));
+        facts.AddRange(part.Keeps.Select(k => new Fact("Keeps", k.Text)));
+        facts.AddRange(part.Vessels.Select(v => new Fact("In", v.Text)));
+        if (facts.Count > 0)
+        {
+            yield return new FactsBlock([.. facts.DistinctBy(f => f.Value)]);
+        }
+
+        if (!c.Lines.IsEmpty)
+        {
+            yield return new TableBlock([new("Ingredient"), new("As written", Side.Right), new("This batch", Side.Right, Strong: true), new("Today", Pen: 22)], [.. Rows(c, culture)]);
+        }
+
+        if (!c.Steps.IsEmpty)
+        {
+            yield return new ListBlock([.. c.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Step.Text + Minutes(s, culture)))]);
+        }
+
+        foreach (Note note in part.Notes)
+        {
+            yield return new ParagraphBlock(note.Text, Small: true);
+        }
+    }
+
+    private static IEnumerable<PaperRow> Rows(BatchComponent c, CultureInfo culture)
+    {
+        string? group = null;
+        foreach (BatchLine l in c.Lines)
+        {
+            if (l.Weighed.Source.Group is { Length: > 0 } g && g != group)
+            {
+                yield return PaperRow.Group(g);
+                group = g;
+            }
+
+            yield return new PaperRow([Ingredient(l), Written(l, culture), Grams(l, culture), PaperCell.Blank]);
+        }
+
+        yield return PaperRow.Total("Together", "", Figures.Grams(Total(c), culture), "");
+    }
+
+    /// <summary>Food with its preparation, as written; a weight that is not certain says so in words.</summary>
+    internal static string Ingredient(BatchLine l)
+    {
+        FoodAmount f = l.Weighed.Food;
+        string name = f.Food.Length > 0 ? f.Food : l.Weighed.Source.Text;
+        string tail = string.Concat(new[] { f.Grade, f.State, f.Preparation, f.Use }.Where(t => t is { Length: > 0 } && !name.Contains(t, StringComparison.OrdinalIgnoreCase)).Select(t => ", " + t));
+        string sure = l.Weighed.Grade switch { WeightGrade.Converted => " (converted)", WeightGrade.Estimated => " (estimated)", _ => "" };
+        return name + tail + (f.Optional ? ", may be left out" : "") + sure;
+    }
+
+    internal static string Grams(BatchLine l, CultureInfo culture) => Weighs(l) ? Figures.Grams(l.Rounded, culture) : "no weight";
+
+    private static string Written(BatchLine l, CultureInfo culture)
+    {
+        FoodAmount f = l.Weighed.Food;
+        return f.Amount is { } a
+            ? Figures.Number(a, culture) + (f.AmountMax is { } b && b != a ? "–" + Figures.Number(b, culture) : "") + (f.Unit is { } u and not "piece" ? "\u202F" + u : "")
+            : f.Percent is { } p ? Figures.Number(p, culture) + "\u202F%" : "";
+    }
+
+    private static string Minutes(BatchStep s, CultureInfo culture) => s.Minutes is { } m && s.MinutesAsWritten is { } w && Math.Abs(m - w) > 0.5
+        ? $" [For this batch {Figures.Lasting(m * 60, culture)}, written {Figures.Lasting(w * 60, culture)}: {s.Why}]"
+        : "";
+
+    private static IEnumerable<Block> Findings(Coulisse.Kitchen.Safety.Findings findings)
+    {
+        yield return new HeadingBlock(1, $"What the code of practice says ({findings.Code})");
+        foreach (Coulisse.Kitchen.Safety.Finding f in findings.All)
+        {
+            string word = f.Severity switch { Coulisse.Kitchen.Safety.Severity.Stop => "STOP", Coulisse.Kitchen.Safety.Severity.Warn => "Check", _ => "Note" };
+            yield return new CalloutBlock($"{word}: {(f.Component.Length > 0 ? f.Component + ". " : "")}{f.What}", $"{(f.Value.Length > 0 ? $"Found {f.Value}. " : "")}Limit {f.Limit}. {f.Remedy}".Trim());
+        }
+
+        yield return new ParagraphBlock(Coulisse.Kitchen.Safety.Findings.Caution, Small: true);
+    }
+}

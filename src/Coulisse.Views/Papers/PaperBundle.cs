@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Safety;
+
+namespace Coulisse.Views.Papers;
+
+/// <summary>The one version of the truth that a set of papers is printed from. What is not there yet is null or empty, and its papers are not printed.</summary>
+public sealed record PaperBundle
+{
+    /// <summary>Version mark and hour, given by whoever prints: the computing rooms know no clock.</summary>
+    public required PaperMark Mark { get; init; }
+
+    /// <summary>The occasion; null for a card alone.</summary>
+    public Occasion? Occasion { get; init; }
+
+    /// <summary>The plan; null when there is none.</summary>
+    public Plan? Plan { get; init; }
+
+    /// <summary>Batches, one for each dish.</summary>
+    public ImmutableArray<Batch> Batches { get; init; } = [];
+
+    /// <summary>Findings, one for each dish, in the order of <see cref="Batches"/>; may be shorter.</summary>
+    public ImmutableArray<Findings> Findings { get; init; } = [];
+
+    /// <summary>What is to be bought; null when no price list was given.</summary>
+    public Order? Order { get; init; }
+
+    /// <summary>Culture of figures and days.</summary>
+    public CultureInfo Culture { get; init; } = CultureInfo.GetCultureInfo("en-GB");
+
+    /// <summary>Language of the sheets.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>Title of the occasion, or of the only card.</summary>
+    public string Title => Occasion?.Title ?? Plan?.Title ?? (Batches.IsEmpty ? "" : Batches[0].Weighed.Dish.Title);
+
+    /// <summary>All dishes in one line.</summary>
+    public string Dishes => Batches.IsEmpty ? Title : string.Join(" · ", Batches.Select(b => b.Weighed.Dish.Title).Distinct());
+
+    /// <summary>A sheet of this bundle.</summary>
+    public Paper Sheet(string kind, string title, params ReadOnlySpan<Block> blocks) => new()
+    {
+        Id = kind, Kind = kind, Title = title, Dish = Dishes, Occasion = Occasion?.Title ?? Plan?.Title ?? "", Mark = Mark, Language = Language, Blocks = [.. blocks],
+    };
+}
