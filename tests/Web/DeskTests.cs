@@ -1,7 +1,12 @@
+using System.Globalization;
 using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
+using Coulisse.Cards;
+using Coulisse.Cards.Reading;
+using Coulisse.Views.Web;
 using Coulisse.Web.Desk;
+using Coulisse.Web.Hosting;
 
 namespace Coulisse.Web.Tests;
 
@@ -86,9 +91,82 @@ public sealed class DeskTests
     [InlineData("- 1 cup soup\n- salt", 1, "240 ml soup", "- 240 ml soup\n- salt")]
     [InlineData("1. Bake\n2. Rest", 2, "Rest 10 min", "1. Bake\n2. Rest 10 min")]
     [InlineData("salt", 1, "2 g salt", "2 g salt")]
+    [InlineData("- 3 leaves gelatine", 1, "3 leaves gelatine, gold", "- 3 leaves gelatine, gold")]
+    [InlineData("- 1 glass milk, warmed", 1, "200 ml milk", "- 200 ml milk, warmed")]
     public void An_answer_is_written_into_its_line_behind_the_bullet(string text, int line, string plain, string expected)
         => Assert.Equal(expected, Answering.Write(text, line, plain));
 
+    [Theory]
+    [InlineData("- 200 g manteca, fría", 1, "manteca de cerdo", "- 200 g manteca de cerdo, fría")]
+    [InlineData("- 40 g ???", 1, "butter", "40 g")]
+    public void An_answer_that_is_only_a_food_keeps_the_amount(string text, int line, string plain, string holds)
+    {
+        string? written = Answering.Write(text, line, plain);
+
+        Assert.NotNull(written);
+        Assert.Contains(holds, written);
+        Assert.Contains(plain, written);
+    }
+
+    [Fact]
+    public void No_answer_of_the_reader_loses_a_figure_that_it_does_not_replace()
+    {
+        // every candidate is written in; the line must still have an amount when it had one
+        const string text = "# Torta\n\n- 200 g manteca\n- 1 glass milk\n- 4 cloves\n- 20 m cream\n- 1 tbsp honey\n";
+        Dish dish = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
+        (int Line, string Plain)[] answers = [.. dish.Doubts.SelectMany(d => d.Candidates.Select(c => (d.Line, c.Plain)))];
+
+        Assert.NotEmpty(answers);
+        Assert.All(answers, a => Assert.Matches("[0-9]", Answering.Write(text, a.Line, a.Plain)!.Split('\n')[a.Line - 1]));
+    }
+
+    [Fact]
+    public void A_sentence_about_the_whole_card_goes_under_the_title_and_leaves_the_line()
+        => Assert.Equal("# Cake\n\nMeasures are metric.\n\n- 2 tbsp milk", Answering.Write("# Cake\n\n- 2 tbsp milk", 3, "Measures are metric."));
+
     [Fact]
     public void An_answer_to_a_line_that_is_gone_changes_nothing() => Assert.Null(Answering.Write("salt", 4, "2 g salt"));
+
+    [Theory]
+    [InlineData("53 plates", 53.0 / 4)]
+    [InlineData("8", 2)]
+    [InlineData("× 1.5", 1.5)]
+    [InlineData("1.2 kg leeks", 2)]
+    [InlineData("300 g leeks at hand", 0.5)]
+    public void The_sentence_above_the_card_scales_every_known_weight(string words, double factor)
+    {
+        MarginsView view = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(Card, words, "metric", "au")).Value;
+
+        Assert.Empty(view.Faults);
+        Assert.Equal("×" + factor.ToString("0.###", CultureInfo.InvariantCulture), view.Factor);
+        Assert.All(view.Lines.SelectMany(l => l.Weights), w => Assert.Equal(w.Grade != "unknown", w.Scaled is not null));
+    }
+
+    [Theory]
+    [InlineData("0 plates")]
+    [InlineData("lots")]
+    [InlineData("500 g saffron")]
+    public void What_cannot_be_scaled_to_is_said_and_the_card_stands_as_written(string words)
+    {
+        MarginsView view = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(Card, words, "", "au")).Value;
+
+        Assert.NotEmpty(view.Faults);
+        Assert.All(view.Lines.SelectMany(l => l.Weights), w => Assert.Null(w.Scaled));
+    }
+
+    [Fact]
+    public void A_bath_step_that_misses_its_own_limit_is_found_on_its_line_with_a_remedy_and_a_thinner_bag_is_not()
+    {
+        string draft = EmbeddedFiles.Demo("cards/royale-draft.md")!;
+        string thin = draft.Replace("nowhere thicker than 20 mm", "nowhere thicker than 10 mm", StringComparison.Ordinal);
+        int bath = Array.FindIndex(draft.Split('\n'), l => l.StartsWith("4. Bath", StringComparison.Ordinal)) + 1;
+
+        MarginsView found = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(draft, "", "", "au")).Value;
+        MarginsView silent = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(thin, "", "", "au")).Value;
+
+        RemarkView stop = Assert.Single(found.Lines.Single(l => l.Line == bath).Remarks, r => r.Kind is "stop" or "warn");
+        Assert.NotEmpty(stop.Remedy);
+        Assert.NotEmpty(found.Caution);
+        Assert.DoesNotContain(silent.Lines.SelectMany(l => l.Remarks), r => r.Kind is "stop" or "warn");
+    }
 }

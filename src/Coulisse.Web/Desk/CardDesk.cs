@@ -2,7 +2,7 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
-using Coulisse.Matter.Quantities;
+using Coulisse.Kitchen.Safety;
 using Coulisse.Views.Web;
 
 namespace Coulisse.Web.Desk;
@@ -10,22 +10,44 @@ namespace Coulisse.Web.Desk;
 /// <summary>From the text of a card to what stands in its margins: the one place where the desk calls the computing rooms.</summary>
 internal static class CardDesk
 {
-    /// <summary>Reads and weighs a card and lays it out by line.</summary>
-    public static Parsed<MarginsView> Margins(string text)
+    /// <summary>Reads, weighs, scales and judges a card and lays it out by line. What was asked for and cannot be had is named; the card is then shown as written.</summary>
+    /// <param name="text">The card.</param>
+    /// <param name="scaledFor">The sentence above it; empty as written.</param>
+    /// <param name="measures">Size system; empty lets the card decide.</param>
+    /// <param name="code">Code of practice.</param>
+    public static Parsed<MarginsView> Margins(string text, string scaledFor, string measures, string code)
         => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<MarginsView>>(
-            dish => new Parsed<MarginsView>.Ok(MarginsView.From(AsWritten(dish), null, null, CultureInfo.GetCultureInfo("en-GB"))),
+            dish => new Parsed<MarginsView>.Ok(Lay(dish, scaledFor.Trim(), measures, code)),
             problems => new Parsed<MarginsView>.Failed(problems));
 
-    /// <summary>Weights that the text itself fixes; a line whose weight needs a table stays without one.</summary>
-    private static WeighedDish AsWritten(Dish dish) => new(dish,
-        [.. dish.Components.Select(c => new WeighedComponent(c, [.. c.Ingredients.SelectMany(i => i.Foods.Select(f => Line(i, f)))]))], "");
-
-    private static WeighedLine Line(IngredientLine line, FoodAmount food)
+    private static MarginsView Lay(Dish dish, string scaledFor, string measures, string code)
     {
-        double low = food.Grams ?? 0;
-        double high = food.GramsMax ?? low;
-        return food.Grams is null
-            ? new WeighedLine(line, food, 0, 0, 0, WeightGrade.Unknown, Origin.Assumed("The line gives no weight, and none is looked up.", ""))
-            : new WeighedLine(line, food, (low + high) / 2, low, high, WeightGrade.Weighed, Origin.Typed("The line states it: " + line.Text));
+        List<string> faults = [];
+        string? system = DeskView.Measures.Any(m => m.Key == measures && m.Key.Length > 0) ? measures : null;
+        if (measures.Length > 0 && system is null)
+        {
+            faults.Add($"“{measures}” are no spoons known here; the card decides.");
+        }
+
+        string known = DeskView.Codes.Any(c => c.Key == code) ? code : DeskView.Codes[0].Key;
+        WeighedDish weighed = Weighing.Weigh(dish, system);
+        Batch? batch = null;
+        if (scaledFor.Length > 0)
+        {
+            if (ScaleSentence.Read(scaledFor) is { } to)
+            {
+                batch = Scaling.Scale(weighed, to).Match<Batch?>(b => b, problems =>
+                {
+                    faults.AddRange(problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})"));
+                    return null;
+                });
+            }
+            else
+            {
+                faults.Add($"“{scaledFor}” is no amount to scale to. {ScaleSentence.Hint}");
+            }
+        }
+
+        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB")) with { Faults = [.. faults] };
     }
 }

@@ -73,11 +73,11 @@ internal static class DeskEndpoints
             ? Results.Ok(new { text })
             : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"Line {asked.Line} is no longer there; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
 
-    private static IResult Margins(MarginsAsked asked) => CardDesk.Margins(asked.Text).Match<IResult>(
+    private static IResult Margins(MarginsAsked asked) => CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "").Match<IResult>(
         view => Results.Ok(view),
         problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
 
-    internal sealed record MarginsAsked(string Text, string? For, string? Measures, string? Code);
+    internal sealed record MarginsAsked(string? Text, string? For, string? Measures, string? Code);
 
     internal sealed record AnswerAsked(string Text, int Line, string Plain);
 }

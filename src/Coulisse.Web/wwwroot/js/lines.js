@@ -4,25 +4,24 @@
 /** All text under a node, lines separated by newlines, whatever the browser made of a paste. @param {Node} root @returns {string} */
 export function readText(root) {
   let out = '';
-  let open = false;
+  let fresh = true; // at the start of a line that has been counted and holds nothing yet
+  let ended = false; // a block has closed: whatever comes next begins a line
+  const inline = () => { if (ended) out += '\n'; ended = false; fresh = false; };
   /** @param {Node} n */
   const walk = (n) => {
     for (const c of n.childNodes) {
-      if (c.nodeType === Node.TEXT_NODE) { out += c.nodeValue; open = true; }
-      else if (c.nodeName === 'BR') { if (c.nextSibling || n === root) { out += '\n'; open = false; } else open = true; }
-      else {
-        const block = c.nodeName === 'DIV' || c.nodeName === 'P';
-        if (block && started(c)) { if (any && (open || out.length > 0)) out += '\n'; }
-        any = true;
-        open = false;
+      if (c.nodeType === Node.TEXT_NODE) { inline(); out += c.nodeValue; }
+      else if (c.nodeName === 'BR') { inline(); if (c.nextSibling || n === root) { out += '\n'; fresh = true; } }
+      else if (c.nodeName === 'DIV' || c.nodeName === 'P') {
+        if (!fresh) out += '\n';
+        fresh = true;
+        ended = false;
         walk(c);
-        open = true;
-      }
+        fresh = false;
+        ended = true;
+      } else walk(c);
     }
   };
-  let any = false;
-  /** @param {Node} c */
-  const started = (c) => c.parentNode === root ? any || out.length > 0 : c.previousSibling !== null;
   walk(root);
   return out.replaceAll('\u00a0', ' ').replaceAll('\r', '');
 }

@@ -21,7 +21,8 @@ class CardManuscript extends HTMLElement {
     this.whole = el('div', { class: 'ms-whole' });
     this.area.hidden = true;
     form.querySelector('.without-script')?.remove();
-    form.before(this.state, this.whole, this.sheet);
+    this.caution = el('p', { class: 'soft small' });
+    form.before(this.state, this.whole, this.sheet, this.caution);
     writeText(this.root, this.area.value);
     this.view = null;
     this.asked = 0;
@@ -32,7 +33,7 @@ class CardManuscript extends HTMLElement {
     this.sizes = new ResizeObserver(() => this.place());
     this.sizes.observe(this.root);
     document.fonts?.ready.then(() => this.place());
-    for (const c of document.querySelectorAll('[data-margins]')) c.addEventListener('input', () => this.soon());
+    for (const c of document.querySelectorAll('[data-margins]')) { c.addEventListener('input', () => this.soon()); c.addEventListener('keydown', (e) => { if (/** @type {KeyboardEvent} */ (e).key === 'Enter') e.preventDefault(); }); }
     document.addEventListener('keydown', (e) => { if (e.key === 'Escape') this.closeWeight(); });
     document.addEventListener('click', (e) => { if (this.opened && !/** @type {Node} */ (e.target).isConnected) return; if (this.opened && !this.left.contains(/** @type {Node} */ (e.target))) this.closeWeight(); });
     this.keepDraft = this.dataset.card ? null : 'coulisse.draft';
@@ -175,6 +176,9 @@ class CardManuscript extends HTMLElement {
       ...(view?.faults ?? []).map((/** @type {string} */ f) => el('p', { class: 'word-warn' }, f)),
       view?.waiting ? el('p', {}, view.waitingSays, ' ', el('button', { type: 'button', class: 'word', onclick: () => { this.showAll = !this.showAll; this.lay(this.view); } }, this.showAll ? 'Ask the first three only' : 'Show them')) : '');
     if (focus) /** @type {HTMLElement|null} */ (this.querySelector(`[data-key="${CSS.escape(focus)}"]`))?.focus();
+    const says = document.querySelector('[data-scaled]');
+    if (says) says.textContent = view?.scaledFor ? `${view.scaledFor}, ${view.factor}` : '';
+    this.caution.textContent = view?.caution ?? '';
     this.place();
     document.dispatchEvent(new CustomEvent('margins', { detail: view }));
   }

@@ -1,0 +1,96 @@
+using Coulisse.Web;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Playwright;
+
+namespace Coulisse.Journeys.Tests;
+
+/// <summary>A bench on a free port with an empty store and one real browser; every test opens its own pages and its own bench.</summary>
+internal sealed class Bench : IAsyncDisposable
+{
+    private readonly WebApplication _app;
+    private readonly string _folder;
+    private readonly IPlaywright _playwright;
+    private readonly IBrowser _browser;
+
+    private Bench(WebApplication app, string folder, IPlaywright playwright, IBrowser browser)
+    {
+        _app = app;
+        _folder = folder;
+        _playwright = playwright;
+        _browser = browser;
+        Address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+    }
+
+    /// <summary>Address by number.</summary>
+    public string Address { get; }
+
+    /// <summary>The same bench by a name that is no loopback name, so that the browser treats it as an insecure origin like a kitchen's own network.</summary>
+    public string Named => Address.Replace("127.0.0.1", "kitchen.test", StringComparison.Ordinal);
+
+    /// <summary>What any page asked of another origin, or was refused by the policy.</summary>
+    public List<string> Foul { get; } = [];
+
+    public static async Task<Bench> OpenAsync(WebBenchOptions? options = null)
+    {
+        string chromium = Environment.GetEnvironmentVariable("COULISSE_CHROMIUM") ?? OnPath("chromium") ?? "";
+        Assert.SkipWhen(chromium.Length == 0, "No chromium on the path; install it to run the browser journeys.");
+        string folder = Directory.CreateTempSubdirectory("coulisse-journey-").FullName;
+        WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder });
+        await app.StartAsync();
+        IPlaywright playwright = await Playwright.CreateAsync();
+        IBrowser browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = chromium,
+            Headless = true,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--host-resolver-rules=MAP kitchen.test 127.0.0.1"],
+        });
+        return new Bench(app, folder, playwright, browser);
+    }
+
+    public async Task<IPage> PageAsync(int width = 1440, int height = 1000, ColorScheme colours = ColorScheme.Light, bool touch = false)
+    {
+        IBrowserContext context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = colours, HasTouch = touch });
+        context.SetDefaultTimeout(20_000);
+        IPage page = await context.NewPageAsync();
+        page.Request += (_, r) =>
+        {
+            if (!r.Url.StartsWith(Address, StringComparison.Ordinal) && !r.Url.StartsWith(Named, StringComparison.Ordinal) && !r.Url.StartsWith("data:", StringComparison.Ordinal) && !r.Url.StartsWith("blob:", StringComparison.Ordinal))
+            {
+                Foul.Add("asked of elsewhere: " + r.Url);
+            }
+        };
+        page.Console += (_, m) =>
+        {
+            if (m.Type == "error")
+            {
+                Foul.Add("console: " + m.Text);
+            }
+        };
+        page.PageError += (_, e) => Foul.Add("script: " + e);
+        return page;
+    }
+
+    /// <summary>Keeps a picture when a folder is named, for people to look at.</summary>
+    public static async Task PictureAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("COULISSE_PICTURES") is { Length: > 0 } folder)
+        {
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = true });
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _browser.DisposeAsync();
+        _playwright.Dispose();
+        await _app.StopAsync();
+        await _app.DisposeAsync();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    private static string? OnPath(string program) => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+        .Select(p => Path.Combine(p, program)).FirstOrDefault(File.Exists);
+}
