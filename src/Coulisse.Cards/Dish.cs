@@ -20,6 +20,9 @@ public sealed record Dish
     /// <summary>The components in the order of the text. A plain recipe has one.</summary>
     public ImmutableArray<Component> Components { get; init; } = [];
 
+    /// <summary>Lists of another size that stand beside a component's list: never added to it.</summary>
+    public ImmutableArray<Variant> Variants { get; init; } = [];
+
     /// <summary>Notes that belong to the whole dish.</summary>
     public ImmutableArray<Note> Notes { get; init; } = [];
 
@@ -66,6 +69,13 @@ public sealed record Component
     /// <summary>True for a component that only puts the others together (plate-up).</summary>
     public bool IsAssembly { get; init; }
 }
+
+/// <summary>Another size of a component's list.</summary>
+/// <param name="Component">Name of the component whose list was taken.</param>
+/// <param name="Name">Heading of this list as written ("Pastry, 28 cm").</param>
+/// <param name="Ingredients">Its lines.</param>
+/// <param name="Span">Where its heading stands.</param>
+public sealed record Variant(string Component, string Name, ImmutableArray<IngredientLine> Ingredients, Span Span);
 
 /// <summary>A sentence kept as written.</summary>
 /// <param name="Text">The sentence.</param>

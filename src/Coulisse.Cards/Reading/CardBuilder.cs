@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using Coulisse.Cards.Layout;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -6,7 +6,6 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Walks the lines of a card once and puts each where its shape says it belongs.</summary>
 internal sealed class CardBuilder(string text)
 {
-    private const int MostLinked = 200;
     private readonly string _lang = Tongue.Of(text);
     private readonly List<Component> _components = [];
     private readonly List<IngredientLine> _lines = [];
@@ -19,6 +18,9 @@ internal sealed class CardBuilder(string text)
     private readonly List<Vessel> _vessels = [];
     private readonly List<PlatePart> _plate = [];
     private readonly List<Doubt> _doubts = [];
+    private readonly List<Variant> _variants = [];
+    private readonly Footnotes _footnotes = new();
+    private string? _variantOf;
     private string? _title;
     private string? _name;
     private Span _span;
@@ -30,71 +32,38 @@ internal sealed class CardBuilder(string text)
     /// <summary>The dish.</summary>
     public Dish Build()
     {
-        int start = 0;
-        int number = 0;
-        while (start < text.Length)
+        List<RawLine> lines = CardLines.Of(text);
+        foreach (Piece piece in new Shaper(lines, _lang).Shape())
         {
-            int end = text.IndexOf('\n', start);
-            end = end < 0 ? text.Length : end;
-            number++;
-            int stop = end > start && text[end - 1] == '\r' ? end - 1 : end;
-            if (stop > start)
+            switch (piece.Kind)
             {
-                Line(text[start..stop], new Span(start, stop - start, number));
+                case PieceKind.Heading: Heading(piece.Text, piece.Level, piece.Span); break;
+                case PieceKind.Variant: Other(piece.Text, piece.Span); break;
+                case PieceKind.Item: AddLine(piece.Text, piece.Span); break;
+                case PieceKind.Step: AddStep(piece.Text, piece.Span); break;
+                default: Paragraph(Folding.Line(piece.Text), piece.Span); break;
             }
-
-            start = end + 1;
         }
 
         Close();
-        // Linking looks at every pair of components: beyond what any dish has it is left out, so that time stays linear.
-        bool link = _components.Count <= MostLinked;
-        ImmutableArray<Component> components = [.. _components.Select(c => Linking.Uses(link ? Linking.Components(c, _components) : c))];
-        return new Dish
+        Dish dish = new()
         {
-            Title = _title ?? "Untitled", Language = _lang, Yields = [.. _yields], Plate = [.. _plate.Select(p => p with { Component = Linking.ComponentFor(p.Text, components) })],
-            Components = components, Notes = [.. _notes], Doubts = [.. _doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],
+            Title = _title ?? "Untitled", Language = _lang, Yields = [.. _yields], Components = [.. _components], Variants = [.. _variants], Notes = [.. _notes],
+            Unread = [.. _components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient && l.Foods.All(f => f.Food.Length == 0)).Select(l => new Note(l.Text, l.Span))],
+            Remarks = [.. Long(lines)],
         };
+        return Finishing.Of(dish, _plate, _footnotes, _doubts);
     }
 
-    private void Line(string raw, Span span)
+    /// <summary>Lines so long that they were read in stretches.</summary>
+    private static IEnumerable<Remark> Long(List<RawLine> lines)
     {
-        string s = raw.Trim();
-        if (s.Length == 0 || s is "---" or "***" or "…")
+        for (int i = 1; i < lines.Count; i++)
         {
-            return;
-        }
-
-        if (s[0] == '#')
-        {
-            int level = s.TakeWhile(c => c == '#').Count();
-            Heading(Folding.Line(s.AsSpan(level)).Trim(' ', '#', ':'), level, span);
-            return;
-        }
-
-        if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
-        {
-            Heading(Folding.Line(s).Trim(' ', ':'), 2, span);
-            return;
-        }
-
-        bool numbered = Marks.ListNumber(s, 0) > 0;
-        bool bullet = s.Length > 1 && s[0] is '-' or '*' or '•' or '+' && (s[1] == ' ' || char.IsAsciiDigit(s[1]));
-        if (numbered && _mode != "notes" || bullet && _mode == "method")
-        {
-            AddStep(s, span);
-        }
-        else if (bullet && _mode != "notes")
-        {
-            AddLine(s, span);
-        }
-        else if (_title is null && _name is null)
-        {
-            _title = Folding.Line(s);
-        }
-        else
-        {
-            Paragraph(Folding.Line(s), span);
+            if (lines[i].Span.Line == lines[i - 1].Span.Line && (i < 2 || lines[i - 2].Span.Line != lines[i].Span.Line))
+            {
+                yield return new Remark(lines[i].Span.Line, "long line", System.FormattableString.Invariant($"Line {lines[i].Span.Line} is longer than {CardLines.Longest} characters and was read in stretches."));
+            }
         }
     }
 
@@ -106,33 +75,32 @@ internal sealed class CardBuilder(string text)
             return;
         }
 
-        string key = Folding.Key(name);
         _group = null;
-        if (Lexicon.Word("ingredients", key, _lang) is not null)
+        switch (Sections.Of(name, _lang))
         {
-            _mode = "ingredients";
+            case "notes": Close(); _mode = "notes"; break;
+            case { } section: _mode = section; break;
+            default:
+                Close();
+                _mode = "";
+                _name = name;
+                _span = span;
+                break;
         }
-        else if (Lexicon.Word("method", key, _lang) is not null)
-        {
-            _mode = "method";
-        }
-        else if (Lexicon.Word("notes", key, _lang) is not null)
-        {
-            Close();
-            _mode = "notes";
-        }
-        else
-        {
-            Close();
-            _mode = "";
-            _name = name;
-            _span = span;
-        }
+    }
+
+    /// <summary>"The same for two 14 cm tarts": from here the lines are another size of the list before.</summary>
+    private void Other(string name, Span span)
+    {
+        Close();
+        _variantOf = _components.Count > 0 ? _components[^1].Name : "";
+        _name = name;
+        _span = span;
     }
 
     private void AddLine(string s, Span span)
     {
-        IngredientLine line = LineReader.Read(s, _lang, span, _doubts);
+        IngredientLine line = LineReader.Read(Footnotes.Strip(s, span.Line, _footnotes), _lang, span, _doubts);
         if (line.Kind == LineKind.Heading)
         {
             _group = line.Text.TrimEnd(':', ' ');
@@ -160,21 +128,14 @@ internal sealed class CardBuilder(string text)
             return;
         }
 
+        if (s.Length == 0 || Footnotes.Take(s, _footnotes))
+        {
+            return;
+        }
+
         if (s[^1] == ':' && s.Length < 80)
         {
             _group = s.TrimEnd(':');
-            return;
-        }
-
-        if (_mode == "ingredients" || (_name is not null && _steps.Count == 0 && Amounts.At(s, 0, _lang) is { Unit: not null }))
-        {
-            AddLine(s, span);
-            return;
-        }
-
-        if (_mode == "method")
-        {
-            AddStep(s, span);
             return;
         }
 
@@ -194,6 +155,13 @@ internal sealed class CardBuilder(string text)
             return;
         }
 
+        if (_variantOf is { } of && _steps.Count == 0)
+        {
+            _variants.Add(new Variant(of, _name ?? "", [.. _lines], _span));
+            Clear();
+            return;
+        }
+
         string name = _name ?? "";
         int space = name.IndexOf(' ');
         string head = space > 0 ? name[..space] : "";
@@ -204,7 +172,13 @@ internal sealed class CardBuilder(string text)
             Ingredients = [.. _lines], Steps = [.. _steps], Notes = [.. _componentNotes],
             IsAssembly = _lines.Count == 0 && Lexicon.Word("assembly", Folding.Key(name), _lang) is not null,
         });
+        Clear();
+    }
+
+    private void Clear()
+    {
         _name = null;
+        _variantOf = null;
         _group = null;
         _oven = null;
         _lines.Clear();

@@ -6,11 +6,18 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Ties words to what they name: foods to components, steps to lines.</summary>
 internal static class Linking
 {
+    private const int MostPairs = 100_000;
+
     /// <summary>Marks the foods of a component that are made by another ("140 g hot C1 base", "the 273 g of dough").</summary>
-    public static Component Components(Component c, IReadOnlyList<Component> all) => c with
+    public static Component Components(Component c, ComponentIndex index) => c with
     {
-        Ingredients = [.. c.Ingredients.Select(line => line with { Foods = [.. line.Foods.Select(f => f.FromComponent is null && From(f.Food, line.Text, c, all) is { } from ? f with { FromComponent = from } : f)] })],
+        Ingredients = [.. c.Ingredients.Select(line => line with { Foods = [.. line.Foods.Select(f => f.FromComponent is null && index.From(f.Food, line.Text, c) is { } from ? f with { FromComponent = from } : f)] })],
     };
+
+    /// <summary>Names the component each plate part comes from.</summary>
+    public static ImmutableArray<PlatePart> Plate(IReadOnlyList<PlatePart> plate, ImmutableArray<Component> all) =>
+        // A text with thousands of plate parts and components is no plate: the parts stay as written, so that time stays linear.
+        (long)plate.Count * all.Length > MostPairs ? [.. plate] : [.. plate.Select(p => p with { Component = ComponentFor(p.Text, all) })];
 
     /// <summary>Fills in what each step takes from the list of its component.</summary>
     public static Component Uses(Component c) => c with
@@ -18,8 +25,7 @@ internal static class Linking
         Steps = [.. c.Steps.Select(step => step with { Uses = [.. Taken(step, c)] })],
     };
 
-    /// <summary>The component a plate part comes from.</summary>
-    public static string? ComponentFor(string part, ImmutableArray<Component> all)
+    private static string? ComponentFor(string part, ImmutableArray<Component> all)
     {
         (string? name, int best) = (null, 0);
         foreach (Component c in all)
@@ -29,7 +35,7 @@ internal static class Linking
                 continue;
             }
 
-            int score = Key(c.Name).Count(w => part.Contains(w, StringComparison.OrdinalIgnoreCase));
+            int score = ComponentIndex.Words(c.Name).Count(w => part.Contains(w, StringComparison.OrdinalIgnoreCase));
             if (score > best)
             {
                 (name, best) = (c.Name, score);
@@ -37,30 +43,6 @@ internal static class Linking
         }
 
         return name;
-    }
-
-    private static string? From(string food, string line, Component own, IReadOnlyList<Component> all)
-    {
-        foreach (Component c in all)
-        {
-            if (ReferenceEquals(c, own) || c.Name == own.Name || c.Name.Length == 0)
-            {
-                continue;
-            }
-
-            if (c.Code is { } code && Places.FindWord(food, code) >= 0 || food.Equals(c.Name, StringComparison.OrdinalIgnoreCase))
-            {
-                return c.Name;
-            }
-
-            bool the = line.StartsWith("the ", StringComparison.OrdinalIgnoreCase) || line.Contains(" of the ", StringComparison.OrdinalIgnoreCase);
-            if (the && Key(c.Name).Any(w => Places.FindWord(food, w) >= 0))
-            {
-                return c.Name;
-            }
-        }
-
-        return null;
     }
 
     private static IEnumerable<StepUse> Taken(Step step, Component c)
@@ -79,6 +61,4 @@ internal static class Linking
             }
         }
     }
-
-    private static IEnumerable<string> Key(string name) => name.Split([' ', '-', ','], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 3 && !Places.HasAny(w, "with", "layer", "fluid", "green", "filling"));
 }

@@ -1,0 +1,92 @@
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+using Coulisse.Matter.Foods;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>What a line looks like on its own.</summary>
+internal static class Looks
+{
+    private const int LongestHeading = 60;
+
+    /// <summary>True for a bullet.</summary>
+    public static bool Bullet(string s) =>
+        s.Length > 1 && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is '•' or '・' or '◦' or '▪' or '●' or '☐');
+
+    /// <summary>True when an amount stands at the front or at the end.</summary>
+    public static bool Amounted(string body, string lang)
+    {
+        if (body.Length == 0 || body.Length > 240)
+        {
+            return false;
+        }
+
+        if (Reading.Amounts.At(body, 0, lang) is { } m && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
+        {
+            return true;
+        }
+
+        Draft d = new();
+        return BackAmount.Take(body, lang, d) != body && d.Amount is not null;
+    }
+
+    /// <summary>True for a sentence of work: a verb of the trade, and the shape of a sentence.</summary>
+    public static bool Work(string body, string lang)
+    {
+        if (body.Length < 12)
+        {
+            return lang == "ja" && body[^1] == '。';
+        }
+
+        bool stops = body[^1] is '.' or '。' or '!' or ';';
+        List<(int At, string Id)> verbs = Operations.In(body.Length > 300 ? body[..300] : body, lang);
+        return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null));
+    }
+
+    /// <summary>True for a line that may be a heading without saying so.</summary>
+    public static bool Heading(string body) =>
+        body.Length is > 1 and <= LongestHeading && body[^1] is not ('.' or ',' or ';' or '!' or '。') && !char.IsLower(body[0]) && char.IsLetter(body[0]) && body.Count(c => c == ' ') < 8 && !body.Contains('°');
+
+    /// <summary>True when a bare line is a food everybody knows: "Salt" between two amounts is no heading.</summary>
+    public static bool Food(string body, string lang) => FoodTable.Default.Match(body, lang) is not null || Lexicon.Longest("use", body, Math.Max(0, body.LastIndexOf(' ') + 1), 2, lang, out _) is not null;
+
+    /// <summary>True for a line in capitals throughout.</summary>
+    public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Any(char.IsUpper) && !body.Any(char.IsLower);
+
+    /// <summary>True for a sentence about yields, keeping or the plate.</summary>
+    public static bool Statement(string body, string lang)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["Serves", "Makes", "Yields", "Yield", "Servings", "One plate:", "Keeps", "Pour", "Ergibt", "Für", "Para", "Per", "Hält", "Haltbar", "Portions", "Rendement"])
+        {
+            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang)))
+            {
+                return true;
+            }
+        }
+
+        foreach (string w in (ReadOnlySpan<string>)["keeps", "keep", "se conserve", "hält sich", "haltbar", "si conserva", "se conserva", "aguanta"])
+        {
+            int at = Places.FindWord(body, w);
+            if (at >= 0 && body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 || at >= 0 && w == "keeps")
+            {
+                return true;
+            }
+        }
+
+        return body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang);
+    }
+
+    /// <summary>"6 raciones", "4 portions", "27cm天板 1枚分", "4人分": a yield and nothing else.</summary>
+    private static bool Servings(string body, string lang)
+    {
+        if (body.Length > 40)
+        {
+            return false;
+        }
+
+        return body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal)
+            || (Numbers.Range(body, 0, lang) is { } n && body[Places.Skip(body, n.End)..].TrimEnd('.') is "raciones" or "portions" or "servings" or "personnes" or "porzioni" or "Portionen" or "Personen" or "persone" or "personas" or "serves" or "people" or "covers" or "couverts");
+    }
+
+    private static bool NumberBehind(string body, int at, string lang) => at < body.Length && body[at] is ' ' or ':' && Numbers.Range(body, Places.Skip(body, at + 1), lang) is not null;
+}

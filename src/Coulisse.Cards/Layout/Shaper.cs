@@ -1,0 +1,315 @@
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>Layout before lines: decides for each line, by its shape and its neighbours, whether it heads, lists, tells a step or remarks.</summary>
+internal sealed class Shaper(List<RawLine> lines, string lang)
+{
+    private readonly List<Piece> _pieces = new(lines.Count);
+    private readonly bool _marked = lines.Exists(l => l.Text.StartsWith("## ", StringComparison.Ordinal) || l.Text.StartsWith("### ", StringComparison.Ordinal));
+    private readonly bool _numbered = lines.Exists(l => Marks.ListNumber(l.Text, 0) > 0);
+    private string _mode = "";
+    private bool _titled;
+    private bool _items;
+    private bool _steps;
+    private bool _headedList;
+    private bool _named;
+
+    /// <summary>The pieces in the order of the text.</summary>
+    public List<Piece> Shape()
+    {
+        int i = lines.Count > 0 && lines[0].Text == "---" ? FrontMatter.Read(lines, Add) : 0;
+        while (i < lines.Count)
+        {
+            i = One(i);
+        }
+
+        return _pieces;
+    }
+
+    private int One(int i)
+    {
+        RawLine raw = lines[i];
+        string s = raw.Text;
+        if (s[0] == '#' && Hashes(s) is var level and > 0)
+        {
+            Head(Folding.Line(s.AsSpan(level)).Trim(' ', '#', ':'), level, raw.Span);
+        }
+        else if (Underlined(i) is var under and > 0)
+        {
+            Head(Folding.Line(s), under, raw.Span);
+            return i + 2;
+        }
+        else if (Rule(s))
+        {
+            return i + 1;
+        }
+        else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
+        {
+            Head(Folding.Line(s).Trim(' ', ':'), 2, raw.Span);
+        }
+        else if (s.Contains('|') && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
+        {
+            return Table(i, end);
+        }
+        else if (_mode == "notes")
+        {
+            Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
+        else if (RunningText.Is(s, lang))
+        {
+            int from = _pieces.Count;
+            RunningText.Cut(raw, lang, _pieces);
+            Note(from);
+        }
+        else if (Marks.ListNumber(s, 0) > 0)
+        {
+            bool item = _mode != "method" && !_steps && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang);
+            Add(new Piece(item ? PieceKind.Item : PieceKind.Step, s, raw.Span));
+        }
+        else if (Looks.Bullet(s))
+        {
+            Bullet(i);
+        }
+        else
+        {
+            Plain(i);
+        }
+
+        return i + 1;
+    }
+
+    private void Bullet(int i)
+    {
+        RawLine raw = lines[i];
+        if (_mode == "method")
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            return;
+        }
+
+        string body = Marks.Strip(Folding.Line(raw.Text));
+        bool next = i + 1 < lines.Count && Looks.Bullet(lines[i + 1].Text);
+        if (body.Length == 0 || Looks.Amounted(body, lang))
+        {
+            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
+        }
+        else if (next && lines[i + 1].Indent > raw.Indent && Looks.Heading(body.TrimEnd(':')))
+        {
+            Head(body.TrimEnd(':', ' '), 3, raw.Span);
+        }
+        else if (_items && Looks.Work(body, lang))
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+        }
+        else if (next && !_marked && Dressed(i, body))
+        {
+            _headedList = true;
+            Head(body.TrimEnd(':', ' '), 3, raw.Span);
+        }
+        else
+        {
+            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
+        }
+    }
+
+    /// <summary>A heading dressed as a bullet: bare, opening the list (or the list has such headings), with amounts behind it.</summary>
+    private bool Dressed(int i, string body)
+    {
+        if (!Looks.Heading(body.TrimEnd(':')))
+        {
+            return false;
+        }
+
+        bool finish = Lexicon.Longest("heading", body, 0, 3, lang, out int end) is not null && end >= body.TrimEnd(':').Length;
+        bool opens = _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item;
+        bool behind = Looks.Amounted(Marks.Strip(Folding.Line(lines[i + 1].Text)), lang);
+        return finish || ((body[^1] == ':' || behind && (opens && !_named || _headedList)) && !Looks.Food(body, lang));
+    }
+
+    private void Plain(int i)
+    {
+        RawLine raw = lines[i];
+        string body = Folding.Line(raw.Text);
+        if (body.Length == 0)
+        {
+            return;
+        }
+
+        bool opens = i == 0 || lines[i - 1].Block != raw.Block;
+        bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Listed(lines[i + 1].Text);
+        if (body.Length < 40 && Sections.Of(body.TrimEnd(':', ' '), lang) is not null)
+        {
+            Head(body.TrimEnd(':', ' '), 2, raw.Span);
+        }
+        else if (Same(body))
+        {
+            Add(new Piece(PieceKind.Variant, body.TrimEnd(':'), raw.Span));
+        }
+        else if (Looks.Statement(body, lang) && !Looks.Amounted(body, lang))
+        {
+            Add(new Piece(PieceKind.Paragraph, body, raw.Span));
+        }
+        else if (body[^1] == ':' && body.Length < 80)
+        {
+            Colon(body, listed, raw.Span);
+        }
+        else if (_mode == "method")
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+        }
+        else if (Title(body, i))
+        {
+            Head(body, 1, raw.Span);
+        }
+        else if (!_marked && listed && (opens || Looks.Capitals(body)) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)))
+        {
+            Head(body, 2, raw.Span);
+        }
+        else if (Item(body, i, opens))
+        {
+            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
+        }
+        else if (Step(body))
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+        }
+        else
+        {
+            Add(new Piece(PieceKind.Paragraph, body, raw.Span));
+        }
+    }
+
+    private void Colon(string body, bool listed, Span span)
+    {
+        if (!_marked && listed)
+        {
+            Head(body.TrimEnd(':', ' '), 3, span);
+        }
+        else
+        {
+            Add(new Piece(PieceKind.Paragraph, body, span));
+        }
+    }
+
+    private bool Title(string body, int i) =>
+        !_titled && !_named && !_items && body.Length <= 120 && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || _pieces.Count == 0);
+
+    private bool Item(string body, int i, bool opens)
+    {
+        if (_mode == "ingredients")
+        {
+            return true;
+        }
+
+        if (Looks.Amounted(body, lang))
+        {
+            // In a card with marked headings a sentence may open with a figure; there a list stands under its name, before the steps.
+            return _marked ? _named && !_steps && Reading.Amounts.At(body, 0, lang) is { Unit: not null } : !Looks.Work(body, lang) || !_items;
+        }
+
+        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && body[^1] != '.' && !Looks.Work(body, lang);
+    }
+
+    private bool Step(string body)
+    {
+        if (!_items && !_steps)
+        {
+            return false;
+        }
+
+        // In a card with marked headings and numbered steps a sentence between them stays a remark.
+        return Looks.Work(body, lang) && (!_marked || !_numbered) && (body[^1] is '.' or '。' || !_marked)
+            || !_marked && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Step && body[^1] is '.' or '。' && !_numbered;
+    }
+
+    private bool Listed(string s) => Looks.Bullet(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
+
+    private int Table(int i, int end)
+    {
+        int from = _pieces.Count;
+        if (Tables.Cut(lines, i, end, lang, _pieces))
+        {
+            Note(from);
+            return end;
+        }
+
+        for (int k = i; k < end; k++)
+        {
+            Add(new Piece(PieceKind.Paragraph, lines[k].Text, lines[k].Span));
+        }
+
+        return end;
+    }
+
+    private void Head(string name, int level, Span span)
+    {
+        if (name.Length == 0)
+        {
+            return;
+        }
+
+        if (level == 1 && !_titled)
+        {
+            _titled = true;
+        }
+        else if (Sections.Of(name, lang) is { } section)
+        {
+            _mode = section;
+        }
+        else
+        {
+            _mode = "";
+            _named = true;
+        }
+
+        _steps &= level != 2 || !_marked;
+        Add(new Piece(PieceKind.Heading, name, span, level));
+    }
+
+    private void Note(int from)
+    {
+        for (int k = from; k < _pieces.Count; k++)
+        {
+            _items |= _pieces[k].Kind == PieceKind.Item;
+            _steps |= _pieces[k].Kind == PieceKind.Step;
+            _named |= _pieces[k].Kind == PieceKind.Heading;
+        }
+    }
+
+    private void Add(Piece piece)
+    {
+        _items |= piece.Kind == PieceKind.Item;
+        _steps |= piece.Kind == PieceKind.Step;
+        _titled |= piece is { Kind: PieceKind.Heading, Level: 1 };
+        _pieces.Add(piece);
+    }
+
+    private int Underlined(int i)
+    {
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Text.Length < 3 || Looks.Bullet(lines[i].Text) || lines[i].Text.Length > 120 || lines[i].Text.Contains('|'))
+        {
+            return 0;
+        }
+
+        string u = lines[i + 1].Text;
+        return u.AsSpan().TrimStart('=').Length == 0 ? 1 : u.AsSpan().TrimStart('-').Length == 0 ? 2 : u.AsSpan().TrimStart('~').Length == 0 ? 3 : 0;
+    }
+
+    private static int Hashes(string s)
+    {
+        int n = 0;
+        while (n < s.Length && s[n] == '#')
+        {
+            n++;
+        }
+
+        // "#10 can" is a size of tin
+        return n < s.Length && char.IsAsciiDigit(s[n]) && n == 1 ? 0 : n;
+    }
+
+    private static bool Rule(string s) => s is "…" or "---" or "***" or "___" || (s.Length > 3 && s.AsSpan().TrimStart(s[0]).Length == 0 && s[0] is '-' or '*' or '_' or '=' or '~');
+
+    private static bool Same(string body) => body.Length < 80 && (body.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("La même pour", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Dasselbe für", StringComparison.OrdinalIgnoreCase));
+}

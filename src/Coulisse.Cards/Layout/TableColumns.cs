@@ -1,0 +1,80 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>What each column of a table holds.</summary>
+/// <param name="Food">Column of the names; -1 when there is none.</param>
+/// <param name="Preparation">Column of what is done to it; -1 when there is none.</param>
+/// <param name="Amounts">Columns of amounts that count.</param>
+/// <param name="Sizes">True when the columns are sizes of one list, which must never be added.</param>
+/// <param name="SecondMeasures">True when the columns tell one amount in two units.</param>
+internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int> Amounts, bool Sizes, bool SecondMeasures)
+{
+    /// <summary>Looks at the head and at every cell once.</summary>
+    public static TableColumns Of(string[] names, IEnumerable<string[]> body, int columns, string lang)
+    {
+        int[] amounts = new int[columns];
+        int[] words = new int[columns];
+        foreach (string[] cells in body)
+        {
+            for (int c = 0; c < Math.Min(columns, cells.Length); c++)
+            {
+                string cell = cells[c];
+                if (cell.Length == 0 || cell[^1] == '%')
+                {
+                    continue;
+                }
+
+                bool amount = char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null;
+                amounts[c] += amount ? 1 : 0;
+                words[c] += amount ? 0 : 1;
+            }
+        }
+
+        int food = -1;
+        for (int c = 0; c < columns; c++)
+        {
+            if (words[c] > amounts[c] && (food < 0 || (words[c] > words[food] && !Opening(names, food))))
+            {
+                food = c;
+            }
+        }
+
+        List<int> counted = [];
+        for (int c = 0; c < columns; c++)
+        {
+            string head = c < names.Length ? names[c] : "";
+            if (c != food && amounts[c] > 0 && amounts[c] >= words[c] && !Repeats(head, lang))
+            {
+                counted.Add(c);
+            }
+        }
+
+        int preparation = -1;
+        for (int c = 0; c < columns; c++)
+        {
+            preparation = c != food && !counted.Contains(c) && words[c] > 0 && preparation < 0 ? c : preparation;
+        }
+
+        IEnumerable<string> heads = counted.Select(c => c < names.Length ? names[c] : "");
+        bool units = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null);
+        bool sizes = counted.Count > 1 && heads.All(h => h.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Places.HasAny(h, "small", "large", "medium", "half", "double", "petit", "grand", "klein", "groß", "pequeño", "grande", "piccolo"));
+        // A table without a head of its own and with several amount columns says nothing of what they are.
+        return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, units);
+    }
+
+    /// <summary>The unit a column's head states: "Grams", "Weight (g)", "ml".</summary>
+    public static string? UnitOf(string head, string lang)
+    {
+        string h = head.IndexOf('(') is var open and >= 0 ? head[(open + 1)..].TrimEnd(')', ' ') : head;
+        int last = h.LastIndexOf(' ');
+        string word = last >= 0 ? h[(last + 1)..] : h;
+        return word.Length > 0 && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;
+    }
+
+    private static bool Opening(string[] names, int c) => c < names.Length && Places.HasAny(names[c], "ingredient", "item", "food", "ingrédient", "zutat", "ingrediente", "name", "材料");
+
+    /// <summary>True for columns that repeat others: totals, shares.</summary>
+    private static bool Repeats(string head, string lang) =>
+        head.Contains('%') || Places.HasAny(head, "percent", "cost", "price") || (head.Length > 0 && Lexicon.Longest("total", head, 0, 2, lang, out _) is not null);
+}

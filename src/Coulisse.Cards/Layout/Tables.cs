@@ -1,0 +1,133 @@
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>Reads a table of amounts: amount first, food first, one column a stage, one column a size. Totals are kept as totals, shares are not added.</summary>
+internal static class Tables
+{
+    private const int MostColumns = 40;
+
+    /// <summary>Rows from a place on that belong to one table; the place of the first line behind it.</summary>
+    public static int End(List<RawLine> lines, int at)
+    {
+        int i = at;
+        while (i < lines.Count && lines[i].Text.Contains('|') && lines[i].Text.Length < CardLines.Longest && (lines[i].Block == lines[at].Block))
+        {
+            i++;
+        }
+
+        return i;
+    }
+
+    /// <summary>The pieces of a table; false when it holds no amounts, and so is no list.</summary>
+    public static bool Cut(List<RawLine> lines, int from, int to, string lang, List<Piece> into)
+    {
+        List<(string[] Cells, Span Span)> rows = [];
+        bool ruled = false;
+        for (int i = from; i < to; i++)
+        {
+            string[] cells = Cells(lines[i].Text);
+            if (cells.All(c => c.Trim('-', ':', ' ').Length == 0) && lines[i].Text.Contains('-'))
+            {
+                ruled |= rows.Count == 1;
+            }
+            else
+            {
+                rows.Add((cells, lines[i].Span));
+            }
+        }
+
+        if (rows.Count < 2)
+        {
+            return false;
+        }
+
+        int columns = Math.Min(MostColumns, rows.Max(r => r.Cells.Length));
+        bool head = ruled || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang));
+        string[] names = head ? rows[0].Cells : [];
+        List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
+        TableColumns plan = TableColumns.Of(names, body.Select(r => r.Cells), columns, lang);
+        if (plan.Amounts.Count == 0 || plan.Food < 0)
+        {
+            return false;
+        }
+
+        if (plan.Amounts.Count == 1 || plan.SecondMeasures)
+        {
+            foreach ((string[] cells, Span span) in body)
+            {
+                Single(cells, span, plan, names, lang, into);
+            }
+
+            return true;
+        }
+
+        for (int a = 0; a < plan.Amounts.Count; a++)
+        {
+            int column = plan.Amounts[a];
+            string name = At(names, column);
+            into.Add(new Piece(plan.Sizes && a > 0 ? PieceKind.Variant : PieceKind.Heading, name, rows[0].Span, 2));
+            foreach ((string[] cells, Span span) in body)
+            {
+                if (At(cells, column) is { Length: > 0 } amount && LineKinds.HasAmount(amount, lang))
+                {
+                    into.Add(new Piece(PieceKind.Item, Line(WithUnit(amount, name, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private static void Single(string[] cells, Span span, TableColumns plan, string[] names, string lang, List<Piece> into)
+    {
+        string food = At(cells, plan.Food);
+        string amount = At(cells, plan.Amounts[0]);
+        if (food.Length == 0 && amount.Length == 0)
+        {
+            return;
+        }
+
+        if (amount.Length == 0 && cells.Count(c => c.Length > 0) == 1)
+        {
+            into.Add(new Piece(PieceKind.Heading, Folding.Line(food).Trim(' ', ':'), span, 3));
+            return;
+        }
+
+        string first = WithUnit(amount, At(names, plan.Amounts[0]), lang);
+        if (plan.SecondMeasures && At(cells, plan.Amounts[1]) is { Length: > 0 } second)
+        {
+            food += $" ({WithUnit(second, At(names, plan.Amounts[1]), lang)})";
+        }
+
+        into.Add(new Piece(PieceKind.Item, Line(first, food, At(cells, plan.Preparation), lang), span));
+    }
+
+    /// <summary>"4 (about 1 kg)" and "Duck legs" as a cook writes it in one line: "4 Duck legs (about 1 kg)".</summary>
+    private static string Line(string amount, string food, string preparation, string lang)
+    {
+        if (Lexicon.Longest("total", food, 0, 2, lang, out _) is not null)
+        {
+            return $"{food}: {amount}";
+        }
+
+        int open = amount.IndexOf('(');
+        string front = open > 0 ? amount[..open].Trim() : amount;
+        string back = open > 0 ? " " + amount[open..] : "";
+        string line = lang == "ja" ? $"{food} {front}{back}" : $"{front} {food}{back}";
+        return preparation.Length > 0 ? $"{line}, {preparation}" : line;
+    }
+
+    private static string WithUnit(string amount, string head, string lang)
+    {
+        bool bare = amount.Length > 0 && amount.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ');
+        return bare && TableColumns.UnitOf(head, lang) is { } unit ? $"{amount} {unit}" : amount;
+    }
+
+    private static string At(string[] cells, int column) => column >= 0 && column < cells.Length ? cells[column] : "";
+
+    private static string[] Cells(string row) => [.. row.Trim('|').Split('|').Select(c => Tidy(Folding.Line(c)))];
+
+    private static string Tidy(string cell) => cell is "-" or "–" or "—" or "…" ? "" : cell;
+}

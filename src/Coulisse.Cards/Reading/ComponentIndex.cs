@@ -1,0 +1,101 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Components by code, by name and by the words that tell them apart, so that a food finds its component without looking at every pair.</summary>
+internal sealed class ComponentIndex
+{
+    private readonly Dictionary<string, (int First, int Second)> _names = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, (int First, int Second)> _codes = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, (int First, int Second)> _words = new(StringComparer.OrdinalIgnoreCase);
+    private readonly IReadOnlyList<Component> _all;
+
+    /// <summary>An index of these components.</summary>
+    public ComponentIndex(IReadOnlyList<Component> all)
+    {
+        _all = all;
+        for (int i = 0; i < all.Count; i++)
+        {
+            Component c = all[i];
+            if (c.Name.Length == 0)
+            {
+                continue;
+            }
+
+            Add(_names, c.Name, i);
+            if (c.Code is { } code)
+            {
+                Add(_codes, code, i);
+            }
+
+            foreach (string w in Words(c.Name))
+            {
+                Add(_words, w, i);
+            }
+        }
+    }
+
+    /// <summary>The component a food is taken from; null when it is a food of its own.</summary>
+    public string? From(string food, string line, Component own)
+    {
+        bool the = line.StartsWith("the ", StringComparison.OrdinalIgnoreCase) || line.Contains(" of the ", StringComparison.OrdinalIgnoreCase);
+        int best = Other(_names, food, own);
+        foreach (string word in Tokens(food))
+        {
+            best = Math.Min(best, Other(_codes, word, own));
+            best = the ? Math.Min(best, Other(_words, word, own)) : best;
+        }
+
+        return best == int.MaxValue ? null : _all[best].Name;
+    }
+
+    /// <summary>Words of a name that tell it from others.</summary>
+    public static IEnumerable<string> Words(string name) =>
+        name.Split([' ', '-', ','], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 3 && !Places.HasAny(w, "with", "layer", "fluid", "green", "filling"));
+
+    private int Other(Dictionary<string, (int First, int Second)> index, string key, Component own)
+    {
+        if (!index.TryGetValue(key, out (int First, int Second) found))
+        {
+            return int.MaxValue;
+        }
+
+        return _all[found.First].Name != own.Name ? found.First : found.Second;
+    }
+
+    /// <summary>Keeps the first two components of different names: one of them is never the asking one.</summary>
+    private void Add(Dictionary<string, (int First, int Second)> index, string key, int i)
+    {
+        if (!index.TryGetValue(key, out (int First, int Second) found))
+        {
+            index.Add(key, (i, int.MaxValue));
+        }
+        else if (found.Second == int.MaxValue && _all[found.First].Name != _all[i].Name)
+        {
+            index[key] = (found.First, i);
+        }
+    }
+
+    private static IEnumerable<string> Tokens(string food)
+    {
+        int i = 0;
+        while (i < food.Length)
+        {
+            while (i < food.Length && !char.IsLetterOrDigit(food[i]))
+            {
+                i++;
+            }
+
+            int start = i;
+            while (i < food.Length && char.IsLetterOrDigit(food[i]))
+            {
+                i++;
+            }
+
+            if (i > start)
+            {
+                yield return food[start..i];
+            }
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>What can be said only when the whole card was seen: links, sizes side by side, steps of a common method, remarks.</summary>
+internal static class Finishing
+{
+    private const int MostUses = 400_000;
+
+    /// <summary>The finished dish.</summary>
+    public static Dish Of(Dish dish, List<PlatePart> plate, Footnotes notes, List<Doubt> doubts)
+    {
+        dish = notes.IsEmpty ? dish : dish with { Components = [.. dish.Components.Select(c => Noted(c, notes))] };
+        dish = SideBySide.Fold(dish, doubts);
+        dish = StepPlacing.Place(dish);
+        ComponentIndex index = new(dish.Components);
+        List<Remark> remarks = [.. dish.Remarks];
+        ImmutableArray<Component>.Builder components = ImmutableArray.CreateBuilder<Component>(dish.Components.Length);
+        foreach (Component c in dish.Components)
+        {
+            Component linked = Linking.Components(c, index);
+            if ((long)c.Ingredients.Length * c.Steps.Length > MostUses)
+            {
+                remarks.Add(new Remark(c.Span.Line, "too long to link", $"“{c.Name}” has {c.Ingredients.Length} lines and {c.Steps.Length} steps: what each step takes was not looked for."));
+            }
+            else
+            {
+                linked = Linking.Uses(linked);
+            }
+
+            components.Add(linked);
+        }
+
+        dish = dish with { Components = components.MoveToImmutable() };
+        return dish with
+        {
+            Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],
+        };
+    }
+
+    private static Component Noted(Component c, Footnotes notes) => c with
+    {
+        Ingredients = [.. c.Ingredients.Select(l => notes.For(l.Span.Line) is { } other && l.Foods.Length > 0 ? l with { Foods = l.Foods.SetItem(0, l.Foods[0] with { Alternative = other }) } : l)],
+    };
+}

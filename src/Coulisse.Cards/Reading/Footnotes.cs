@@ -1,0 +1,50 @@
+using System.Buffers;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Raised figures behind a food and the words they lead to at the foot of the card: "8 g leaf gelatine¹ … ¹ or 4 g agar".</summary>
+internal sealed class Footnotes
+{
+    private static readonly SearchValues<char> Marks = SearchValues.Create("¹²³⁴⁵⁶⁷⁸⁹");
+    private readonly Dictionary<int, char> _lines = [];
+    private readonly Dictionary<char, string> _words = [];
+
+    /// <summary>True when no footnote was found.</summary>
+    public bool IsEmpty => _words.Count == 0 || _lines.Count == 0;
+
+    /// <summary>A line of a list without its raised figure, which is remembered.</summary>
+    public static string Strip(string s, int line, Footnotes notes)
+    {
+        int at = s.AsSpan().IndexOfAny(Marks);
+        if (at < 1 || !char.IsLetter(s[at - 1]) && s[at - 1] is not (')' or ' '))
+        {
+            return s;
+        }
+
+        notes._lines.TryAdd(line, s[at]);
+        return s.Remove(at, 1);
+    }
+
+    /// <summary>Takes a footnote that names another food; false for any other sentence.</summary>
+    public static bool Take(string s, Footnotes notes)
+    {
+        if (!Marks.Contains(s[0]))
+        {
+            return false;
+        }
+
+        string words = s[1..].Trim(' ', ')', '.', ':');
+        foreach (string or in (ReadOnlySpan<string>)["or ", "ou ", "oder ", "o ", "oppure "])
+        {
+            if (words.StartsWith(or, StringComparison.OrdinalIgnoreCase))
+            {
+                return notes._words.TryAdd(s[0], words[or.Length..].Trim());
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The other food a line's figure leads to; null when none.</summary>
+    public string? For(int line) => _lines.TryGetValue(line, out char mark) ? _words.GetValueOrDefault(mark) : null;
+}

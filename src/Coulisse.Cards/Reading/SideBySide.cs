@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Two sizes of one list are alternatives: one is taken, the other stands beside it and is never added.</summary>
+internal static class SideBySide
+{
+    private const int MostLooked = 400;
+
+    /// <summary>Finds components that repeat another in a second size, and chooses the one the rest of the card speaks of.</summary>
+    public static Dish Fold(Dish dish, List<Doubt> doubts)
+    {
+        List<Component> kept = [];
+        List<Variant> variants = [.. dish.Variants];
+        Dictionary<string, int> bases = new(StringComparer.OrdinalIgnoreCase);
+        foreach (Component c in dish.Components)
+        {
+            string bare = Bare(c.Name);
+            if (bare.Length > 2 && bare.Length < c.Name.Length && c.Steps.IsEmpty && bases.TryGetValue(bare, out int first) && SameFoods(kept[first].Ingredients, c.Ingredients))
+            {
+                variants.Add(new Variant(kept[first].Name, c.Name, c.Ingredients, c.Span));
+                continue;
+            }
+
+            bases.TryAdd(bare, kept.Count);
+            kept.Add(c);
+        }
+
+        if (variants.Count == 0)
+        {
+            return dish;
+        }
+
+        dish = dish with { Components = [.. kept], Variants = [.. variants] };
+        return variants.Count > MostLooked ? dish : Choose(dish, doubts);
+    }
+
+    private static Dish Choose(Dish dish, List<Doubt> doubts)
+    {
+        ImmutableArray<Component>.Builder components = dish.Components.ToBuilder();
+        List<Variant> variants = [];
+        foreach (Variant v in dish.Variants)
+        {
+            int at = -1;
+            for (int i = 0; i < components.Count; i++)
+            {
+                at = components[i].Name == v.Component ? i : at;
+            }
+
+            if (at < 0)
+            {
+                variants.Add(v);
+                continue;
+            }
+
+            Component c = components[at];
+            string[] steps = [.. components.SelectMany(x => x.Steps).Select(s => s.Text)];
+            int ours = Spoken(c.Ingredients, v.Ingredients, steps) + Size(c.Name, dish, components);
+            int theirs = Spoken(v.Ingredients, c.Ingredients, steps) + Size(v.Name, dish, components);
+            if (theirs > ours)
+            {
+                components[at] = c with { Ingredients = v.Ingredients };
+                variants.Add(new Variant(c.Name, c.Name.Length > 0 ? c.Name : "the first list", c.Ingredients, c.Span));
+            }
+            else
+            {
+                variants.Add(v);
+            }
+
+            if (theirs == ours)
+            {
+                doubts.Add(new Doubt(v.Span.Line, $"“{v.Name}” repeats the list of “{c.Name}” in another size. Which is meant?", [new Candidate(c.Name, c.Name), new Candidate(v.Name, v.Name)], "every amount of the list", 500));
+            }
+        }
+
+        return dish with { Components = components.ToImmutable(), Variants = [.. variants] };
+    }
+
+    /// <summary>How many amounts of a list, and not of the other, the steps name.</summary>
+    private static int Spoken(ImmutableArray<IngredientLine> list, ImmutableArray<IngredientLine> other, string[] steps)
+    {
+        HashSet<string> theirs = [.. other.Select(Amount)];
+        return list.Take(60).Select(Amount).Where(a => a.Length > 2 && !theirs.Contains(a)).Count(a => steps.Take(60).Any(s => Places.FindWord(s, a) >= 0));
+    }
+
+    private static string Amount(IngredientLine l) => l.Foods.Length > 0 && l.Foods[0] is { Amount: { } a, Unit: { } u } ? System.FormattableString.Invariant($"{a} {u}") : "";
+
+    /// <summary>1 when the title, a yield or another component names the same size.</summary>
+    private static int Size(string name, Dish dish, ImmutableArray<Component>.Builder all)
+    {
+        string size = SizeOf(name);
+        if (size.Length == 0)
+        {
+            return 0;
+        }
+
+        bool said = dish.Title.Contains(size, StringComparison.OrdinalIgnoreCase) || dish.Yields.Any(y => y.Text.Contains(size, StringComparison.OrdinalIgnoreCase)) || dish.Notes.Any(n => n.Text.Contains(size, StringComparison.OrdinalIgnoreCase))
+            || all.Any(c => c.Name != name && Bare(c.Name) != Bare(name) && c.Name.Contains(size, StringComparison.OrdinalIgnoreCase));
+        return said ? 1 : 0;
+    }
+
+    private static string SizeOf(string name)
+    {
+        int at = name.AsSpan().IndexOfAnyInRange('0', '9');
+        return at < 0 ? "" : name[at..].Trim(' ', ')', '(', ',');
+    }
+
+    /// <summary>"Pastry, 28 cm" and "Pastry (23 cm)" without their sizes.</summary>
+    private static string Bare(string name)
+    {
+        int at = name.AsSpan().IndexOfAnyInRange('0', '9');
+        // A code at the front ("C1 base") is a name, not a size.
+        return at < 2 ? name : name[..at].Trim(' ', ',', '(', '-', ':', 'ø');
+    }
+
+    private static bool SameFoods(ImmutableArray<IngredientLine> a, ImmutableArray<IngredientLine> b)
+    {
+        HashSet<string> ours = new(a.SelectMany(l => l.Foods).Select(f => f.Food), StringComparer.OrdinalIgnoreCase);
+        int all = b.Sum(l => l.Foods.Length);
+        return all > 1 && b.SelectMany(l => l.Foods).Count(f => ours.Contains(f.Food)) * 10 >= all * 7;
+    }
+}

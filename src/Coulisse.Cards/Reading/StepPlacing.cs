@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>A method written once for several lists: each step goes to the component it names, or whose foods it takes.</summary>
+internal static class StepPlacing
+{
+    private const int MostPairs = 200_000;
+
+    /// <summary>Places the steps of a common method; a card whose components have steps of their own is left alone.</summary>
+    public static Dish Place(Dish dish)
+    {
+        ImmutableArray<Component> all = dish.Components;
+        int last = all.Length - 1;
+        bool common = last > 0 && !all[last].Steps.IsEmpty && !all[last].IsAssembly && all.Take(last).All(c => c.Steps.IsEmpty && !c.Ingredients.IsEmpty);
+        if (!common || (long)all[last].Steps.Length * all.Sum(c => c.Ingredients.Length) > MostPairs)
+        {
+            return dish;
+        }
+
+        string[][] foods = [.. all.Select(Heads)];
+        List<Step>[] placed = [.. all.Select(_ => new List<Step>())];
+        int at = Array.FindIndex(foods, f => f.Length > 0);
+        foreach (Step step in all[last].Steps)
+        {
+            at = Best(step.Text, all, foods, Math.Max(at, 0));
+            placed[at].Add(step with { Anchor = step.Anchor with { Component = all[at].Name.ToLowerInvariant(), Order = placed[at].Count + 1 } });
+        }
+
+        return dish with { Components = [.. all.Select((c, i) => c with { Steps = [.. placed[i]] })] };
+    }
+
+    private static int Best(string text, ImmutableArray<Component> all, string[][] foods, int before)
+    {
+        int best = before;
+        double most = 0.5;
+        for (int i = 0; i < all.Length; i++)
+        {
+            string name = all[i].Name;
+            if (Labelled(text, name))
+            {
+                return i;
+            }
+
+            double score = foods[i].Count(f => text.Contains(f, StringComparison.OrdinalIgnoreCase)) + (name.Length > 2 && text.Contains(name, StringComparison.OrdinalIgnoreCase) ? 1.5 : 0) + (i == before ? 0.25 : 0);
+            if (score > most)
+            {
+                (best, most) = (i, score);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>"Insert: warm the purée" belongs to "Pear insert".</summary>
+    private static bool Labelled(string text, string name)
+    {
+        int colon = text.IndexOf(':');
+        string label = colon is > 2 and < 40 ? text[..colon].Trim() : "";
+        return label.Length > 2 && name.Length > 2 && name.Contains(label, StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>The word that names each food: the last of an English name, the first of a Romance one, all of a Japanese one.</summary>
+    private static string[] Heads(Component c) => [.. c.Ingredients.SelectMany(l => l.Foods).Select(f => Head(f.Food)).Where(h => h.Length > 1).Distinct(StringComparer.OrdinalIgnoreCase)];
+
+    private static string Head(string food)
+    {
+        if (food.Length > 0 && Words.Places.IsJapanese(food[0]))
+        {
+            return food;
+        }
+
+        int of = food.IndexOf(" d", StringComparison.Ordinal);
+        string phrase = of > 2 && food[(of + 1)..] is var rest && (rest.StartsWith("de ", StringComparison.Ordinal) || rest.StartsWith("d'", StringComparison.Ordinal) || rest.StartsWith("di ", StringComparison.Ordinal) || rest.StartsWith("du ", StringComparison.Ordinal)) ? food[..of] : food;
+        string[] words = phrase.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        string word = words.Length == 0 ? "" : words[^1];
+        return word.Length > 3 ? word.TrimEnd('s') : word;
+    }
+}
