@@ -7,5 +7,5 @@ internal static class Floors
     public const double LineFoods = 0.97;
     public const double StepMinutes = 0.95;
     public const double StepDegrees = 1.0;
-    public const double LineComponent = 0.5;
+    public const double LineComponent = 0.98;
 }

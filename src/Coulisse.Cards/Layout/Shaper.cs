@@ -25,7 +25,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             i = One(i);
         }
 
-        return _pieces;
+        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang) : _pieces;
     }
 
     private int One(int i)
@@ -209,7 +209,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return _marked ? _named && !_steps && Reading.Amounts.At(body, 0, lang) is { Unit: not null } : !Looks.Work(body, lang) || !_items;
         }
 
-        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && body[^1] != '.' && !Looks.Work(body, lang);
+        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang);
     }
 
     private bool Step(string body)

@@ -20,7 +20,8 @@ internal sealed class CardBuilder(string text)
     private readonly List<Doubt> _doubts = [];
     private readonly List<Variant> _variants = [];
     private readonly Footnotes _footnotes = new();
-    private string? _variantOf;
+    private readonly List<IngredientLine> _variantLines = [];
+    private Variant? _variant;
     private string? _title;
     private string? _name;
     private Span _span;
@@ -92,10 +93,18 @@ internal sealed class CardBuilder(string text)
     /// <summary>"The same for two 14 cm tarts": from here the lines are another size of the list before.</summary>
     private void Other(string name, Span span)
     {
-        Close();
-        _variantOf = _components.Count > 0 ? _components[^1].Name : "";
-        _name = name;
-        _span = span;
+        EndOther();
+        _variant = new Variant(_name ?? "", name, [], span);
+    }
+
+    private void EndOther()
+    {
+        if (_variant is { } v)
+        {
+            _variants.Add(v with { Ingredients = [.. _variantLines] });
+            _variant = null;
+            _variantLines.Clear();
+        }
     }
 
     private void AddLine(string s, Span span)
@@ -106,11 +115,12 @@ internal sealed class CardBuilder(string text)
             _group = line.Text.TrimEnd(':', ' ');
         }
 
-        _lines.Add(line with { Group = line.Kind == LineKind.Heading ? null : _group });
+        (_variant is null ? _lines : _variantLines).Add(line with { Group = line.Kind == LineKind.Heading ? null : _group });
     }
 
     private void AddStep(string s, Span span)
     {
+        EndOther();
         Step step = StepReader.Read(s, _lang, span, _name ?? "", _steps.Count + 1, _oven ?? _dishOven);
         if (step.Temperatures.LastOrDefault(t => t.Of == TemperatureOf.Oven && !t.Inherited) is { } t)
         {
@@ -150,15 +160,9 @@ internal sealed class CardBuilder(string text)
 
     private void Close()
     {
+        EndOther();
         if (_name is null && _lines.Count == 0 && _steps.Count == 0)
         {
-            return;
-        }
-
-        if (_variantOf is { } of && _steps.Count == 0)
-        {
-            _variants.Add(new Variant(of, _name ?? "", [.. _lines], _span));
-            Clear();
             return;
         }
 
@@ -172,13 +176,7 @@ internal sealed class CardBuilder(string text)
             Ingredients = [.. _lines], Steps = [.. _steps], Notes = [.. _componentNotes],
             IsAssembly = _lines.Count == 0 && Lexicon.Word("assembly", Folding.Key(name), _lang) is not null,
         });
-        Clear();
-    }
-
-    private void Clear()
-    {
         _name = null;
-        _variantOf = null;
         _group = null;
         _oven = null;
         _lines.Clear();

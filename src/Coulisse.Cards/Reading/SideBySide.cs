@@ -17,9 +17,11 @@ internal static class SideBySide
         foreach (Component c in dish.Components)
         {
             string bare = Bare(c.Name);
-            if (bare.Length > 2 && bare.Length < c.Name.Length && c.Steps.IsEmpty && bases.TryGetValue(bare, out int first) && SameFoods(kept[first].Ingredients, c.Ingredients))
+            if (bare.Length > 2 && bare.Length < c.Name.Length && bases.TryGetValue(bare, out int first) && (c.Steps.IsEmpty || kept[first].Steps.IsEmpty) && SameFoods(kept[first].Ingredients, c.Ingredients))
             {
                 variants.Add(new Variant(kept[first].Name, c.Name, c.Ingredients, c.Span));
+                // A method behind the second list is the method of both.
+                kept[first] = c.Steps.IsEmpty ? kept[first] : kept[first] with { Steps = c.Steps };
                 continue;
             }
 

@@ -1,0 +1,133 @@
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>A card told in sentences, with no list: the amounts are taken from the sentences, each of which stays a step.</summary>
+internal static class Prose
+{
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or"];
+
+    /// <summary>True when sentences hold three amounts by weight or volume and no list was found.</summary>
+    public static bool Is(List<Piece> pieces, string lang)
+    {
+        int amounts = 0;
+        foreach (Piece p in pieces)
+        {
+            if (p.Kind == PieceKind.Item)
+            {
+                return false;
+            }
+
+            amounts += p.Kind == PieceKind.Paragraph && amounts < 3 ? Foods(Folding.Line(p.Text), lang).Take(3).Count() : 0;
+        }
+
+        return amounts >= 3;
+    }
+
+    /// <summary>The pieces of such a card.</summary>
+    public static List<Piece> Cut(List<Piece> pieces, string lang)
+    {
+        List<Piece> result = [];
+        foreach (Piece p in pieces)
+        {
+            if (p.Kind != PieceKind.Paragraph)
+            {
+                result.Add(p);
+                continue;
+            }
+
+            foreach (string sentence in Full(Folding.Line(p.Text)))
+            {
+                if (Looks.Statement(sentence, lang))
+                {
+                    result.Add(p with { Text = sentence });
+                    continue;
+                }
+
+                string[] foods = [.. Foods(sentence, lang)];
+                if (foods.Length > 0 && Name(sentence) is { } name)
+                {
+                    result.Add(new Piece(PieceKind.Heading, name, p.Span, 2));
+                }
+
+                result.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, p.Span)));
+                result.Add(new Piece(foods.Length > 0 || Looks.Work(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+            }
+        }
+
+        return result;
+    }
+
+    /// <summary>"For the mackerel, …", "make the dressing: …", "The crumb is …": what the sentence makes.</summary>
+    private static string? Name(string s)
+    {
+        foreach ((string opener, char[] ends) in (ReadOnlySpan<(string, char[])>)[("For the ", [',', ':']), ("make the ", [':']), ("The ", []), ("the ", [':'])])
+        {
+            int at = s.IndexOf(opener, StringComparison.Ordinal);
+            if (at < 0 || (at > 0 && char.IsUpper(opener[0])))
+            {
+                continue;
+            }
+
+            int from = at + opener.Length;
+            int end = ends.Length > 0 ? s.AsSpan(from).IndexOfAny(ends) : s.AsSpan(from).IndexOf(" is ") is var verb and >= 0 ? verb : s.AsSpan(from).IndexOf(" are ");
+            if (end is > 1 and < 40)
+            {
+                return s[from..(from + end)];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>"250 g gooseberries" for each weight or volume of the sentence; "110 g each" is no food.</summary>
+    private static IEnumerable<string> Foods(string s, string lang)
+    {
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (!char.IsAsciiDigit(s[i]) || (i > 0 && s[i - 1] is not ' ' and not '('))
+            {
+                continue;
+            }
+
+            if (Reading.Amounts.At(s, i, lang) is not { Unit.Kind: "mass" or "volume" } m)
+            {
+                continue;
+            }
+
+            int from = PartReader.Of(s, Places.Skip(s, m.End), lang);
+            int end = from;
+            while (end < s.Length && (char.IsLetter(s[end]) || s[end] is ' ' or '-' or '\'') && !Stops.Any(w => Places.WordAt(s, end, w)))
+            {
+                end++;
+            }
+
+            string food = s[from..end].Trim();
+            if (food.Length > 1 && !Stops.Any(w => Places.WordAt(food, 0, w)))
+            {
+                yield return $"{s[i..m.End].Trim()} {food}";
+            }
+
+            i = Math.Max(i, end - 1);
+        }
+    }
+
+    private static IEnumerable<string> Full(string s)
+    {
+        int start = 0;
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (s[i] is '.' or '。' && (i + 1 == s.Length || s[i + 1] == ' ' || s[i] == '。'))
+            {
+                yield return s[start..(i + 1)].Trim();
+                start = i + 1;
+            }
+        }
+
+        if (s[start..].Trim() is { Length: > 0 } rest)
+        {
+            yield return rest;
+        }
+    }
+}
