@@ -1,0 +1,179 @@
+using Coulisse.Cards;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Occasions;
+using NodaTime;
+
+namespace Coulisse.Kitchen.Planning.Tasks;
+
+/// <summary>Turns the components of a dish into chains of tasks, and ties the chains together where one takes from another.</summary>
+internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<PrepLink> links)
+{
+    private static readonly string[] OnTop = ["over", "spread", "scatter", "pour", "lay", "on the", "into the tin", "top"];
+    private readonly Dictionary<(string Dish, int Line), StepTasks.Span> _steps = [];
+
+    /// <summary>Spans of tasks by dish and card line.</summary>
+    public IReadOnlyDictionary<(string Dish, int Line), StepTasks.Span> Steps => _steps;
+
+    /// <summary>Adds a dish; assembly components are plating and are left to the caller.</summary>
+    public void Add(OccasionDish dish, Batch batch)
+    {
+        int vessels = OccasionBatches.WholeVessels(dish.Dish, dish.Count, dish.Unit);
+        StepTasks.Span? before = null;
+        foreach (BatchComponent part in batch.Components.Where(c => !c.Weighed.Component.IsAssembly))
+        {
+            Component component = part.Weighed.Component;
+            before = Chain(dish, component, part.Factor, vessels, component.Steps, before, forStage: false, key: dish.Name) ?? before;
+        }
+    }
+
+    /// <summary>Adds the steps of a component as one chain.</summary>
+    /// <returns>The last step's span; null when it has no steps.</returns>
+    public StepTasks.Span? Chain(OccasionDish dish, Component component, double factor, int vessels, IEnumerable<Step> steps, StepTasks.Span? underneath, bool forStage, string key)
+    {
+        StepTasks make = new(tasks, links);
+        PrepTask plain = new()
+        {
+            Text = "",
+            Kind = TaskKind.Work,
+            Minutes = 1,
+            Dish = dish.Name,
+            Component = component.Name.Length > 0 ? component.Name : dish.Name,
+            Allergens = ComponentAllergens.Of(dish.Dish, component),
+            NotBefore = SameDay(component) || forStage ? occasion.SlotStart.Date.AtMidnight() : null,
+            ForStage = forStage,
+        };
+        StepTasks.Span? last = null;
+        StepTasks.Span? heat = null;
+        List<StepTasks.Span> beside = [];
+        foreach (Step step in steps)
+        {
+            StepTasks.Span span = make.Add(step, plain, factor, vessels);
+            _steps[(key, step.Span.Line)] = span;
+            bool parallel = step.Meanwhile || step.Text.StartsWith("As ", StringComparison.OrdinalIgnoreCase) || step.Text.StartsWith("While ", StringComparison.OrdinalIgnoreCase);
+            bool readiesKit = step.Operation is "fill_bath" or "preheat_oven";
+            if (last is { } l)
+            {
+                if (parallel)
+                {
+                    links.Add(new PrepLink(l.First, true, span.First, false, 0, null, false, "beside the step before"));
+                }
+                else
+                {
+                    links.Add(new PrepLink(l.Last, false, span.First, false, 0, null, false, "after the step before"));
+                    if (l.Wait > 0)
+                    {
+                        links.Add(new PrepLink(l.First, true, span.First, false, l.Wait, null, false, "the wait the card states"));
+                    }
+                }
+            }
+
+            if (!parallel)
+            {
+                foreach (StepTasks.Span b in beside)
+                {
+                    links.Add(new PrepLink(b.Last, false, span.First, false, 0, null, false, "what ran beside it is needed"));
+                    if (b.Wait > 0)
+                    {
+                        links.Add(new PrepLink(b.First, true, span.First, false, b.Wait, null, false, "the wait the card states"));
+                    }
+                }
+
+                beside.Clear();
+            }
+
+            Limits(step, span, last, heat);
+            if (last is null && underneath is { } u && (OnTop.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase)) || component.Steps.Length == 1))
+            {
+                links.Add(new PrepLink(u.Last, false, span.First, false, 0, null, false, "goes on what is underneath"));
+                underneath = null;
+            }
+            else if (last is not null && underneath is { } under)
+            {
+                links.Add(new PrepLink(under.Last, false, span.First, false, 0, null, false, "goes on what is underneath"));
+                underneath = null;
+            }
+
+            if (parallel || readiesKit)
+            {
+                beside.Add(span);
+            }
+            else
+            {
+                last = span;
+            }
+
+            if (tasks[span.Last].Kind == TaskKind.Unattended && tasks[span.Last].Kit.Any(k => k.Type is "oven" or "bath" or "hob"))
+            {
+                heat = span;
+            }
+        }
+
+        if (last is { } end && !forStage)
+        {
+            tasks[end.Last] = tasks[end.Last] with { Perishable = true };
+            Keeps(component, end);
+        }
+
+        return last;
+    }
+
+    /// <summary>Ties a component that takes from another to the step where that is set aside, else to its end.</summary>
+    public void Between(OccasionDish dish, Dish whole)
+    {
+        foreach (Component component in dish.Dish.Components.Where(c => c.Steps.Length > 0))
+        {
+            foreach (string from in component.Ingredients.SelectMany(l => l.Foods).Select(f => f.FromComponent).OfType<string>().Distinct())
+            {
+                Component? source = whole.Components.FirstOrDefault(c => c.Name == from || c.Code == from);
+                Step? given = source?.Steps.FirstOrDefault(s => SetsAside(s, component)) ?? source?.Steps.LastOrDefault(s => s.Times.IsEmpty || s == source.Steps[0]) ?? source?.Steps.LastOrDefault();
+                Step taker = component.Steps.FirstOrDefault(s => s.Uses.Any(u => u.Component == from)) ?? component.Steps[0];
+                string sourceDish = occasion.Dishes.FirstOrDefault(d => d.CardPath == dish.CardPath && _steps.ContainsKey((d.Name, given?.Span.Line ?? -1)))?.Name ?? dish.Name;
+                if (source is null || source == component || given is null || !_steps.TryGetValue((sourceDish, given.Span.Line), out StepTasks.Span at) || !_steps.TryGetValue((dish.Name, taker.Span.Line), out StepTasks.Span to))
+                {
+                    continue;
+                }
+
+                bool hot = component.Ingredients.Any(l => l.Text.Contains("hot", StringComparison.OrdinalIgnoreCase) && l.Foods.Any(f => f.FromComponent == from));
+                links.Add(new PrepLink(at.Last, false, to.First, false, 0, hot ? 20 : null, true, hot ? "taken hot from " + from : "takes from " + from));
+            }
+        }
+    }
+
+    private static bool SetsAside(Step step, Component taker)
+    {
+        string[] words = [.. taker.Name.ToLowerInvariant().Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 3)];
+        return (step.Text.Contains("weigh out", StringComparison.OrdinalIgnoreCase) || step.Text.Contains("set aside", StringComparison.OrdinalIgnoreCase) || step.Text.Contains("take out", StringComparison.OrdinalIgnoreCase))
+            && words.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
+    }
+
+    // "Within 90 min of leaving the bath": counted from the heat; half of it is left for the cooling itself.
+    private void Limits(Step step, StepTasks.Span span, StepTasks.Span? before, StepTasks.Span? heat)
+    {
+        StepTime? limit = step.Times.Where(t => t.Kind == TimeKind.Limit && t.Bound != Bound.AtLeast).MinBy(t => t.MinutesMax ?? t.MinutesMin);
+        bool fromHeat = step.Text.Contains("leaving the", StringComparison.OrdinalIgnoreCase);
+        if (limit is null || (fromHeat ? heat : before) is not { } from || from.Last == span.First)
+        {
+            return;
+        }
+
+        double most = (limit.MinutesMax ?? limit.MinutesMin ?? 0) / (fromHeat || step.Temperatures.Any(t => t.Bound == Bound.AtMost) ? 2 : 1);
+        if (most >= 5)
+        {
+            links.Add(new PrepLink(from.Last, false, span.First, false, 0, (int)most, false, "the card's limit: " + limit.Words));
+        }
+    }
+
+    private void Keeps(Component component, StepTasks.Span end)
+    {
+        LocalDateTime eaten = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
+        double[] hours = [.. component.Keeps.Where(k => !k.Quality && k.Hours is not null).Select(k => k.Hours!.Value)];
+        if (hours.Length > 0)
+        {
+            // Day 1 is the day it is made, so a day less than the figure is the cautious reading.
+            LocalDateTime earliest = eaten.PlusMinutes(-(long)(hours.Min() * 60)).PlusMinutes(tasks[end.Last].Minutes);
+            tasks[end.Last] = tasks[end.Last] with { NotBefore = tasks[end.Last].NotBefore is { } n && n > earliest ? n : earliest.PlusMinutes(-tasks[end.Last].Minutes) };
+        }
+    }
+
+    private static bool SameDay(Component component) => component.Keeps.Any(k => k.SameDay);
+}

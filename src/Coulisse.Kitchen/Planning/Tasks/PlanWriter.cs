@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Model;
+using Coulisse.Kitchen.Planning.Slot;
+using NodaTime;
+
+namespace Coulisse.Kitchen.Planning.Tasks;
+
+/// <summary>Reads a schedule back into a plan people can follow.</summary>
+public static class PlanWriter
+{
+    /// <summary>Makes the plan.</summary>
+    public static Plan Write(Occasion occasion, SlotPlan slot, PrepWork work, PrepProblem prep, EngineSchedule schedule)
+    {
+        int[] present = [.. Enumerable.Range(0, work.Tasks.Length).Where(i => schedule.Starts[i] >= 0).OrderBy(i => schedule.Starts[i]).ThenBy(i => work.Tasks[i].Kind == TaskKind.Moment).ThenBy(i => i)];
+        Dictionary<int, string> ids = Ids(prep, schedule, present);
+        Dictionary<int, ImmutableArray<string>> kit = Kit(work, prep, schedule, present);
+        ImmutableArray<PlannedTask>.Builder tasks = ImmutableArray.CreateBuilder<PlannedTask>();
+        foreach (int i in present)
+        {
+            PrepTask t = work.Tasks[i];
+            (int slack, string because) = Binding(work, prep, schedule, i, ids);
+            ImmutableArray<string> codes = t.Within is { } w ? kit[w] : kit[i];
+            tasks.Add(new PlannedTask
+            {
+                Id = ids[i],
+                Text = t.ForStage ? "for the stage: " + t.Text : t.Text,
+                Kind = t.Kind,
+                Start = prep.Zero.PlusMinutes(schedule.Starts[i]),
+                End = prep.Zero.PlusMinutes(schedule.Starts[i] + t.Minutes),
+                Dish = t.Dish,
+                Component = t.Component,
+                Line = t.Line,
+                People = [.. schedule.Served[i].Select(r => occasion.People[r].Name)],
+                Kit = codes,
+                Celsius = t.Celsius,
+                Within = t.Within is { } within ? ids[within] : null,
+                Slack = Duration.FromMinutes(slack),
+                Because = because,
+                Removes = t.Cleans is null ? [] : [.. work.Tasks.SelectMany(x => x.Allergens).Distinct().Order(StringComparer.Ordinal)],
+                Grams = t.Grams,
+            });
+        }
+
+        Meals(occasion, tasks);
+        ClearDown(occasion, tasks);
+        return new Plan
+        {
+            Title = occasion.Title,
+            SlotStart = occasion.SlotStart,
+            SlotLength = occasion.SlotLength,
+            Tasks = [.. tasks.OrderBy(t => t.Start).ThenBy(t => t.Kind == TaskKind.Moment).ThenBy(t => t.Id, StringComparer.Ordinal)],
+            Twins = Twins(occasion, slot, work, prep, schedule, ids),
+            RunSheet = slot.Segments,
+            Objective = [slot.Level, .. Levels(prep, schedule)],
+            Fallbacks = slot.Fallbacks,
+            Assumed = [.. occasion.Assumed, .. slot.Assumed, .. work.Assumed],
+        };
+    }
+
+    private static IEnumerable<ObjectiveLevel> Levels(PrepProblem prep, EngineSchedule schedule)
+        => schedule.Levels.Zip(prep.Problem.Goals, (l, g) => new ObjectiveLevel(g.Name, (l.Value + g.Offset) / g.Scale, l.Bound == long.MinValue ? double.NegativeInfinity : (l.Bound + g.Offset) / g.Scale, g.Unit));
+
+    private static ImmutableArray<Twin> Twins(Occasion occasion, SlotPlan slot, PrepWork work, PrepProblem prep, EngineSchedule schedule, Dictionary<int, string> ids)
+        => [.. slot.Twins.Select((need, k) =>
+        {
+            int task = work.TwinTasks[k];
+            bool made = task >= 0 && schedule.Starts[task] >= 0;
+            LocalDateTime ready = made ? prep.Zero.PlusMinutes(schedule.Starts[task] + work.Tasks[task].Minutes) : need.Twin.ReadyBy;
+            return need.Twin with { MadeBy = made ? ids[task] : null, ReadyBy = ready < occasion.SlotStart.PlusSeconds(need.Twin.CueSecond) ? ready : need.Twin.ReadyBy };
+        })];
+
+    private static Dictionary<int, string> Ids(PrepProblem prep, EngineSchedule schedule, int[] present)
+    {
+        Dictionary<int, string> ids = [];
+        Dictionary<string, int> count = [];
+        foreach (int i in present)
+        {
+            string day = prep.Zero.PlusMinutes(schedule.Starts[i]).ToString("ddd", CultureInfo.InvariantCulture)[..2];
+            count[day] = count.GetValueOrDefault(day) + 1;
+            ids[i] = day + count[day].ToString("000", CultureInfo.InvariantCulture);
+        }
+
+        return ids;
+    }
+
+    // Of a group of like kit each task gets its own piece: the first that is free, in order of start.
+    private static Dictionary<int, ImmutableArray<string>> Kit(PrepWork work, PrepProblem prep, EngineSchedule schedule, int[] present)
+    {
+        Dictionary<int, ImmutableArray<string>> kit = [];
+        Dictionary<string, int> freeAt = [];
+        foreach (int i in present)
+        {
+            ImmutableArray<string>.Builder codes = ImmutableArray.CreateBuilder<string>();
+            foreach (string key in prep.Codes[i][schedule.Modes[i]])
+            {
+                ImmutableArray<SheetKit> group = prep.Groups[key];
+                if (group.Length == 1)
+                {
+                    codes.Add(key);
+                    continue;
+                }
+
+                SheetKit free = group.FirstOrDefault(k => freeAt.GetValueOrDefault(k.Code) <= schedule.Starts[i]) ?? group[0];
+                freeAt[free.Code] = schedule.Starts[i] + work.Tasks[i].Minutes;
+                codes.Add(free.Code);
+            }
+
+            kit[i] = codes.ToImmutable();
+        }
+
+        return kit;
+    }
+
+    /// <summary>How long a task could be later by the lags alone, and what binds it.</summary>
+    private static (int Slack, string Because) Binding(PrepWork work, PrepProblem prep, EngineSchedule schedule, int i, Dictionary<int, string> ids)
+    {
+        int Start(int t) => schedule.Starts[t];
+        int End(int t) => schedule.Starts[t] + work.Tasks[t].Minutes;
+        int due = work.Tasks[i].DoneBy is { } db ? (int)Period.Between(prep.Zero, db, PeriodUnits.Minutes).Minutes : prep.Problem.Horizon;
+        int slack = Math.Max(0, due - End(i));
+        string because = work.Tasks[i].At is not null ? "fixed at that hour" : "";
+        int tightest = int.MaxValue;
+        foreach (PrepLink l in work.Links)
+        {
+            if (l.From == i && Start(l.To) >= 0)
+            {
+                slack = Math.Min(slack, (l.ToEnd ? End(l.To) : Start(l.To)) - (l.FromStart ? Start(i) : End(i)) - l.Least);
+            }
+
+            if (l.To == i && Start(l.From) >= 0)
+            {
+                int gap = (l.ToEnd ? End(i) : Start(i)) - (l.FromStart ? Start(l.From) : End(l.From)) - l.Least;
+                if (gap < tightest && because != "fixed at that hour")
+                {
+                    tightest = gap;
+                    because = gap == 0 ? $"{l.Because} ({ids[l.From]})" : because;
+                }
+            }
+        }
+
+        if (because.Length == 0)
+        {
+            // Nothing of the card binds it: the hands or the kit it waits for, else freshness.
+            int holder = Enumerable.Range(0, work.Tasks.Length).Where(t => t != i && Start(t) >= 0 && End(t) == Start(i) && (schedule.Served[t].Intersect(schedule.Served[i]).Any() || prep.Codes[t][schedule.Modes[t]].Intersect(prep.Codes[i][schedule.Modes[i]]).Any())).DefaultIfEmpty(-1).First();
+            because = holder >= 0 ? $"its hands or kit are busy until then ({ids[holder]})" : "as late as it may be";
+        }
+
+        return (Math.Max(0, slack), because);
+    }
+
+    private static void Meals(Occasion occasion, ImmutableArray<PlannedTask>.Builder tasks)
+    {
+        foreach (SheetWindow m in occasion.Meals)
+        {
+            string[] there = [.. occasion.People.Where(p => p.Hours.Any(h => h.Start <= m.Start && h.End >= m.End)).Select(p => p.Name)];
+            if (there.Length > 0)
+            {
+                tasks.Add(new PlannedTask { Id = "meal-" + m.Start.ToString("ddd-HHmm", CultureInfo.InvariantCulture), Text = "meal", Kind = TaskKind.Meal, Start = m.Start, End = m.End, People = [.. there] });
+            }
+        }
+    }
+
+    private static void ClearDown(Occasion occasion, ImmutableArray<PlannedTask>.Builder tasks)
+    {
+        LocalDateTime over = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
+        foreach (SheetWindow w in occasion.Windows.Where(w => w.Start >= over))
+        {
+            string[] there = [.. occasion.People.Where(p => p.Hours.Any(h => h.Start <= w.Start && h.End >= w.End)).Select(p => p.Name)];
+            if (there.Length > 0)
+            {
+                tasks.Add(new PlannedTask { Id = "clear-" + w.Start.ToString("ddd-HHmm", CultureInfo.InvariantCulture), Text = "clear down: what goes on in ovens and bath comes out at its time; left-overs weighed, to the cold or the bin", Kind = TaskKind.House, Start = w.Start, End = w.End, People = [.. there] });
+            }
+        }
+    }
+}

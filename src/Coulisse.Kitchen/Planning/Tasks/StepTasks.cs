@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards;
+
+namespace Coulisse.Kitchen.Planning.Tasks;
+
+/// <summary>Turns one step of a card into the tasks it is made of: hands before, what runs by itself, moments inside it, a wait after it.</summary>
+/// <remarks>
+/// Minutes come from the card: a time in brackets for hands, the stated times for what runs. Where the card gives none, hands take
+/// <see cref="HandsWithoutTime"/>, marked as assumed. Only hands scale with the batch here; what runs by itself is the card's.
+/// </remarks>
+internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
+{
+    /// <summary>Minutes of hands for a step that states none. Common practice, no source.</summary>
+    public const int HandsWithoutTime = 8;
+
+    /// <summary>First and last task of a step.</summary>
+    /// <param name="First">Starts the step.</param>
+    /// <param name="Last">Ends it.</param>
+    /// <param name="Wait">Least minutes from the start of <paramref name="First"/> before the next step may begin; 0 for none.</param>
+    public readonly record struct Span(int First, int Last, int Wait);
+
+    /// <summary>Adds the tasks of a step.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="plain">Dish, component, allergens and the like, copied to every task.</param>
+    /// <param name="factor">How many times the card's amount is made.</param>
+    /// <param name="vessels">Vessels (tins, loads) of it.</param>
+    public Span Add(Step step, PrepTask plain, double factor, int vessels)
+    {
+        StepTime[] runs = [.. step.Times.Where(t => RunsAlone(step, t))];
+        ImmutableArray<string> kit = KitTypes.Of(step);
+        bool heats = step.Operation is "fill_bath" or "preheat_oven";
+        if (heats)
+        {
+            // "About 27 min from hot tap water, 64 min from cold": alternatives, the first is the one meant.
+            runs = [.. runs.Take(1)];
+        }
+
+        double? stated = Hands(step);
+        PrepTask named = plain with { Line = step.Span.Line, Skill = Skills.Of(step) };
+        if (runs.Length == 0)
+        {
+            int minutes = Scale(stated ?? HandsWithoutTime, factor);
+            return One(Push(named with
+            {
+                Text = step.Text,
+                Kind = TaskKind.Work,
+                Minutes = minutes,
+                MinutesWhy = stated is null ? "assumed: the card gives no time" : "the card",
+                People = step.People,
+                Kit = [.. kit.Where(k => k is not "oven" and not "bath" and not "dehydrator" and not "chiller").Select(k => new KitUse(k, 1))],
+            }), 0);
+        }
+
+        int first = -1;
+        int last = -1;
+        if (step.HandsMinutes is { } before && !heats)
+        {
+            first = last = Push(named with
+            {
+                Text = step.Text,
+                Kind = TaskKind.Work,
+                Minutes = Scale(before, factor),
+                MinutesWhy = "the card",
+                People = step.People,
+                Kit = [.. kit.Where(k => k is "blender" or "sealer").Select(k => new KitUse(k, 1))],
+            });
+        }
+
+        int wait = 0;
+        foreach (StepTime run in runs)
+        {
+            string? on = On(step, run, kit);
+            double minutes = (run.MinutesMin ?? run.MinutesMax ?? 0) * run.Repeats;
+            if (on is null or "fridge")
+            {
+                // Standing, setting, cooling by itself: no kit is planned for it, only the wait.
+                int at = last >= 0 ? last : Push(named with { Text = step.Text, Kind = TaskKind.Work, Minutes = Scale(Math.Min(stated ?? 3, 30), factor), MinutesWhy = stated is null ? "assumed: setting it to stand" : "the card", People = Math.Max(1, step.People) });
+                first = first < 0 ? at : first;
+                last = at;
+                wait += (int)Math.Ceiling(minutes);
+                continue;
+            }
+
+            int task = Push(named with
+            {
+                Text = step.Text,
+                Kind = heats ? TaskKind.Preheat : TaskKind.Unattended,
+                Minutes = Math.Max(1, (int)Math.Ceiling(minutes)),
+                MinutesWhy = "the card",
+                Kit = [new KitUse(on, on is "oven" ? Math.Max(1, vessels) : 1)],
+                Celsius = Celsius(step, on),
+                People = 0,
+            });
+            if (last >= 0)
+            {
+                links.Add(new PrepLink(last, false, task, false, wait, on is "oven" or "bath" ? wait + 45 : null, true, "goes straight on"));
+                wait = 0;
+            }
+
+            Moments(step, task, named, on);
+            first = first < 0 ? task : first;
+            last = task;
+        }
+
+        return new Span(first, last, wait > 0 ? wait + tasks[last].Minutes : 0);
+    }
+
+    private void Moments(Step step, int task, PrepTask named, string on)
+    {
+        if (tasks[task].Kind == TaskKind.Preheat)
+        {
+            Moment(task, named, "start it: " + TwinLabel(step), 0, 5);
+            return;
+        }
+
+        Moment(task, named, "in: " + TwinLabel(step), 0, 2);
+        foreach (double at in step.TendAt)
+        {
+            Moment(task, named, string.Create(CultureInfo.InvariantCulture, $"at {at:0} min: {TwinLabel(step)}"), (int)at, 2);
+        }
+
+        // A dryer that stops itself and a chiller hold what is in them; from an oven, a bath or a ring it must come at once.
+        int end = Push(named with { Text = "out: " + TwinLabel(step), Kind = TaskKind.Moment, Minutes = 2, People = 1, Within = task, Skill = null });
+        links.Add(new PrepLink(task, false, end, false, 0, on is "oven" or "bath" or "hob" ? 0 : null, false, "comes out"));
+    }
+
+    private void Moment(int task, PrepTask named, string text, int at, int minutes)
+    {
+        int moment = Push(named with { Text = text, Kind = TaskKind.Moment, Minutes = Math.Min(minutes, Math.Max(1, tasks[task].Minutes)), People = 1, Within = task, Skill = null });
+        links.Add(new PrepLink(task, true, moment, false, at, at, false, "at its minute"));
+    }
+
+    private int Push(PrepTask task)
+    {
+        tasks.Add(task);
+        return tasks.Count - 1;
+    }
+
+    private static Span One(int task, int wait) => new(task, task, wait);
+
+    private static int Scale(double minutes, double factor) => Math.Max(1, (int)Math.Ceiling(minutes * Math.Max(factor, 0.2) - 1e-9));
+
+    /// <summary>Hands minutes: those in brackets, else the stated times that need hands.</summary>
+    private static double? Hands(Step step)
+    {
+        if (step.HandsMinutes is { } hands)
+        {
+            return hands;
+        }
+
+        double stated = step.Times.Where(t => t.Kind is TimeKind.Hands or TimeKind.Machine or TimeKind.Cook && t.Bound != Bound.AtMost).Sum(t => (t.MinutesMax ?? t.MinutesMin ?? 0) * t.Repeats);
+        return stated > 0 ? Math.Max(stated, 2) + (stated < 10 ? 3 : 0) : null;
+    }
+
+    /// <summary>Long enough, and of a kind, to go on without hands.</summary>
+    public static bool RunsAlone(Step step, StepTime t) => (t.MinutesMin ?? t.MinutesMax ?? 0) * t.Repeats >= 10
+        && (t.Kind is TimeKind.Oven or TimeKind.Chill or TimeKind.Rest
+            || (t.Kind is TimeKind.Cook or TimeKind.Machine && step.Tending != Tending.All)
+            || (t.Kind == TimeKind.Limit && step.Operation is "blast_chill"));
+
+    // Which kit a running time is on. "Blast chill … hold there 6 h": the chiller runs for the limit, the rest is a hold in the cold.
+    private static string? On(Step step, StepTime run, ImmutableArray<string> kit) => run.Kind switch
+    {
+        TimeKind.Oven => "oven",
+        TimeKind.Limit => "chiller",
+        TimeKind.Chill => "fridge",
+        TimeKind.Rest => null,
+        _ when step.Operation is "blast_chill" or "chill_fridge" or "chill_ice" => "fridge",
+        TimeKind.Machine => kit.FirstOrDefault(k => k is "dehydrator") ?? kit.FirstOrDefault(k => k is not "oven" and not "bath"),
+        TimeKind.Cook => step.Temperatures.Any(t => t.Of == TemperatureOf.Bath && t.Bound == Bound.At) ? "bath" : kit.FirstOrDefault(k => k is "bath" or "hob") ?? "hob",
+        _ => null,
+    };
+
+    private static double? Celsius(Step step, string on) => step.Temperatures.Where(t => t.Bound == Bound.At)
+        .FirstOrDefault(t => on switch { "oven" => t.Of == TemperatureOf.Oven, "bath" => t.Of == TemperatureOf.Bath, "dehydrator" => t.Of == TemperatureOf.Dryer, _ => false })?.Celsius;
+
+    private static string TwinLabel(Step step) => Slot.TwinStage.Clause(step.Text);
+}

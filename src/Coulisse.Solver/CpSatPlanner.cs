@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Model;
+using Coulisse.Kitchen.Planning.Slot;
+using Coulisse.Kitchen.Planning.Tasks;
+
+namespace Coulisse.Solver;
+
+/// <summary>Plans an occasion: the slot first, then the twins that follow from it, then the prep days by CP-SAT.</summary>
+public sealed class CpSatPlanner : IPlanner
+{
+    private readonly CpSatEngine _engine = new();
+
+    /// <inheritdoc/>
+    public PlanOutcome Plan(Occasion occasion, ImmutableArray<Batch> batches, PlanOptions options, IProgress<Plan>? progress = null, CancellationToken cancel = default)
+    {
+        SlotPlan slot = LiveSlot.Decide(occasion);
+        PrepWork work = TaskBuilder.Build(occasion, batches, slot);
+        PrepProblem prep = PrepProblem.Write(occasion, work);
+        EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers), better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
+        return outcome switch
+        {
+            EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),
+            EngineInfeasible refused => new NoPlan([refused.Why], []),
+            _ => new NotYet("No plan was found in the time given, and none was proven impossible. Give it more seconds."),
+        };
+    }
+}
