@@ -16,6 +16,7 @@ internal static class All
         ExportCommand.Create(),
         ImportCommand.Create(),
         FitCommand.Create(),
+        PlanCommand.Create(),
         ServeCommand.Create(),
     ];
 }

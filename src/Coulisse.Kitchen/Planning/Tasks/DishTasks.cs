@@ -22,7 +22,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         foreach (BatchComponent part in batch.Components.Where(c => !c.Weighed.Component.IsAssembly))
         {
             Component component = part.Weighed.Component;
-            before = Chain(dish, component, part.Factor, vessels, component.Steps, before, forStage: false, key: dish.Name) ?? before;
+            before = Chain(dish, component, part.Factor, vessels, component.Steps, dish.Dish.Plate.IsEmpty ? before : null, forStage: false, key: dish.Name) ?? before;
         }
     }
 

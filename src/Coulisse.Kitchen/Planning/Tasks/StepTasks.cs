@@ -70,8 +70,14 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
         int wait = 0;
         foreach (StepTime run in runs)
         {
-            string? on = On(step, run, kit);
+            string? on = heats ? (step.Operation == "fill_bath" ? "bath" : "oven") : On(step, run, kit);
             double minutes = (run.MinutesMin ?? run.MinutesMax ?? 0) * run.Repeats;
+            if (on is null or "fridge" && step.HandsMinutes >= minutes)
+            {
+                // "Stir over ice, about 15 min (hands 25 min)": the wait lies inside the work.
+                continue;
+            }
+
             if (on is null or "fridge")
             {
                 // Standing, setting, cooling by itself: no kit is planned for it, only the wait.

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Text;
+using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
+using Coulisse.Cards.Reading;
+using Coulisse.Kitchen.Occasions;
+using NodaTime;
+
+namespace Coulisse.Flows;
+
+/// <summary>Loads an occasion sheet with the cards it names from files.</summary>
+public static class OccasionFiles
+{
+    /// <summary>Reads the sheet and every card it names, relative to the sheet's folder.</summary>
+    /// <exception cref="IOException">The sheet cannot be read.</exception>
+    public static Parsed<Occasion> Load(string sheetPath, LocalDate today)
+    {
+        string folder = Path.GetDirectoryName(Path.GetFullPath(sheetPath)) ?? ".";
+        return Build(File.ReadAllText(sheetPath, Encoding.UTF8), today, path => ReadText(Path.Combine(folder, path)));
+    }
+
+    /// <summary>Builds an occasion from a sheet's text; <paramref name="text"/> gives the text of a card by the path or name the sheet uses.</summary>
+    public static Parsed<Occasion> Build(string sheet, LocalDate today, Func<string, string?> text)
+        => OccasionReader.Read(sheet, today).Match(s => Build(s, text, []), p => new Parsed<Occasion>.Failed(p));
+
+    /// <summary>Plans cards alone by one sentence ("53 plates, Saturday 14:00, 25 minutes, Ada and two others").</summary>
+    public static Parsed<Occasion> Sentence(string sentence, LocalDate today, ImmutableArray<(string Path, string Text)> cards)
+        => OccasionReader.Read(sentence, today).Match(s =>
+        {
+            List<Problem> problems = [];
+            ImmutableArray<(string, Dish)>.Builder dishes = ImmutableArray.CreateBuilder<(string, Dish)>();
+            foreach ((string path, string card) in cards)
+            {
+                CardReader.Read(new CardText(card, path)).Match(d => { dishes.Add((path, d)); return 0; }, p => { problems.AddRange(p); return 0; });
+            }
+
+            return problems.Count > 0 ? new Parsed<Occasion>.Failed([.. problems]) : OccasionBuilder.Build(s, _ => null, dishes.ToImmutable());
+        }, p => new Parsed<Occasion>.Failed(p));
+
+    private static Parsed<Occasion> Build(OccasionSheet sheet, Func<string, string?> text, ImmutableArray<(string, Dish)> alone)
+    {
+        List<Problem> problems = [];
+        Dictionary<string, Dish?> read = new(StringComparer.Ordinal);
+        Dish? Card(string path)
+        {
+            if (!read.TryGetValue(path, out Dish? dish))
+            {
+                dish = text(path) is { } card
+                    ? CardReader.Read(new CardText(card, path)).Match<Dish?>(d => d, p => { problems.AddRange(p.Select(x => x with { Message = path + ": " + x.Message })); return null; })
+                    : null;
+                read[path] = dish;
+            }
+
+            return dish;
+        }
+
+        Parsed<Occasion> built = OccasionBuilder.Build(sheet, Card, alone);
+        return problems.Count == 0 ? built : new Parsed<Occasion>.Failed([.. problems]);
+    }
+
+    private static string? ReadText(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? File.ReadAllText(path, Encoding.UTF8) : null;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+}

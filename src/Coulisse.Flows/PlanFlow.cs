@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Checking;
+using Coulisse.Kitchen.Safety;
+using Coulisse.Solver;
+
+namespace Coulisse.Flows;
+
+/// <summary>An occasion with its batches, findings and plan.</summary>
+/// <param name="Occasion">The occasion.</param>
+/// <param name="Batches">One for each dish.</param>
+/// <param name="Findings">What the code of practice says to each dish.</param>
+/// <param name="Outcome">Plan, no plan, or not yet.</param>
+/// <param name="Faults">What the independent validator found in the plan; a plan with faults is shown with them, never silently.</param>
+public sealed record PlannedOccasion(Occasion Occasion, ImmutableArray<Batch> Batches, ImmutableArray<Findings> Findings, PlanOutcome Outcome, ImmutableArray<PlanFault> Faults);
+
+/// <summary>Plans an occasion and has the plan checked before anyone sees it.</summary>
+public static class PlanFlow
+{
+    /// <summary>Plans.</summary>
+    /// <param name="occasion">The occasion.</param>
+    /// <param name="options">Effort.</param>
+    /// <param name="code">Code of practice.</param>
+    /// <param name="progress">Hears of every better plan.</param>
+    /// <param name="cancel">Stop and keep the best so far.</param>
+    public static Parsed<PlannedOccasion> Plan(Occasion occasion, PlanOptions options, string code, IProgress<Plan>? progress = null, CancellationToken cancel = default)
+        => OccasionBatches.Make(occasion).Match<Parsed<PlannedOccasion>>(
+            batches =>
+            {
+                PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options, progress, cancel);
+                return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
+                    occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], outcome,
+                    outcome is Plan plan ? PlanValidator.Check(occasion, plan) : []));
+            },
+            problems => new Parsed<PlannedOccasion>.Failed(problems));
+}
