@@ -95,9 +95,21 @@ internal static class StepReader
                 continue;
             }
 
-            string? op = operations.LastOrDefault(o => o.At <= i).Id ?? Operations.Main(operations);
+            string? main = Operations.Main(operations);
+            string? op = operations.LastOrDefault(o => o.At <= i).Id ?? main;
+            if (Ends(before, "hold there", "hold there at least", "hold there for", "keep there", "keep there at least") && main is "blast_chill" or "chill_fridge" or "chill_ice" or "freeze")
+            {
+                // The cold goes on: the nearest verb spoke of where the food came from.
+                op = main;
+            }
+            else if (op is "cure" or "brine" or "season" && main is not null && Kind(main, s) == TimeKind.Cook)
+            {
+                // "simmer in vinegar, sugar and salt 25 min": a food there, not an act.
+                op = main;
+            }
+
             int repeats = Places.HasAny(s, "three times", "dreimal", "trois fois", "tre volte") ? 3 : Places.HasAny(s, "twice", "zweimal", "deux fois") ? 2 : 1;
-            times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, limit ? TimeKind.Limit : Kind(op, s), words)
+            times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, limit ? TimeKind.Limit : Kind(op, s) is TimeKind.Hands && op is null && temperatures.Exists(x => x.Of == TemperatureOf.Oven && !x.Inherited) ? TimeKind.Oven : Kind(op, s), words)
             {
                 Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At,
                 Repeats = repeats > 1 && after.TrimStart().StartsWith("each", StringComparison.Ordinal) ? repeats : 1,

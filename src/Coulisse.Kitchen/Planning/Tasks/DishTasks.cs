@@ -44,13 +44,14 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         };
         StepTasks.Span? last = null;
         StepTasks.Span? heat = null;
+        Step? previous = null;
         List<StepTasks.Span> beside = [];
         foreach (Step step in steps)
         {
             StepTasks.Span span = make.Add(step, plain, factor, vessels);
             _steps[(key, step.Span.Line)] = span;
             bool parallel = step.Meanwhile || step.Text.StartsWith("As ", StringComparison.OrdinalIgnoreCase) || step.Text.StartsWith("While ", StringComparison.OrdinalIgnoreCase);
-            bool readiesKit = step.Operation is "fill_bath" or "preheat_oven";
+            bool readiesKit = step.Operation is "fill_bath" or "preheat_oven" or "line_tin";
             if (last is { } l)
             {
                 if (parallel)
@@ -59,7 +60,9 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
                 }
                 else
                 {
-                    links.Add(new PrepLink(l.Last, false, span.First, false, 0, null, false, "after the step before"));
+                    // A mix goes straight on, within the hour, unless the step before leaves it cold, dry or boxed.
+                    bool keeps = l.Wait > 0 || Rests(previous!, tasks[l.Last]);
+                    links.Add(new PrepLink(l.Last, false, span.First, false, 0, keeps ? null : 60, !keeps, "after the step before"));
                     if (l.Wait > 0)
                     {
                         links.Add(new PrepLink(l.First, true, span.First, false, l.Wait, null, false, "the wait the card states"));
@@ -100,12 +103,18 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             else
             {
                 last = span;
+                previous = step;
             }
 
             if (tasks[span.Last].Kind == TaskKind.Unattended && tasks[span.Last].Kit.Any(k => k.Type is "oven" or "bath" or "hob"))
             {
                 heat = span;
             }
+        }
+
+        if (last is { Wait: > 0 } waits && previous is not null)
+        {
+            last = Afterwards(waits, previous, plain, key);
         }
 
         if (last is { } end && !forStage)
@@ -139,11 +148,32 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         }
     }
 
+    private static bool Rests(Step step, PrepTask task) => task.Kit.Any(k => k.Type is "dehydrator" or "chiller" or "fridge" or "oven")
+        || step.Times.Any(t => t.Kind is TimeKind.Chill && (t.MinutesMin ?? 0) >= 30)
+        || new[] { "fridge", "keep", "hold at", "box", "bottle", "bags", "aside", "dry on", "to the cold" }.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
+
     private static bool SetsAside(Step step, Component taker)
     {
         string[] words = [.. taker.Name.ToLowerInvariant().Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 3)];
         return (step.Text.Contains("weigh out", StringComparison.OrdinalIgnoreCase) || step.Text.Contains("set aside", StringComparison.OrdinalIgnoreCase) || step.Text.Contains("take out", StringComparison.OrdinalIgnoreCase))
             && words.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
+    }
+
+    // The last step ends in a wait. What is then cut or turned out has its own hands; what only cools is done that much earlier.
+    private StepTasks.Span Afterwards(StepTasks.Span waits, Step step, PrepTask plain, string key)
+    {
+        if (!new[] { "cut", "turn out", "unmould", "slice", "portion" }.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase)))
+        {
+            tasks[waits.Last] = tasks[waits.Last] with { DoneBy = occasion.SlotStart.PlusMinutes(-TaskBuilder.ComponentsReadyBefore - waits.Wait) };
+            return waits;
+        }
+
+        tasks.Add(plain with { Text = "when it has stood: " + step.Text, Minutes = plain.ForStage ? 3 : 10, MinutesWhy = "assumed (common practice, no source)", People = 1 });
+        links.Add(new PrepLink(waits.First, true, tasks.Count - 1, false, waits.Wait, null, false, "the wait the card states"));
+        links.Add(new PrepLink(waits.Last, false, tasks.Count - 1, false, 0, null, false, "after the step before"));
+        StepTasks.Span end = waits with { Last = tasks.Count - 1, Wait = 0 };
+        _steps[(key, step.Span.Line)] = end;
+        return end;
     }
 
     // "Within 90 min of leaving the bath": counted from the heat; half of it is left for the cooling itself.

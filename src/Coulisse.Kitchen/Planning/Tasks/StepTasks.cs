@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Kitchen.Planning.Work;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
 
@@ -40,13 +41,14 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
         PrepTask named = plain with { Line = step.Span.Line, Skill = Skills.Of(step) };
         if (runs.Length == 0)
         {
-            int minutes = Scale(stated ?? HandsWithoutTime, factor);
+            (double usual, string why) = stated is { } given ? (given, "the card") : Usual(step);
+            int minutes = Scale(usual, stated is null ? 1 : factor);
             return One(Push(named with
             {
                 Text = step.Text,
                 Kind = TaskKind.Work,
                 Minutes = minutes,
-                MinutesWhy = stated is null ? "assumed: the card gives no time" : "the card",
+                MinutesWhy = why,
                 People = step.People,
                 Kit = [.. kit.Where(k => k is not "oven" and not "bath" and not "dehydrator" and not "chiller").Select(k => new KitUse(k, 1))],
             }), 0);
@@ -72,7 +74,7 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
         {
             string? on = heats ? (step.Operation == "fill_bath" ? "bath" : "oven") : On(step, run, kit);
             double minutes = (run.MinutesMin ?? run.MinutesMax ?? 0) * run.Repeats;
-            if (on is null or "fridge" && step.HandsMinutes >= minutes)
+            if (on is null or "fridge" && step.HandsMinutes >= minutes && run.Kind != TimeKind.Limit)
             {
                 // "Stir over ice, about 15 min (hands 25 min)": the wait lies inside the work.
                 continue;
@@ -104,20 +106,19 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
                 wait = 0;
             }
 
-            Moments(step, task, named, on);
             first = first < 0 ? task : first;
-            last = task;
+            last = Moments(step, task, named, on);
         }
 
         return new Span(first, last, wait > 0 ? wait + tasks[last].Minutes : 0);
     }
 
-    private void Moments(Step step, int task, PrepTask named, string on)
+    private int Moments(Step step, int task, PrepTask named, string on)
     {
         if (tasks[task].Kind == TaskKind.Preheat)
         {
             Moment(task, named, "start it: " + TwinLabel(step), 0, 5);
-            return;
+            return task;
         }
 
         Moment(task, named, "in: " + TwinLabel(step), 0, 2);
@@ -127,8 +128,10 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
         }
 
         // A dryer that stops itself and a chiller hold what is in them; from an oven, a bath or a ring it must come at once.
-        int end = Push(named with { Text = "out: " + TwinLabel(step), Kind = TaskKind.Moment, Minutes = 2, People = 1, Within = task, Skill = null });
-        links.Add(new PrepLink(task, false, end, false, 0, on is "oven" or "bath" or "hob" ? 0 : null, false, "comes out"));
+        bool atOnce = on is "oven" or "bath" or "hob";
+        int end = Push(named with { Text = "out: " + TwinLabel(step), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
+        links.Add(new PrepLink(task, false, end, false, 0, atOnce ? 0 : null, false, "comes out"));
+        return atOnce ? task : end;
     }
 
     private void Moment(int task, PrepTask named, string text, int at, int minutes)
@@ -144,6 +147,12 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
     }
 
     private static Span One(int task, int wait) => new(task, task, wait);
+
+    // The work standard's fixed part and one unit of it; the batch's own quantity is not read from the step.
+    private static (double Minutes, string Why) Usual(Step step)
+        => WorkStandards.Find(step.Operation) is { } standard && standard.For(1) is var estimate && estimate.Hands.Best > 0
+            ? (Math.Clamp(estimate.Hands.Best, 2, 30), "assumed: " + estimate.Assumed)
+            : (HandsWithoutTime, "assumed: the card gives no time");
 
     private static int Scale(double minutes, double factor) => Math.Max(1, (int)Math.Ceiling(minutes * Math.Max(factor, 0.2) - 1e-9));
 
@@ -163,13 +172,17 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
     public static bool RunsAlone(Step step, StepTime t) => (t.MinutesMin ?? t.MinutesMax ?? 0) * t.Repeats >= 10
         && (t.Kind is TimeKind.Oven or TimeKind.Chill or TimeKind.Rest
             || (t.Kind is TimeKind.Cook or TimeKind.Machine && step.Tending != Tending.All)
-            || (t.Kind == TimeKind.Limit && step.Operation is "blast_chill"));
+            || (t.Kind == TimeKind.Limit && Cools(step)));
+
+    /// <summary>A limit to cool within is also how long it may take: until the heat is reckoned, all of it is waited for.</summary>
+    private static bool Cools(Step step) => step.Operation is "blast_chill" or "cool_rack" or "chill_ice" or "chill_fridge" && step.Temperatures.Any(t => t.Bound == Bound.AtMost || t.Celsius <= 25);
 
     // Which kit a running time is on. "Blast chill … hold there 6 h": the chiller runs for the limit, the rest is a hold in the cold.
     private static string? On(Step step, StepTime run, ImmutableArray<string> kit) => run.Kind switch
     {
         TimeKind.Oven => "oven",
-        TimeKind.Limit => "chiller",
+        TimeKind.Limit when step.Operation == "blast_chill" => "chiller",
+        TimeKind.Limit => null,
         TimeKind.Chill => "fridge",
         TimeKind.Rest => null,
         _ when step.Operation is "blast_chill" or "chill_fridge" or "chill_ice" => "fridge",

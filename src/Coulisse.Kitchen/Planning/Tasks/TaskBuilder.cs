@@ -15,6 +15,9 @@ public static class TaskBuilder
     /// <summary>Minutes before the slot by which plates and twins stand ready. Common practice, no source.</summary>
     public const int ReadyBefore = 15;
 
+    /// <summary>Minutes before the slot by which every component is made. Common practice, no source.</summary>
+    public const int ComponentsReadyBefore = 60;
+
     /// <summary>Seconds to plate one cold plate, all parts together, for a card that gives no time. Common practice, no source.</summary>
     public const int PlateSeconds = 60;
 
@@ -36,13 +39,20 @@ public static class TaskBuilder
         }
 
         int cardTasks = tasks.Count;
+
+        // Components stand ready well before the slot: what slips then still has room.
+        for (int i = 0; i < cardTasks; i++)
+        {
+            tasks[i] = tasks[i] with { DoneBy = tasks[i].DoneBy ?? occasion.SlotStart.PlusMinutes(-ComponentsReadyBefore) };
+        }
+
         ImmutableArray<int> twins = Twins(occasion, slot, dishes, tasks, links);
         Plating(occasion, tasks, links, cardTasks, assumed);
         House(occasion, slot, tasks, links, assumed);
-        int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed: the card", StringComparison.Ordinal));
+        int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed:", StringComparison.Ordinal));
         if (silent > 0)
         {
-            assumed.Add($"{silent.ToString(CultureInfo.InvariantCulture)} steps state no time: {StepTasks.HandsWithoutTime.ToString(CultureInfo.InvariantCulture)} min of hands each were assumed.");
+            assumed.Add($"{silent.ToString(CultureInfo.InvariantCulture)} steps state no time: work standards stand in for them (most are common practice, no source); each task says so.");
         }
 
         return new PrepWork([.. tasks], [.. links], twins, [.. assumed]);
@@ -72,12 +82,15 @@ public static class TaskBuilder
             });
             if (furthest > 0)
             {
-                Step[] steps = [.. Sequence(dish, group.Key.Component, furthest)];
-                Component component = dish.Dish.Components.First(c => c.Steps.Contains(steps[^1]));
-                double share = Math.Clamp(group.Max(i => slot.Twins[i].Twin.Grams ?? 0) / Math.Max(1, component.Ingredients.SelectMany(l => l.Foods).Sum(f => f.Grams ?? 0)), 0.2, 1);
-                int before = tasks.Count;
-                dishes.Chain(dish, component, share, 1, steps, null, forStage: true, key);
-                links.Add(new PrepLink(weigh, false, before, false, 0, null, false, "after weighing"));
+                StepTasks.Span? under = null;
+                foreach (IGrouping<Component, Step> part in Sequence(dish, group.Key.Component, furthest).GroupBy(s => dish.Dish.Components.First(c => c.Steps.Contains(s))))
+                {
+                    double share = dish.Dish.Plate.IsEmpty ? 1 : Math.Clamp(group.Max(i => slot.Twins[i].Twin.Grams ?? 0) / Math.Max(1, part.Key.Ingredients.SelectMany(l => l.Foods).Sum(f => f.Grams ?? 0)), 0.2, 1);
+                    int before = tasks.Count;
+                    under = dishes.Chain(dish, part.Key, share, 1, part, under, forStage: true, key);
+                    links.Add(new PrepLink(weigh, false, before, false, 0, null, false, "after weighing"));
+                }
+
             }
 
             foreach (int i in group)

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
+using Coulisse.Cards.Reading;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Checking;
+using Coulisse.Tests;
+using NodaTime;
+
+namespace Coulisse.Solver.Tests;
+
+/// <summary>The demo occasion and its variations through the planner and the independent validator.</summary>
+public sealed class DemoPlanTests
+{
+    private static readonly OccasionSheet Sheet = OccasionReader.Read(File.ReadAllText(Demo("occasion.md")), new LocalDate(2026, 10, 1))
+        .Match(s => s, p => throw new InvalidOperationException(string.Join("; ", p)));
+
+    [Fact]
+    public void The_demo_occasion_is_planned_without_a_fault()
+    {
+        Plan plan = Planned(Sheet);
+        Assert.Equal(1500, plan.RunSheet.Sum(s => s.Seconds));
+        Assert.All(plan.Objective.Take(2), o => Assert.True(o.Proven, o.Level));
+        Assert.All(plan.Twins.Where(t => t.MadeBy is not null), t => Assert.Contains(plan.Tasks, x => x.Id == t.MadeBy));
+    }
+
+    [Fact]
+    public void Forty_plates_twenty_minutes_and_one_oven_less_are_planned_without_a_fault()
+    {
+        Plan plan = Planned(Sheet with
+        {
+            SlotLength = Duration.FromMinutes(20),
+            Guests = 36,
+            Over = 4,
+            Dishes = [.. Sheet.Dishes.Select(d => d.Unit == "plates" ? d with { Count = 40 } : d)],
+            Kit = [.. Sheet.Kit.Where(k => k.Code != "SO")],
+            Circuits = [.. Sheet.Circuits.Select(c => c with { Kit = c.Kit.Remove("SO") })],
+        });
+        Assert.Equal(1200, plan.RunSheet.Sum(s => s.Seconds));
+        Assert.DoesNotContain(plan.Tasks, t => t.Kit.Contains("SO"));
+    }
+
+    [Fact]
+    public void One_sentence_over_a_card_is_planned_on_the_default_kitchen_without_a_fault()
+    {
+        OccasionSheet sentence = OccasionReader.Read("53 plates, Saturday 14:00, 25 minutes, Ilse and two others", new LocalDate(2026, 10, 5)).Match(s => s, p => throw new InvalidOperationException(string.Join("; ", p)));
+        Occasion occasion = OccasionBuilder.Build(sentence, _ => null, [("starter.md", Card("cards/starter.md"))]).Match(o => o, p => throw new InvalidOperationException(string.Join("; ", p)));
+        Plan plan = Planned(occasion);
+        Assert.Equal(3, occasion.People.Length);
+        Assert.Equal(53, occasion.Covers);
+        Assert.Equal(1500, plan.RunSheet.Sum(s => s.Seconds));
+        Assert.NotEmpty(occasion.Assumed);
+    }
+
+    [Fact]
+    public void With_nobody_there_on_the_day_the_conflict_is_named()
+    {
+        OccasionSheet friday = Sheet with { People = [.. Sheet.People.Select(p => p with { Hours = [.. p.Hours.Where(h => h.Start.Date != new LocalDate(2026, 10, 10) || h.Start.TimeOfDay > new LocalTime(13, 0))] })] };
+        Occasion occasion = OccasionBuilder.Build(friday, p => Card(p)).Match(o => o, p => throw new InvalidOperationException(string.Join("; ", p)));
+        NoPlan no = Assert.IsType<NoPlan>(new CpSatPlanner().Plan(occasion, Batches(occasion), new PlanOptions(20)));
+        Assert.NotEmpty(no.Conflicts);
+    }
+
+    private static Plan Planned(OccasionSheet sheet)
+        => Planned(OccasionBuilder.Build(sheet, p => Card(p)).Match(o => o, p => throw new InvalidOperationException(string.Join("; ", p))));
+
+    private static Plan Planned(Occasion occasion)
+    {
+        PlanOutcome outcome = new CpSatPlanner().Plan(occasion, Batches(occasion), new PlanOptions(25));
+        Plan plan = outcome as Plan ?? throw new InvalidOperationException(outcome is NoPlan no ? string.Join("; ", no.Conflicts) : "not yet");
+        Assert.Empty(PlanValidator.Check(occasion, plan).Select(f => $"{f.Code} {f.By:0.#} {f.Unit}: {f.Words} {string.Join(",", f.TaskIds)}"));
+        return plan;
+    }
+
+    private static ImmutableArray<Batch> Batches(Occasion occasion) => OccasionBatches.Make(occasion).Match(b => b, p => throw new InvalidOperationException(string.Join("; ", p)));
+
+    private static Dish Card(string path) => CardReader.Read(new CardText(File.ReadAllText(Demo(path)), path)).Match(d => d, p => throw new InvalidOperationException(string.Join("; ", p)));
+
+    private static string Demo(string path) => Path.Combine(SharedData.Repository, "examples", "demo", path);
+}
