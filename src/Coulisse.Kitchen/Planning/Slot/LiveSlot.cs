@@ -76,7 +76,7 @@ public static class LiveSlot
             foreach (Component c in dish.Dish.Components.Where(c => !c.IsAssembly && c.Steps.Length > 0))
             {
                 Step last = c.Steps.LastOrDefault(s => s.Tending == Tending.All) ?? c.Steps[^1];
-                shows.Add(new SheetShow(c.Name.Length == 0 ? dish.Name : c.Name, TwinStage.Clause(last.Text), ShowKind.Full, 3, 0));
+                shows.Add(new SheetShow(c.Name.Length == 0 ? dish.Name : c.Name, TwinStage.Clause(last.Text), ShowKind.Finish, 3, 0));
                 if (c.Steps.FirstOrDefault(s => s.Times.Any(t => t.MinutesMin >= 20 && t.Kind != TimeKind.Limit)) is { } wait && wait != last)
                 {
                     shows.Add(new SheetShow(c.Name.Length == 0 ? dish.Name : c.Name, TwinStage.Clause(wait.Text), ShowKind.Begin, 2, 0));

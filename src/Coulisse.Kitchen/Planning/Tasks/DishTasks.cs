@@ -39,7 +39,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             Dish = dish.Name,
             Component = component.Name.Length > 0 ? component.Name : dish.Name,
             Allergens = ComponentAllergens.Of(dish.Dish, component),
-            NotBefore = SameDay(component) || forStage ? occasion.SlotStart.Date.AtMidnight() : null,
+            NotBefore = SameDay(component) ? occasion.SlotStart.Date.AtMidnight() : forStage ? occasion.SlotStart.PlusHours(-TaskBuilder.StageHours) : null,
             ForStage = forStage,
         };
         StepTasks.Span? last = null;
@@ -115,6 +115,11 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         if (last is { Wait: > 0 } waits && previous is not null)
         {
             last = Afterwards(waits, previous, plain, key);
+        }
+
+        if (last is { } made && forStage)
+        {
+            tasks[made.Last] = tasks[made.Last] with { Perishable = true };
         }
 
         if (last is { } end && !forStage)

@@ -18,6 +18,9 @@ public static class TaskBuilder
     /// <summary>Minutes before the slot by which every component is made. Common practice, no source.</summary>
     public const int ComponentsReadyBefore = 60;
 
+    /// <summary>Hours before the slot at which a twin's own batch may be begun: late the day before. Common practice, no source.</summary>
+    public const int StageHours = 28;
+
     /// <summary>Seconds to plate one cold plate, all parts together, for a card that gives no time. Common practice, no source.</summary>
     public const int PlateSeconds = 60;
 
@@ -76,7 +79,7 @@ public static class TaskBuilder
                 Dish = dish.Name,
                 Component = group.Key.Component,
                 People = 1,
-                NotBefore = occasion.SlotStart.Date.AtMidnight(),
+                NotBefore = occasion.SlotStart.PlusHours(-StageHours),
                 DoneBy = Ready(occasion),
                 ForStage = true,
             });
