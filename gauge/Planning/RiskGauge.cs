@@ -53,7 +53,7 @@ internal static class RiskGauge
 
         Occasion occasion = new()
         {
-            Title = "made", Sheet = new OccasionSheet { Title = "made" }, SlotStart = tasks.Max(t => t.End).PlusMinutes(20), SlotLength = Duration.FromMinutes(20), SlotPlace = "", Guests = 1, Covers = 1,
+            Title = "made", Sheet = new OccasionSheet { Title = "made" }, SlotStart = tasks.Max(t => t.End).PlusMinutes(3), SlotLength = Duration.FromMinutes(20), SlotPlace = "", Guests = 1, Covers = 1,
             Kit = [new SheetKit("BL", "blender", "blender", "", 1, "", 1)],
         };
         return (occasion, new Plan { Title = "made", SlotStart = occasion.SlotStart, SlotLength = occasion.SlotLength, Tasks = [.. tasks] });

@@ -1,3 +1,4 @@
+using System.Collections;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning.Checking;
@@ -62,7 +63,7 @@ internal sealed class Dispatch
             }
         }
 
-        return new Dispatch(tasks) { Release = [.. tasks.Select(t => Minute(t.Start))], Due = due, Waits = [.. waits.Select(Thinned)] };
+        return new Dispatch(tasks) { Release = [.. tasks.Select(t => Minute(t.Start))], Due = due, Waits = Thinned(waits) };
     }
 
     /// <summary>Ends in the plan before the other begins, and the other needs its hands, kit or food.</summary>
@@ -96,5 +97,26 @@ internal sealed class Dispatch
         return waits;
     }
 
-    private static (int, bool, double)[] Thinned(List<(int Before, bool Start, double Wait)> waits) => [.. waits.DistinctBy(w => (w.Before, w.Start))];
+    /// <summary>Leaves out what another wait already tells: who waits for the last of a row need not wait for the first.</summary>
+    private static (int, bool, double)[][] Thinned(List<(int Before, bool Start, double Wait)>[] waits)
+    {
+        BitArray[] done = [.. waits.Select(_ => new BitArray(waits.Length))];
+        (int, bool, double)[][] kept = new (int, bool, double)[waits.Length][];
+        for (int b = 0; b < waits.Length; b++)
+        {
+            List<(int, bool, double)> some = [.. waits[b].Where(w => w.Start)];
+            foreach ((int before, _, double wait) in waits[b].Where(w => !w.Start).OrderByDescending(w => w.Before))
+            {
+                if (!done[b][before])
+                {
+                    some.Add((before, false, wait));
+                    done[b].Or(done[before])[before] = true;
+                }
+            }
+
+            kept[b] = [.. some];
+        }
+
+        return kept;
+    }
 }

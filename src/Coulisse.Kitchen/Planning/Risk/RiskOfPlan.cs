@@ -34,9 +34,9 @@ public static class RiskOfPlan
             }
         }
 
-        int onTime = late.Count(l => l <= 0);
+        int[] lateRuns = [.. Enumerable.Range(0, runs).Where(run => late[run] > 0)];
+        int onTime = runs - lateRuns.Length;
         double total = share.Sum();
-        int lateRuns = runs - onTime;
         int[] order = [.. Enumerable.Range(0, share.Length).Where(i => share[i] > 0).OrderByDescending(i => share[i])];
         (double low, double high) = Wilson(onTime, runs);
         Array.Sort(late);
@@ -44,18 +44,19 @@ public static class RiskOfPlan
         {
             LateMedian = Math.Max(0, late[runs / 2]),
             LateNinety = Math.Max(0, late[Math.Min(runs - 1, (int)(0.9 * runs))]),
-            Dangerous = [.. order.Take(Told).Select(i => new TaskDanger(dispatch.Tasks[i].Id, share[i] / total, (double)binding[i] / lateRuns))],
-            Buffers = [.. Gains(all, binding, runs, onTime)],
+            Dangerous = [.. order.Take(Told).Select(i => new TaskDanger(dispatch.Tasks[i].Id, share[i] / total, (double)binding[i] / lateRuns.Length))],
+            Buffers = [.. Gains(all, binding, lateRuns, runs)],
             Assumed = ["Durations are independent of each other; one bad day that slows everybody is not in the figure.", "The order of the plan is kept; nobody re-plans."],
         };
     }
 
-    /// <summary>A buffer helps before a task only when the task was made to wait, so those most often on the late chain are tried.</summary>
-    private static IEnumerable<BufferGain> Gains(Runs all, int[] binding, int runs, int onTime)
+    /// <summary>A buffer helps before a task only when the task was made to wait, so those most often on the late chain are tried, in the runs that were late.</summary>
+    private static IEnumerable<BufferGain> Gains(Runs all, int[] binding, int[] late, int runs)
     {
         IEnumerable<int> tried = Enumerable.Range(0, binding.Length).Where(i => binding[i] > 0).OrderByDescending(i => binding[i]).ThenBy(i => i).Take(2 * Told);
-        return tried.Select(i => new BufferGain(all.Id(i), Buffer, (double)Enumerable.Range(0, runs).Count(run => all.Run(run, i, Buffer) <= 0) / runs))
-            .Where(g => g.OnTime > (double)onTime / runs).OrderByDescending(g => g.OnTime).Take(Told);
+        return tried.Select(i => (Task: i, Saved: late.Count(run => all.Run(run, i, Buffer) <= 0))).Where(g => g.Saved > 0)
+            .Select(g => new BufferGain(all.Id(g.Task), Buffer, (double)(runs - late.Length + g.Saved) / runs))
+            .OrderByDescending(g => g.OnTime).Take(Told);
     }
 
     /// <summary>Wilson's interval for a share (E. B. Wilson 1927), 95 %.</summary>
