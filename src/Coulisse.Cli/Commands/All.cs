@@ -17,6 +17,8 @@ internal static class All
         ImportCommand.Create(),
         FitCommand.Create(),
         PlanCommand.Create(),
+        OrderCommand.Create(),
+        CostCommand.Create(),
         ServeCommand.Create(),
     ];
 }

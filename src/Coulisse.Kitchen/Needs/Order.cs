@@ -24,39 +24,13 @@ public sealed record Order(ImmutableArray<OrderLine> Lines, Money Total, Immutab
     public static Order For(IEnumerable<Need> needs, PriceList prices, decimal leastMargin = 0.01m, decimal thinMargin = 0.05m)
     {
         List<Problem> problems = [];
-        List<(string Item, Need Need)> matched = [];
-        foreach (Need need in needs)
-        {
-            string[] items = PriceMatch.Items(need.Food, prices);
-            if (items.Length == 1)
-            {
-                matched.Add((items[0], need));
-            }
-            else
-            {
-                problems.Add(items.Length == 0
-                    ? new("ORD001", 0, $"\"{need.Food}\" ({need.For}) is not in the price list.", "Add a line for it, or name it as the list does.")
-                    : new("ORD001", 0, $"\"{need.Food}\" ({need.For}) may be {string.Join(" or ", items)}.", "Name it as the list does."));
-            }
-        }
-
         List<OrderLine> lines = [];
-        foreach (IGrouping<string, (string Item, Need Need)> item in matched.GroupBy(m => m.Item, StringComparer.Ordinal))
+        foreach (PricedItem item in PricedNeeds.Of(needs, prices, PriceMatch.For(prices), problems))
         {
-            PriceRow[] rows = [.. prices.Rows.Where(r => r.Item == item.Key)];
-            Need[] own = [.. item.Select(m => m.Need)];
-            bool pieces = rows[0].Unit == "each";
-            if (rows.Any(r => r.Unit == "each" != pieces) || own.Any(n => n.Pieces > 0 != pieces) || rows.Any(r => r.Unit == "ml"))
-            {
-                problems.Add(new("ORD002", rows[0].Line, $"\"{item.Key}\" is sold by {string.Join(" and ", rows.Select(r => r.Unit).Distinct())} but needed in {(own[0].Pieces > 0 ? "pieces" : "grams")}.", "Give the weight of a piece or of a millilitre, or the number of pieces."));
-                continue;
-            }
-
-            decimal need = pieces ? own.Sum(n => n.Pieces) : own.Sum(n => Math.Round((decimal)n.BuyGrams, 6));
-            PackMix mix = PackMix.Cheapest(pieces ? need : need * (1 + leastMargin), [.. rows.Select(r => (r.PackSize, r.Price.Amount))]);
-            ImmutableArray<OrderedPack> packs = [.. rows.Zip(mix.Packs).Where(x => x.Second > 0).Select(x => new OrderedPack(x.First, x.Second))];
-            decimal margin = need == 0 ? 0 : (mix.Bought - need) / need;
-            lines.Add(new(item.Key, need, mix.Bought, packs, new(mix.Cost, prices.Currency), margin, !pieces && margin < thinMargin, [.. own]));
+            PackMix mix = PackMix.Cheapest(item.Pieces ? item.Amount : item.Amount * (1 + leastMargin), [.. item.Rows.Select(r => (r.PackSize, r.Price.Amount))]);
+            ImmutableArray<OrderedPack> packs = [.. item.Rows.Zip(mix.Packs).Where(x => x.Second > 0).Select(x => new OrderedPack(x.First, x.Second))];
+            decimal margin = item.Amount == 0 ? 0 : (mix.Bought - item.Amount) / item.Amount;
+            lines.Add(new(item.Item, item.Amount, mix.Bought, packs, new(mix.Cost, prices.Currency), margin, !item.Pieces && margin < thinMargin, [.. item.Lines.Select(l => l.Need)]));
         }
 
         return new([.. lines], new(lines.Sum(l => l.Cost.Amount), prices.Currency), [.. problems]);

@@ -3,7 +3,7 @@ using System.Text;
 namespace Coulisse.Matter.Foods;
 
 /// <summary>Makes names comparable: case, accents, hyphens, plurals; and knows the words that do not change which food it is.</summary>
-internal static class FoodName
+public static class FoodName
 {
     // Words that say state, quality or size but never another food. A word that could ("coconut", "goat's", "oat") must not stand here.
     private static readonly HashSet<string> Modifiers = new(StringComparer.Ordinal)

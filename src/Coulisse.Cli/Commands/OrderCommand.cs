@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Occasions;
+
+namespace Coulisse.Cli.Commands;
+
+/// <summary>coulisse order OCCASION --prices FILE: what to buy, in packs, by supplier.</summary>
+internal static class OrderCommand
+{
+    public static Command Create()
+    {
+        Argument<string> sheet = new("OCCASION") { Description = "Occasion sheet; its cards lie beside it" };
+        Option<string> prices = PricesOption();
+        Option<string?> currency = CurrencyOption();
+        Option<string[]> extra = ExtraOption();
+        Option<decimal> over = new("--over") { Description = "Least share bought over the need of weighed goods, percent", DefaultValueFactory = _ => 1m };
+        Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
+        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, over, json };
+        command.SetAction(parsed => OccasionFile.Read(parsed.GetRequiredValue(sheet), occasion =>
+        {
+            if (OccasionFile.Prices(parsed.GetRequiredValue(prices), parsed.GetValue(currency) ?? occasion.Sheet.Currency, out int exit) is not { } list)
+            {
+                return exit;
+            }
+
+            if (Extra(parsed.GetValue(extra) ?? []) is not { } added || parsed.GetValue(over) is < 0 or > 100)
+            {
+                return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\", such as \"beetroot=500 g\" or \"swede=1 piece\"; --over is a percentage from 0 to 100.");
+            }
+
+            return OccasionNeeds.Of(occasion, added).Match(
+                needs => Give(occasion, needs, Order.For(needs.Needs, list, parsed.GetValue(over) / 100), parsed.GetValue(json)),
+                problems => Input.Fail(parsed.GetRequiredValue(sheet), problems));
+        }));
+        return command;
+    }
+
+    internal static Option<string> PricesOption() => new("--prices") { Description = "Price list, CSV: item, supplier, pack size, unit, price, currency, lead days, note", Required = true };
+
+    internal static Option<string?> CurrencyOption() => new("--currency") { Description = "Currency of a list that names none" };
+
+    internal static Option<string[]> ExtraOption() => new("--extra") { Description = "Needed besides, \"FOOD=AMOUNT\"; may be given again", AllowMultipleArgumentsPerToken = false };
+
+    /// <summary>Needs added by hand; null when one is no amount.</summary>
+    internal static ImmutableArray<Need>? Extra(string[] texts)
+    {
+        List<Need> needs = [];
+        foreach (string text in texts)
+        {
+            int eq = text.LastIndexOf('=');
+            string[] amount = eq > 0 ? text[(eq + 1)..].Trim().Split(' ', 2) : [];
+            if (amount.Length != 2 || !decimal.TryParse(amount[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal n) || n <= 0)
+            {
+                return null;
+            }
+
+            bool pieces = amount[1].Trim() is "piece" or "pieces" or "each";
+            double factor = amount[1].Trim() switch { "g" => 1, "kg" => 1000, _ => 0 };
+            if (pieces ? n != decimal.Truncate(n) : factor == 0)
+            {
+                return null;
+            }
+
+            needs.Add(new(text[..eq].Trim(), pieces ? 0 : (double)n * factor, "added") { Pieces = pieces ? (int)n : 0, Role = NeedRole.Added });
+        }
+
+        return [.. needs];
+    }
+
+    private static int Give(Occasion occasion, NeedsList needs, Order order, bool json)
+    {
+        Problem[] problems = [.. needs.Problems, .. order.Problems];
+        if (json)
+        {
+            Input.Json(Document(occasion, needs, order, problems));
+        }
+        else
+        {
+            Print(occasion, needs, order);
+        }
+
+        return problems.Length == 0 ? Exit.Done : Input.Fail(occasion.Title, problems);
+    }
+
+    private static object Document(Occasion occasion, NeedsList needs, Order order, Problem[] problems) => new
+    {
+        schema = "coulisse/order/1", title = occasion.Title, currency = order.Total.Currency, total = order.Total.Amount,
+        suppliers = order.BySupplier.Select(s => new { supplier = s.Key, total = s.Value.Amount, orderBy = OrderBy(occasion, order, s.Key) }),
+        packs = order.Lines.SelectMany(l => l.Packs.Select(p => new
+        {
+            item = l.Item, supplier = p.Row.Supplier, size = p.Row.PackSize, unit = p.Row.Unit, count = p.Count, price = p.Row.Price.Amount, cost = p.Count * p.Row.Price.Amount, leadDays = p.Row.LeadDays, note = p.Row.Note,
+        })),
+        margins = order.Lines.Select(l => new { item = l.Item, need = Math.Round(l.Need, 3), bought = l.Bought, marginPercent = Math.Round(l.Margin * 100, 2), thin = l.Thin, @for = l.Needs.Select(n => n.For).Distinct() }),
+        warnings = Warnings(order),
+        problems = problems.Select(p => new { p.Code, p.Line, p.Message, p.Hint }),
+        notCounted = needs.NotCounted,
+    };
+
+    private static string? OrderBy(Occasion occasion, Order order, string supplier)
+    {
+        int? lead = order.Lines.SelectMany(l => l.Packs).Where(p => p.Row.Supplier == supplier).Max(p => p.Row.LeadDays);
+        return lead is { } days && occasion.Sheet.OrderArrives is { } arrives ? arrives.Date.PlusDays(-days).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : null;
+    }
+
+    private static IEnumerable<string> Warnings(Order order) => order.Lines.Where(l => l.Thin).Select(l => string.Create(CultureInfo.InvariantCulture, $"{l.Item}: {l.Bought:0.#} g cover {l.Need:0.#} g with {l.Margin * 100:0.0} % over."));
+
+    private static void Print(Occasion occasion, NeedsList needs, Order order)
+    {
+        Console.OutputEncoding = new UTF8Encoding(false);
+        foreach ((string supplier, Coulisse.Matter.Quantities.Money sum) in order.BySupplier)
+        {
+            string by = OrderBy(occasion, order, supplier) is { } day ? $", order by {day}" : "";
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\n{(supplier.Length > 0 ? supplier : "(no supplier named)")}: {sum.Amount:0.00} {sum.Currency}{by}"));
+            foreach (OrderLine line in order.Lines.Where(l => l.Packs.Any(p => p.Row.Supplier == supplier)))
+            {
+                foreach (OrderedPack pack in line.Packs.Where(p => p.Row.Supplier == supplier))
+                {
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {pack.Count,3} × {pack.Row.PackSize:0.##} {pack.Row.Unit,-5} {line.Item,-32} {pack.Count * pack.Row.Price.Amount,8:0.00}   need {line.Need:0.#}, {line.Margin * 100:0.0} % over{(line.Thin ? "  THIN" : "")}"));
+                }
+            }
+        }
+
+        Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nTotal {order.Total.Amount:0.00} {order.Total.Currency}"));
+        foreach (string words in needs.NotCounted)
+        {
+            Console.Out.WriteLine($"Not counted, no amount: {words}");
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using Coulisse.Kitchen.Needs;
+
+namespace Coulisse.Kitchen.Tests.Needs;
+
+/// <summary>Needs and values of the demo occasion, derived from its cards, against the worked prices of the occasion's own description (its section on prices).</summary>
+public sealed class NeedsPublished
+{
+    [Fact]
+    public void Every_line_of_the_demo_finds_its_price_and_nothing_is_asked()
+    {
+        NeedsList needs = Demo.Needs();
+        Costing costing = Costing.Of(needs.Needs, Demo.Prices);
+
+        Assert.Empty(needs.Problems);
+        Assert.Empty(costing.Problems);
+        Assert.Equal(needs.Needs.Length, costing.Lines.Length);
+    }
+
+    [Fact]
+    public void What_guests_are_served_is_worth_78_15() // worked in the occasion's description: 78.15, seat 17's seeds included
+    {
+        Costing costing = Costing.Of(Demo.Needs().Needs, Demo.Prices);
+
+        Assert.Equal(78.15m, costing.Total.ToCents().Amount);
+        Assert.Equal(0.06m, costing.For(NeedRole.Diet).ToCents().Amount);
+        Assert.Equal(costing.Total, costing.For(NeedRole.Diet) + costing.For(NeedRole.Served));
+    }
+
+    [Theory] // served column of the same table
+    [InlineData("C1 ", 13.15)]
+    [InlineData("C1v", 0.19)]
+    [InlineData("C2", 12.26)]
+    [InlineData("C3", 2.66)]
+    [InlineData("C4", 2.01)]
+    [InlineData("C5", 1.90)]
+    [InlineData("C6", 2.11)]
+    [InlineData("C7", 3.89)]
+    [InlineData("Ramekin", 0.97)]
+    public void Each_part_costs_what_the_table_says(string component, double cost)
+        => Assert.Equal((decimal)cost, Costing.Of(Demo.Needs().Needs, Demo.Prices).Parts.Where(p => p.Component.StartsWith(component, StringComparison.Ordinal)).Sum(p => p.Value.ToCents().Amount));
+
+    [Theory] // 20.05 and 18.89 in two tins of 28; 0.358 and 0.337 a piece
+    [InlineData("Buckwheat", 20.05, 0.358)]
+    [InlineData("Pear", 18.89, 0.337)]
+    public void A_tray_bake_costs_by_tin_and_by_piece(string title, double two, double piece)
+    {
+        NeedsList needs = Demo.Needs();
+        decimal sum = Costing.Of(needs.Needs, Demo.Prices).Lines.Where(l => l.Need.Dish.StartsWith(title, StringComparison.Ordinal) && !needs.Alone.Contains((l.Need.Dish, l.Need.Component))).Sum(l => l.Value.Amount);
+
+        Assert.Equal((decimal)two, Math.Round(sum, 2));
+        Assert.Equal((decimal)piece, Math.Round(sum / 56, 3));
+    }
+
+    [Fact]
+    public void A_plate_costs_0_80_by_guests_and_0_72_by_plates_made()
+    {
+        decimal starter = Costing.Of(Demo.Needs().Needs, Demo.Prices).Lines.Where(l => l.Need.Dish.StartsWith("Pumpkin", StringComparison.Ordinal)).Sum(l => l.Value.Amount);
+
+        Assert.Equal((0.80m, 0.72m), (Math.Round(starter / 48, 2), Math.Round(starter / 53, 2)));
+    }
+
+    [Fact]
+    public void Seeds_that_no_recipe_states_reach_the_order_P27()
+    {
+        Need seeds = Assert.Single(Demo.Needs().Needs, n => n.Role == NeedRole.Diet);
+        OrderLine line = Assert.Single(Order.For([seeds], Demo.Prices).Lines);
+
+        Assert.Equal((4, 1, 100m), (seeds.Grams, line.Packs[0].Count, line.Bought)); // expected.json P27
+    }
+
+    [Fact]
+    public void Eight_bulbs_and_one_root_are_counted_from_the_discs_P10_P26()
+    {
+        Order order = Order.For(Demo.Needs().Needs, Demo.Prices);
+
+        Assert.Equal((8m, 1m), (order.Lines.Single(l => l.Item == "kohlrabi").Bought, order.Lines.Single(l => l.Item == "swede").Bought)); // expected.json P10 bulbsForDiscs, P26 swedes
+    }
+
+    [Fact]
+    public void Beetroot_is_bought_by_its_usable_share_P13()
+        => Assert.Equal(986.1m, Math.Round(Order.For(Demo.Needs().Needs, Demo.Prices).Lines.Single(l => l.Item.StartsWith("beetroot,", StringComparison.Ordinal)).Need, 1));
+
+    [Fact]
+    public void Water_is_not_bought_and_a_part_taken_from_another_is_not_bought_twice()
+    {
+        NeedsList needs = Demo.Needs();
+
+        Assert.DoesNotContain(needs.Needs, n => n.Food == "water");
+        Assert.Equal(530 + 60 + (2 * 40), needs.Needs.Where(n => n.FoodId == "milk").Sum(n => n.Grams), 0.01); // the cards' lines by hand; C1v's 140 g of base add none
+    }
+
+    [Fact]
+    public void A_share_that_speaks_of_one_use_is_not_taken_for_another()
+    {
+        OrderLine quark = Order.For(Demo.Needs().Needs, Demo.Prices).Lines.Single(l => l.Item == "quark, full fat");
+
+        // 365 / 0.88 drained for the curd; 1,000 in two tins and 500 · 120 / 724 for the ramekin as bought
+        Assert.Equal(414.773 + 1000 + 82.873, (double)quark.Need, 0.01);
+    }
+}
