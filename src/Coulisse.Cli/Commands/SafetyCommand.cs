@@ -35,8 +35,7 @@ internal static class SafetyCommand
 
     private static int Show(Dish dish, string code, bool json)
     {
-        // The rule laid so far reads steps only, so no weights are asked for.
-        Findings found = SafetyReview.Review(new WeighedDish(dish, [.. dish.Components.Select(c => new WeighedComponent(c, []))], "metric"), code);
+        Findings found = SafetyReview.Review(Weighing.Weigh(dish, null), code);
         int exit = found.All.Any(f => f.Severity == Severity.Stop) ? Exit.Problems : Exit.Done;
         if (json)
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Kitchen.Formulas;
 using Coulisse.Matter.Heat;
 using Coulisse.Matter.Quantities;
 using NodaTime;
@@ -15,10 +16,10 @@ namespace Coulisse.Kitchen.Safety;
 internal static class CoreHeldRule
 {
     private const double AssumedStart = 5;
-    private const string Model = "Exact series for a slab heated on both faces; h 95 W/(m²·K) for a bagged food in a stirred bath: Baldwin, Int. J. Gastronomy and Food Science 1 (2012) 15-30; diffusivity 1.15e-7 m²/s and k 0.46 W/(m·K): assumed, between the mixing bounds of Choi and Okos (1986) for a fatty emulsion";
 
-    public static IEnumerable<CoreHeld> Judge(Component component)
+    public static IEnumerable<CoreHeld> Judge(WeighedComponent weighed)
     {
+        Component component = weighed.Component;
         double? thickness = null;
         double start = AssumedStart;
         bool frozen = false;
@@ -45,13 +46,14 @@ internal static class CoreHeldRule
                 new ControlPoint(component.Name, step.Span.Line, "Survival of vegetative organisms", limit, "Probe in the middle of the thickest piece, each load, by the cook in charge", "Leave it in until it is there; if that cannot be, discard", "Time in, time out, core reading, name"),
                 bath is null
                     ? new Finding(Severity.Note, "SAF003", component.Name, step.Span.Line, "How the middle heats in an oven is not worked out here: the probe decides.", "", limit, "", "Probe the thickest piece and write the reading down.", "")
-                    : InBath(component.Name, step, thickness, start, frozen, bath.Celsius, core.Celsius, hold, limit));
+                    : InBath(weighed, step, thickness, start, frozen, bath.Celsius, core.Celsius, hold, limit));
         }
     }
 
-    private static Finding? InBath(string component, Step step, double? thickness, double start, bool frozen, double bath, double core, double hold, string limit)
+    private static Finding? InBath(WeighedComponent weighed, Step step, double? thickness, double start, bool frozen, double bath, double core, double hold, string limit)
     {
-        Finding Unshown(string why, string remedy) => new(Severity.Stop, "SAF002", component, step.Span.Line, "It cannot be shown safe: " + why, "", limit, "", remedy, Model);
+        string component = weighed.Component.Name;
+        Finding Unshown(string why, string remedy) => new(Severity.Stop, "SAF002", component, step.Span.Line, "It cannot be shown safe: " + why, "", limit, "", remedy, "");
 
         double? minutes = step.Times.Where(t => t.Kind != TimeKind.Limit && t.Bound != Bound.AtMost).Max(t => t.MinutesMin);
         if (frozen)
@@ -82,7 +84,8 @@ internal static class CoreHeldRule
         Temperature at = Temperature.FromCelsius(bath);
         Temperature low = at - TemperatureDelta.FromKelvin(1);
         Temperature wanted = Temperature.FromCelsius(core);
-        FlatBag slow = FlatBag.Cautious;
+        PieceInBath piece = PieceInBath.Of(weighed, step, from, at);
+        FlatBag slow = piece.Cautious;
         double? meant = slow.TimeTo(thick, from, at, wanted)?.TotalMinutes + hold;
         double? off = slow.TimeTo(thicker, from, low, wanted)?.TotalMinutes + hold;
         if (off <= held)
@@ -109,12 +112,12 @@ internal static class CoreHeldRule
             $"{F(held)} min in the bath, {limit}",
             meant is { } w ? $"{(held - w).ToString("0.0", CultureInfo.InvariantCulture)} min" : "",
             remedy,
-            Model)
+            piece.Why)
         {
             Working = Origin.Computed(
                 "Time for the middle of the piece to reach the limit, plus the hold, cautious case.",
                 "θ = Σ Cₙ·exp(−ζₙ²·α·t/L²), ζ·tan ζ = h·L/k",
-                Model,
+                piece.Why,
                 new OriginInput("start", $"{F(start)} °C", Origin.Assumed(start < AssumedStart ? "the stated fridge" : "food from the fridge")),
                 new OriginInput("bath", $"{F(bath)} °C"),
                 new OriginInput("thickness", $"{F(thickness.Value)} mm")),

@@ -21,7 +21,7 @@ public static class SafetyReview
             throw new ArgumentException($"\"{code}\" is no code of practice known here; use au, nz, uk, eu or us.", nameof(code));
         }
 
-        ImmutableArray<CoreHeld> judged = [.. dish.Components.SelectMany(c => CoreHeldRule.Judge(c.Component))];
+        ImmutableArray<CoreHeld> judged = [.. dish.Components.SelectMany(c => CoreHeldRule.Judge(c))];
         return new Findings(
             code,
             [.. judged.Select(j => j.Finding).OfType<Finding>().OrderByDescending(f => f.Severity).ThenBy(f => f.Line)],

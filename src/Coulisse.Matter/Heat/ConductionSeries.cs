@@ -15,6 +15,7 @@ public sealed class ConductionSeries
     private readonly ImmutableArray<double> _zeta;
     private readonly ImmutableArray<double> _centre;
     private readonly ImmutableArray<double> _mean;
+    private readonly ImmutableArray<double> _surface;
 
     private ConductionSeries(BodyShape shape, double biot)
     {
@@ -23,6 +24,7 @@ public sealed class ConductionSeries
         _zeta = [.. Enumerable.Range(1, Terms).Select(n => Root(shape, biot, n))];
         _centre = [.. _zeta.Select(z => Centre(shape, z))];
         _mean = [.. _zeta.Select((z, i) => _centre[i] * MeanFactor(shape, z))];
+        _surface = [.. _zeta.Select((z, i) => _centre[i] * (shape switch { BodyShape.Slab => Math.Cos(z), BodyShape.Cylinder => Bessel.J(0, z), _ => Math.Sin(z) / z }))];
     }
 
     /// <summary>Shape.</summary>
@@ -52,6 +54,11 @@ public sealed class ConductionSeries
     /// <summary>θ averaged over the volume.</summary>
     /// <param name="fourier">α·t/L², 0 and up.</param>
     public double MeanAt(double fourier) => Sum(_mean, fourier);
+
+    /// <summary>θ at the surface.</summary>
+    /// <param name="fourier">α·t/L², 0 and up.</param>
+    /// <remarks>In the first moment (Fo below 0.001) the mean of forty terms is not enough; the surface is then taken as that of Fo 0.001, but 1 at no time at all.</remarks>
+    public double SurfaceAt(double fourier) => double.IsPositiveInfinity(Biot) ? (fourier == 0 ? 1 : 0) : fourier == 0 ? 1 : Sum(_surface, Math.Max(fourier, 0.001));
 
     /// <summary>Fourier number at which the centre has fallen to a given θ.</summary>
     /// <param name="theta">Between 0 and 1, both excluded.</param>

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Coulisse.Cards;
+using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Safety;
+using Coulisse.Tests;
 
 namespace Coulisse.Kitchen.Tests.Safety;
 
@@ -22,19 +24,36 @@ public sealed class CoreHeldRuleTests
     }
 
     [Fact]
-    public void A_bag_20_mm_thick_is_stopped_with_a_computed_remedy()
+    public void A_bag_20_mm_thick_of_unknown_food_is_stopped_with_a_computed_remedy()
     {
         Finding f = Assert.Single(Review(20, 45).All);
         Assert.Equal(Severity.Stop, f.Severity);
         Assert.Equal(4, f.Line);
-        Assert.Contains("79.7 °C", f.What, StringComparison.Ordinal);
-        Assert.Equal("56.9 min needed", f.Value);
-        Assert.Contains("45 min → 57 min", f.Remedy, StringComparison.Ordinal);
-        Assert.Contains("81 °C", f.Remedy, StringComparison.Ordinal);
-        Assert.Contains("74 min", f.Remedy, StringComparison.Ordinal);
-        // Hand reckoning by the same published series gives 16.3 and 13.2 mm, rounded; here both are cut to the lower tenth.
-        Assert.Matches(@"at most 16\.[23] mm", f.Remedy);
-        Assert.Matches(@"or 13\.[12] mm", f.Remedy);
+        Assert.Contains("composition is not known", f.Source, StringComparison.Ordinal);
+        // The same published series summed by a separate script, 0.995e-7 m²/s and 0.4 W/(m·K): 60.42 min, 78.98 °C, 78.6 min, 15.61 and 12.64 mm.
+        Assert.Contains("79.0 °C", f.What, StringComparison.Ordinal);
+        Assert.Equal("60.4 min needed", f.Value);
+        Assert.Contains("45 min → 61 min", f.Remedy, StringComparison.Ordinal);
+        Assert.Contains("79 min", f.Remedy, StringComparison.Ordinal);
+        Assert.Contains("at most 15.6 mm", f.Remedy, StringComparison.Ordinal);
+        Assert.Contains("or 12.6 mm", f.Remedy, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("royale-draft.md", 1)]
+    [InlineData("starter.md", 0)]
+    [InlineData("tray-bake-pear-quark.md", 0)]
+    [InlineData("slice-buckwheat-plum.md", 0)]
+    public void Of_the_demo_cards_only_the_draft_is_stopped(string card, int stops)
+    {
+        string path = Path.Combine(SharedData.Repository, "examples", "demo", "cards", card);
+        Findings found = CardReader.Read(new CardText(File.ReadAllText(path), card)).Match(d => SafetyReview.Review(Weighing.Weigh(d, null), "au"), p => throw new InvalidOperationException(string.Join("; ", p)));
+        Assert.Equal(stops, found.All.Count(f => f.Severity == Severity.Stop));
+        Assert.All(found.All.Where(f => f.Severity == Severity.Stop), f =>
+        {
+            Assert.Contains("Choi and Okos", f.Source, StringComparison.Ordinal);
+            Assert.Contains("half way between", f.Source, StringComparison.Ordinal);
+        });
     }
 
     [Fact]
