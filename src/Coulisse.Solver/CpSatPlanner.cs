@@ -19,7 +19,7 @@ public sealed class CpSatPlanner : IPlanner
         SlotPlan slot = LiveSlot.Decide(occasion);
         PrepWork work = TaskBuilder.Build(occasion, batches, slot);
         PrepProblem prep = PrepProblem.Write(occasion, work);
-        EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers), better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
+        EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers) { FirstOnly = options.FirstOnly }, better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
         return outcome switch
         {
             EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),

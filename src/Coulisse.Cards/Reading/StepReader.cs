@@ -102,6 +102,11 @@ internal static class StepReader
                 // The cold goes on: the nearest verb spoke of where the food came from.
                 op = main;
             }
+            else if (main is "fill_bath")
+            {
+                // "64 min from cold": the water's cold, not the food's.
+                op = main;
+            }
             else if (op is "cure" or "brine" or "season" && main is not null && Kind(main, s) == TimeKind.Cook)
             {
                 // "simmer in vinegar, sugar and salt 25 min": a food there, not an act.

@@ -23,6 +23,9 @@ public interface IPlanner
 /// <param name="Workers">Solver threads.</param>
 public sealed record PlanOptions(double Seconds = 10, int Seed = 1, int Workers = 2)
 {
+    /// <summary>Stop at the first valid plan.</summary>
+    public bool FirstOnly { get; init; }
+
     /// <summary>Tasks a person has pinned.</summary>
     public ImmutableArray<Pin> Pins { get; init; } = [];
 }

@@ -79,7 +79,7 @@ public static class TaskBuilder
                 Dish = dish.Name,
                 Component = group.Key.Component,
                 People = 1,
-                NotBefore = occasion.SlotStart.PlusHours(-StageHours),
+                NotBefore = dish.Dish.Components.Any(c => c.Name == group.Key.Component && c.Keeps.Any(k => k.SameDay)) ? occasion.SlotStart.Date.AtMidnight() : occasion.SlotStart.PlusHours(-StageHours),
                 DoneBy = Ready(occasion),
                 ForStage = true,
             });
@@ -117,10 +117,21 @@ public static class TaskBuilder
             {
                 made[i] = at.Last;
             }
+
+            if (made[i] >= 0 && KeepHours(occasion, slot.Twins[i]) is { } hours)
+            {
+                // What keeps two days must still keep at its cue.
+                LocalDateTime earliest = occasion.SlotStart.PlusSeconds(slot.Twins[i].Twin.CueSecond).PlusMinutes(1 - (long)(hours * 60) - tasks[made[i]].Minutes).PlusMinutes(tasks[made[i]].Minutes);
+                tasks[made[i]] = tasks[made[i]] with { NotBefore = tasks[made[i]].NotBefore is { } n && n > earliest ? n : earliest };
+            }
         }
 
         return [.. made];
     }
+
+    private static double? KeepHours(Occasion occasion, TwinNeed need)
+        => occasion.Dishes.First(d => d.Name == need.Dish).Dish.Components.Where(c => c.Name == need.Twin.Component)
+            .SelectMany(c => c.Keeps).Where(k => !k.Quality && k.Hours is not null).Select(k => k.Hours).Min();
 
     private static IEnumerable<Step> Sequence(OccasionDish dish, string component, int furthest)
     {
