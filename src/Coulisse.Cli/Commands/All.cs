@@ -10,6 +10,7 @@ internal static class All
         ReadCommand.Create(),
         WeighCommand.Create(),
         ScaleCommand.Create(),
+        LabelCommand.Create(),
         SafetyCommand.Create(),
         BackupCommand.Create(),
         RestoreCommand.Create(),
