@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Labels;
@@ -46,7 +47,7 @@ internal static class LabelCommand
             Console.Out.WriteLine($"\n{l.Status.ToString().ToLowerInvariant()}: {l.Name}");
             foreach (AllergenReason r in l.Because)
             {
-                Console.Out.WriteLine($"  {(r.Component.Length > 0 ? r.Component + ", " : "")}line {r.Line}: {r.Because}");
+                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {(r.Component.Length > 0 ? r.Component + ", " : "")}line {r.Line}: {r.Because}"));
             }
         }
 
