@@ -6,7 +6,7 @@ using Coulisse.Kitchen.Labels;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse label CARD: allergens by part with their reasons.</summary>
+/// <summary>coulisse label CARD: allergens by part with their reasons, list of ingredients, nutrition panel.</summary>
 internal static class LabelCommand
 {
     public static Command Create()
@@ -15,29 +15,37 @@ internal static class LabelCommand
         Option<string> code = new("--code") { Description = "Whose law: au, nz, uk, eu, us", DefaultValueFactory = _ => "au" };
         code.AcceptOnlyFromAmong("au", "nz", "uk", "eu", "us");
         Option<string?> measures = WeighCommand.Measures();
+        Option<double?> final = new("--final") { Description = "Grams of the whole, weighed at the end; without it the panel is as mixed" };
+        Option<double?> servings = new("--servings") { Description = "Servings for the panel" };
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("label", "Allergens of a card by part, each with the line that brings it.\nExample: coulisse label card.md --code uk") { card, code, measures, json };
+        Command command = new("label", "Allergens of a card by part, each with the line that brings it; list of ingredients; nutrition panel.\nExample: coulisse label card.md --code uk --final 1450") { card, code, measures, final, servings, json };
         command.SetAction(parsed => WeighCommand.Read(parsed.GetRequiredValue(card), parsed.GetValue(measures), weighed => Takes.Circle(weighed.Dish) is { } circle
             ? Input.Fail(parsed.GetRequiredValue(card), [circle])
-            : Show(weighed, parsed.GetRequiredValue(code), parsed.GetValue(json))));
+            : Panels.Of(weighed, AllergenNames.RegimeOf(parsed.GetRequiredValue(code)), parsed.GetValue(final), parsed.GetValue(servings)).Match(
+                panel => Show(weighed, panel, parsed.GetRequiredValue(code), parsed.GetValue(json)),
+                problems => Input.Fail(parsed.GetRequiredValue(card), problems))));
         return command;
     }
 
-    private static int Show(WeighedDish weighed, string code, bool json)
+    private static int Show(WeighedDish weighed, NutritionPanel panel, string code, bool json)
     {
         AllergenSheet sheet = Allergens.Of(weighed, AllergenNames.RegimeOf(code));
+        IngredientList list = Ingredients.Of(weighed, sheet.Regime);
         return json ? Input.Json(new
         {
             schema = "coulisse/label/1", title = weighed.Dish.Title, code,
             allergens = sheet.Dish.Select(Line),
             parts = sheet.Parts.Select(p => new { component = p.Component, allergens = p.Lines.Select(Line) }),
-            summary = sheet.Summary,
-        }) : Print(weighed, sheet);
+            summary = sheet.Summary, ingredientList = list.Text,
+            ingredients = list.Items.Select(i => new { food = i.Name, foodId = i.FoodId, grams = WeighCommand.Round(i.Grams), percent = WeighCommand.Round(i.Percent), stated = i.Stated, allergens = i.Allergens }),
+            panel = new { basis = panel.Basis, servingGrams = panel.ServingGrams, rows = panel.Rows.Select(r => new { name = r.Name, unit = r.Unit, computed = WeighCommand.Round(r.Computed), declared = r.Declared, serving = r.Serving }), missing = panel.Missing },
+            remarks = list.Remarks,
+        }) : Print(weighed, sheet, list, panel);
     }
 
     private static object Line(AllergenLine l) => new { name = l.Name, status = l.Status, because = l.Because.Select(b => new { b.Component, line = b.Line, food = b.Food, reason = b.Because }) };
 
-    private static int Print(WeighedDish weighed, AllergenSheet sheet)
+    private static int Print(WeighedDish weighed, AllergenSheet sheet, IngredientList list, NutritionPanel panel)
     {
         Console.OutputEncoding = new UTF8Encoding(false);
         Console.Out.WriteLine(weighed.Dish.Title);
@@ -49,6 +57,17 @@ internal static class LabelCommand
             {
                 Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {(r.Component.Length > 0 ? r.Component + ", " : "")}line {r.Line}: {r.Because}"));
             }
+        }
+
+        Console.Out.WriteLine($"\n{list.Text}\n\nPer 100 g, {panel.Basis}:");
+        foreach (PanelRow r in panel.Rows)
+        {
+            Console.Out.WriteLine($"  {r.Name,-22} {r.Declared,12} {r.Unit}{(r.Serving is null ? "" : $"   serving {r.Serving} {r.Unit}")}");
+        }
+
+        foreach (string remark in panel.Missing.Concat(list.Remarks))
+        {
+            Console.Out.WriteLine("  " + remark);
         }
 
         return Exit.Done;
