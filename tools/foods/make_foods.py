@@ -61,6 +61,9 @@ def from_ciqual(r):
              maltose=g("maltose_g"), starch=g("starch_g"), fibre=g("fibre_g"), polyols=g("polyols_g"), alcohol=g("alcohol_g"),
              acid=g("organic_acids_g"), ash=g("ash_g"), sodium=g("sodium_mg"), potassium=g("potassium_mg"), calcium=g("calcium_mg"),
              iron=g("iron_mg"), vitc=g("vit_c_mg"))
+    # A total given as "less than" must not fall below its own parts.
+    if p["carbohydrate"] is not None and p["sugars"] is not None:
+        p["carbohydrate"] = max(p["carbohydrate"], p["sugars"])
     jones, n625 = p["protein"], g("protein_n625_g")
     return p, round(6.25 * jones / n625, 2) if jones and n625 else None
 

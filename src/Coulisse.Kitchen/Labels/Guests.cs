@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Formulas;
-using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Matter.Foods;
 
@@ -32,11 +30,6 @@ public static class Guests
     [.. diets.SelectMany(d => d.ByDish.OrderBy(b => b.Key, StringComparer.Ordinal).SelectMany(cell => DietText.Read(cell.Value, language).Instead.SelectMany(l => l.Foods)
         .Where(f => f.Amount is not null || f.Grams is not null)
         .Select(f => new DietFood(Known(f, language), Grams(f), d.Seats, cell.Key, d.Line))))];
-
-    /// <summary>The same as needs for the order. A food that the table does not know ("the plain reduction") is made from a card, not bought, and stays out.</summary>
-    public static ImmutableArray<Need> Needs(ImmutableArray<SheetDiet> diets, string language = "en") =>
-    [.. Foods(diets, language).Where(f => f.Food.FoodId is not null && f.GramsEach is > 0)
-        .Select(f => new Need(f.Food.Food, f.GramsEach!.Value * f.Seats.Length, string.Create(CultureInfo.InvariantCulture, $"{f.Dish}, seat {string.Join(", ", f.Seats)}")))];
 
     private static GuestPlate Plate(SheetDiet diet, OccasionDish dish, WeighedDish weighed, ImmutableArray<string> codes, AllergenRegime regime)
     {

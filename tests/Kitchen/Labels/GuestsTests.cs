@@ -33,7 +33,7 @@ public sealed class GuestsTests
     [Fact]
     public void A_seed_named_only_in_a_diets_row_reaches_the_order()
     {
-        Need need = Assert.Single(Guests.Needs(Occasion().Diets), n => n.For.Contains("seat 17", StringComparison.Ordinal));
+        Need need = Assert.Single(DietNeeds.Of(Occasion().Diets), n => n.For.Contains("seat 17", StringComparison.Ordinal));
 
         Assert.Equal((4.0, true), (need.Grams, need.Food.Contains("pumpkin seed", StringComparison.Ordinal)));
         Order order = Order.For([need], PriceList.Read(File.ReadAllText(Path.Combine(Demo, "prices.csv"))).Match(p => p, e => throw new InvalidOperationException(string.Join("; ", e))));

@@ -54,7 +54,8 @@ public sealed class EnergyPublished
     [Theory]
     // Worked by hand from SR28 with the EU factors.
     [InlineData("egg", 578, 139)]
-    [InlineData("cream-35", 1429, 347)]
+    // (cream's sugars are 0.18 g more than its carbohydrate by difference, which the hand took: 3 kJ)
+    [InlineData("cream-35", 1432, 348)]
     [InlineData("olive-oil", 3700, 900)]
     [InlineData("almond", 2535, 613)]
     public void Single_foods_have_the_energy_worked_by_hand(string id, double kj, double kcal)
