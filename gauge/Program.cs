@@ -8,12 +8,13 @@ return (args.Length > 0 ? args[0] : "") switch
     "start" => Coulisse.Gauge.Start.StartGauge.Run(),
     "store" => await Coulisse.Gauge.Store.StoreGauge.RunAsync(rest),
     "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
+    "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), planning (outside instance sets), risk (ten thousand runs of a plan) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), planning (outside instance sets), bakes (formulations of set points), risk (ten thousand runs of a plan) …");
     return 2;
 }

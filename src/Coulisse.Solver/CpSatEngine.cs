@@ -16,7 +16,7 @@ public sealed class CpSatEngine : ISchedulingEngine
     private static EngineOutcome Search(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better, CancellationToken cancel)
     {
         Stopwatch clock = Stopwatch.StartNew();
-        CpSatModel built = CpSatModel.Build(problem);
+        CpSatModel built = CpSatModel.Build(problem, effort.States);
         if (built.Refused is { } why)
         {
             return new EngineInfeasible(why) { Seconds = clock.Elapsed.TotalSeconds };

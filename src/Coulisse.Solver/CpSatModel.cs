@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coulisse.Kitchen.Planning.Model;
+using Coulisse.Solver.SetPoints;
 using Google.OrTools.Sat;
 using Google.OrTools.Util;
 using Term = Coulisse.Kitchen.Planning.Model.Term;
@@ -31,7 +32,7 @@ internal sealed class CpSatModel
     /// <summary>Why arithmetic alone refuses the problem; null when it does not.</summary>
     public string? Refused { get; private set; }
 
-    public static CpSatModel Build(SchedulingProblem problem)
+    public static CpSatModel Build(SchedulingProblem problem, StateFormulation states = StateFormulation.Pairs)
     {
         CpSatModel built = new(problem);
         for (int a = 0; a < problem.Activities.Length && built.Refused is null; a++)
@@ -42,7 +43,7 @@ internal sealed class CpSatModel
         if (built.Refused is null)
         {
             built.AddLags();
-            built.AddStates();
+            built.AddStates(states);
             built.AddStores();
             built.AddCleans();
             built.AddCapacities();
@@ -210,9 +211,9 @@ internal sealed class CpSatModel
         }
     }
 
-    private void AddStates()
+    private void AddStates(StateFormulation formulation)
     {
-        List<(int A, ILiteral Chosen, Mode Mode)>[] uses = [.. _problem.StateKits.Select(_ => new List<(int, ILiteral, Mode)>())];
+        List<SetPointUse>[] uses = [.. _problem.StateKits.Select(_ => new List<SetPointUse>())];
         for (int a = 0; a < _start.Length; a++)
         {
             for (int m = 0; m < _mode[a].Length; m++)
@@ -220,36 +221,14 @@ internal sealed class CpSatModel
                 Mode mode = _problem.Activities[a].Modes[m];
                 if (mode.State is { } s)
                 {
-                    uses[s.Kit].Add((a, _mode[a][m], mode));
+                    uses[s.Kit].Add(new SetPointUse(a, _start[a], _mode[a][m], mode.Duration, s.State));
                 }
             }
         }
 
         for (int k = 0; k < uses.Length; k++)
         {
-            StateKit kit = _problem.StateKits[k];
-            for (int i = 0; i < uses[k].Count; i++)
-            {
-                (int a, ILiteral chosenA, Mode modeA) = uses[k][i];
-                if (kit.Initial is { } initial)
-                {
-                    Model.Add(_start[a] >= kit.ChangeTime(initial, modeA.State!.Value.State)).OnlyEnforceIf(chosenA);
-                }
-
-                for (int j = i + 1; j < uses[k].Count; j++)
-                {
-                    (int b, ILiteral chosenB, Mode modeB) = uses[k][j];
-                    (int sa, int sb) = (modeA.State!.Value.State, modeB.State!.Value.State);
-                    if (sa == sb || a == b)
-                    {
-                        continue;
-                    }
-
-                    BoolVar first = Bool();
-                    Model.Add(_start[b] >= _start[a] + modeA.Duration + kit.ChangeTime(sa, sb)).OnlyEnforceIf([chosenA, chosenB, first]);
-                    Model.Add(_start[a] >= _start[b] + modeB.Duration + kit.ChangeTime(sb, sa)).OnlyEnforceIf([chosenA, chosenB, first.Not()]);
-                }
-            }
+            SetPointRules.Add(Model, _problem.StateKits[k], uses[k], _problem.Horizon, formulation);
         }
     }
 

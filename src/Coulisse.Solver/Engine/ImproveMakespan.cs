@@ -9,7 +9,7 @@ namespace Coulisse.Solver.Engine;
 /// <remarks>Anything beyond plain lags, resources and one mode is not touched and goes to the engine as it is.</remarks>
 internal sealed class ImproveMakespan
 {
-    /// <summary>From this size on a search alone no longer settles most problems, and lists are worth more of the time (measured: decision 0181).</summary>
+    /// <summary>From this size on a search alone no longer settles most problems, and lists are worth more of the time (assumed, to be measured: decision 0182).</summary>
     private const int Large = 45;
 
     private readonly SchedulingProblem _problem;

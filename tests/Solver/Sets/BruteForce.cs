@@ -19,7 +19,7 @@ public sealed class BruteForce
         {
             SchedulingProblem problem = Random(new Random(seed));
             int? best = new Exhaustive(problem).Best();
-            EngineOutcome outcome = new CpSatEngine().Solve(problem, new Effort(20, 1, 1));
+            EngineOutcome outcome = new CpSatEngine().Solve(problem, new Effort(90, 1, 1));
             if (best is null)
             {
                 Assert.IsType<EngineInfeasible>(outcome);

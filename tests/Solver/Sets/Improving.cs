@@ -7,7 +7,7 @@ namespace Coulisse.Solver.Tests.Sets;
 /// <summary>What is done before and beside the search, on problems answered by hand or checked step by step.</summary>
 public sealed class Improving
 {
-    private static readonly Effort Short = new(3, 1, 1);
+    private static readonly Effort Short = new(90, 1, 1);
 
     [Fact]
     public void Lags_that_contradict_each_other_are_refused_by_arithmetic()

@@ -24,7 +24,7 @@ public sealed class KnownOptima
         Known known = Known.Read(Path.Combine(root, "known.tsv"))[(set, instance)];
         SchedulingProblem problem = PlanningGauge.Parse(InstanceArchive.Read(Path.Combine(root, "instances", set + ".tar.gz"), n => n == instance).Single());
 
-        EngineOutcome outcome = new CpSatEngine().Solve(problem, new Effort(30, 1, 2));
+        EngineOutcome outcome = new CpSatEngine().Solve(problem, new Effort(120, 1, 2));
 
         if (known.Status == "infeasible")
         {
@@ -61,7 +61,7 @@ public sealed class KnownOptima
     {
         string archive = SharedData.Path("data/scheduling/instances/j30.tar.gz");
         SchedulingProblem problem = PlanningGauge.Parse(InstanceArchive.Read(archive, n => n == "j301_1.sm").Single());
-        EngineSchedule good = Assert.IsType<EngineSchedule>(new CpSatEngine().Solve(problem, new Effort(30, 1, 2)));
+        EngineSchedule good = Assert.IsType<EngineSchedule>(new CpSatEngine().Solve(problem, new Effort(120, 1, 2)));
         int last = problem.Activities.Length - 1;
 
         Assert.NotNull(ScheduleCheck.Fault(problem, good with { Starts = good.Starts.SetItem(last, good.Starts[last] - 1) }));
