@@ -29,11 +29,15 @@ public sealed class CpSatEngine : ISchedulingEngine
         {
             LinearExpr value = built.Value(goals[level]);
             built.Model.Minimize(value);
-            // Each level gets an equal share of what is left, so that an early hard level cannot starve the later ones.
-            double share = Math.Max(0.05, (effort.Seconds - clock.Elapsed.TotalSeconds) / (goals.Length - level));
-            CpSolver solver = new() { StringParameters = Parameters(effort, share) };
+            // Each level gets an equal share of what is left, so that an early hard level cannot starve the later ones;
+            // but while there is no schedule at all, finding one may take all the time there is.
+            double left = Math.Max(0.05, effort.Seconds - clock.Elapsed.TotalSeconds);
+            double share = Math.Max(0.05, left / (goals.Length - level));
+            CpSolver solver = new() { StringParameters = Parameters(effort, best is null && !effort.Repeatable ? left : share) };
             using CancellationTokenRegistration stop = cancel.Register(solver.StopSearch);
-            CpSolverStatus status = cancel.IsCancellationRequested && best is not null ? CpSolverStatus.Unknown : solver.Solve(built.Model);
+            using FirstFound first = new(solver, best is null ? share : double.PositiveInfinity, read => better?.Invoke(built.ReadFirst(read, goals)));
+            CpSolverStatus status = cancel.IsCancellationRequested && best is not null ? CpSolverStatus.Unknown
+                : best is null ? solver.Solve(built.Model, first) : solver.Solve(built.Model);
             if (status == CpSolverStatus.ModelInvalid)
             {
                 throw new InvalidOperationException("The scheduling model or its parameters are invalid: " + built.Model.Validate());
@@ -59,7 +63,7 @@ public sealed class CpSatEngine : ISchedulingEngine
             long reached = (long)Math.Round(solver.ObjectiveValue);
             long bound = status == CpSolverStatus.Optimal ? reached : (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
             levels.Add(new LevelResult(goals[level].Name, reached, bound));
-            best = built.Read(solver, [.. levels]);
+            best = built.Read(new SolutionReader(solver.Value, solver.BooleanValue), [.. levels]);
             better?.Invoke(best);
             built.Model.Add(value <= reached);
             built.Hint(solver);

@@ -82,7 +82,7 @@ internal sealed class CpSatModel
         TermKind.Present => s.Starts[t.Index] >= 0 ? 1 : 0,
         TermKind.Mode => s.Starts[t.Index] >= 0 && s.Modes[t.Index] == t.Other ? 1 : 0,
         TermKind.Served => s.Served[t.Index].Contains(t.Other) ? 1 : 0,
-        TermKind.Moved => Math.Abs(s.Starts[t.Index] - t.Other),
+        TermKind.Moved => s.Starts[t.Index] < 0 ? 0 : Math.Abs(s.Starts[t.Index] - t.Other),
         TermKind.LagExcess => Overrun(_problem.Lags[t.Index], s),
         _ => throw new NotSupportedException($"The engine does not weigh {t.Kind} yet."),
     }));
@@ -96,14 +96,21 @@ internal sealed class CpSatModel
         }
     }
 
-    public EngineSchedule Read(CpSolver solver, ImmutableArray<LevelResult> levels)
+    public EngineSchedule Read(SolutionReader solution, ImmutableArray<LevelResult> levels)
     {
         int n = _start.Length;
         return new EngineSchedule(
-            [.. Enumerable.Range(0, n).Select(a => solver.BooleanValue(_present[a]) ? (int)solver.Value(_start[a]) : -1)],
-            [.. Enumerable.Range(0, n).Select(a => Math.Max(0, Array.FindIndex(_mode[a], solver.BooleanValue)))],
-            [.. Enumerable.Range(0, n).Select(a => _serves.Where(s => s.Key.Activity == a && solver.BooleanValue(s.Value)).Select(s => s.Key.Resource).Order().ToImmutableArray())],
+            [.. Enumerable.Range(0, n).Select(a => solution.True(_present[a]) ? (int)solution.Value(_start[a]) : -1)],
+            [.. Enumerable.Range(0, n).Select(a => Math.Max(0, Array.FindIndex(_mode[a], l => solution.True(l))))],
+            [.. Enumerable.Range(0, n).Select(a => _serves.Where(s => s.Key.Activity == a && solution.True(s.Value)).Select(s => s.Key.Resource).Order().ToImmutableArray())],
             levels);
+    }
+
+    /// <summary>A solution met on the way: its values are measured, nothing is proven yet.</summary>
+    public EngineSchedule ReadFirst(SolutionReader solution, ImmutableArray<Goal> goals)
+    {
+        EngineSchedule s = Read(solution, []);
+        return s with { Levels = [.. goals.Select(g => new LevelResult(g.Name, Measure(g, s), long.MinValue))] };
     }
 
     private IntVar Int(long low, long high)
@@ -152,10 +159,22 @@ internal sealed class CpSatModel
             Model.Add(LinearExpr.Sum(_mode[a].Select(m => LinearExpr.Affine(m, 1, 0))) == LinearExpr.Affine(_present[a], 1, 0));
         }
 
+        HintWay(a, activity);
         _end[a] = _start[a] + LinearExpr.Sum(activity.Modes.Select((m, i) => LinearExpr.Affine(activity.Modes.Length == 1 ? Model.TrueLiteral() : _mode[a][i], m.Duration, 0)));
         for (int m = 0; m < activity.Modes.Length; m++)
         {
             AddMode(a, activity, activity.Modes[m], _mode[a][m]);
+        }
+    }
+
+    private void HintWay(int a, Activity activity)
+    {
+        if (activity.HintMode is { } hinted && activity.Modes.Length > 1)
+        {
+            for (int m = 0; m < activity.Modes.Length; m++)
+            {
+                Model.AddHint((BoolVar)_mode[a][m], m == hinted ? 1 : 0);
+            }
         }
     }
 

@@ -9,17 +9,17 @@ namespace Coulisse.Kitchen.Planning.Live;
 /// <param name="Tasks">For each piece of work, its task in the plan; null when the plan left it out.</param>
 public sealed record PlanTrace(ImmutableArray<PlannedTask?> Tasks)
 {
-    /// <summary>Traces a plan. What is equal in words, line, dish and component is paired in order of start.</summary>
+    /// <summary>Traces a plan. What is equal in words, line and component is paired in order of start.</summary>
     /// <param name="work">The work of the occasion.</param>
     /// <param name="plan">The plan.</param>
     public static PlanTrace Of(PrepWork work, Plan plan)
     {
         Dictionary<string, Queue<PlannedTask>> held = plan.Tasks
             .OrderBy(t => t.Start)
-            .GroupBy(t => Key(t.Kind, t.Dish, t.Component, t.Line, t.Text, t.Celsius))
+            .GroupBy(t => Key(t.Kind, t.Component, t.Line, t.Text, t.Celsius))
             .ToDictionary(g => g.Key, g => new Queue<PlannedTask>(g), StringComparer.Ordinal);
         PlannedTask?[] found = [.. work.Tasks.Select(t =>
-            held.TryGetValue(Key(t.Kind, t.Dish, t.Component, t.Line, t.ForStage ? "for the stage: " + t.Text : t.Text, t.Celsius), out Queue<PlannedTask>? same) && same.Count > 0 ? same.Dequeue() : null)];
+            held.TryGetValue(Key(t.Kind, t.Component, t.Line, t.ForStage ? "for the stage: " + t.Text : t.Text, t.Celsius), out Queue<PlannedTask>? same) && same.Count > 0 ? same.Dequeue() : null)];
         return new PlanTrace([.. found]);
     }
 
@@ -38,6 +38,6 @@ public sealed record PlanTrace(ImmutableArray<PlannedTask?> Tasks)
     private static int Mode(PrepProblem prep, int i, PlannedTask task) =>
         Math.Max(0, prep.Codes[i].ToList().FindIndex(keys => keys.All(k => prep.Groups[k].Any(g => task.Kit.Contains(g.Code)))));
 
-    private static string Key(TaskKind kind, string? dish, string? component, int line, string text, double? celsius) =>
-        string.Join('\u001f', kind, dish, component, line.ToString(System.Globalization.CultureInfo.InvariantCulture), text, celsius?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture));
+    private static string Key(TaskKind kind, string? component, int line, string text, double? celsius) =>
+        string.Join('\u001f', kind, component, line.ToString(System.Globalization.CultureInfo.InvariantCulture), text, celsius?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture));
 }

@@ -59,7 +59,7 @@ public static class PlanChanges
         return [.. said.Select(s => $"{(s.Key.Length > 0 ? s.Key : "By itself")}: {string.Join("; ", s.Value)}.")];
     }
 
-    private static IEnumerable<string> Named(PlannedTask task) => task.People.IsEmpty ? [""] : task.People;
+    private static ImmutableArray<string> Named(PlannedTask task) => task.People.IsEmpty ? [""] : task.People;
 
     private static string Clock(PlannedTask t) => t.Start.ToString("ddd HH:mm", CultureInfo.InvariantCulture);
 }

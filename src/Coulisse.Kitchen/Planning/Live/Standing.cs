@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning.Model;
 using Coulisse.Kitchen.Planning.Tasks;
-using NodaTime;
 
 namespace Coulisse.Kitchen.Planning.Live;
 

@@ -3,7 +3,6 @@ using System.Globalization;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning.Model;
 using Coulisse.Kitchen.Planning.Tasks;
-using NodaTime;
 
 namespace Coulisse.Kitchen.Planning.Live;
 
@@ -133,6 +132,12 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
         {
             (int start, int minutes) = Real(lag.From);
             int last = start + (lag.FromEdge == Edge.End ? minutes : 0) + most - (lag.ToEdge == Edge.End ? work.Tasks[lag.To].Minutes : 0);
+            if (last < _now && work.Tasks[lag.To].Kind == TaskKind.Moment)
+            {
+                warnings.Add(string.Create(CultureInfo.InvariantCulture, $"“{work.Tasks[lag.To].Text}” was due {_now - last} min ago: it comes as soon as hands are free."));
+                return lag with { Most = null };
+            }
+
             if (last < _now)
             {
                 warnings.Add(string.Create(CultureInfo.InvariantCulture, $"{lag.Because}: that time passed {_now - last} min ago, before “{work.Tasks[lag.To].Text}” was begun. Do not serve it unless you know it is safe; report it lost to have it made again."));
@@ -183,6 +188,12 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
             }
 
             changes.Add(new Term(TermKind.Moved, i, 1, then.Starts[i]));
+            if (prep.Problem.Activities[i].Modes.Length > 1 && !trace.Tasks[i]!.Kit.Any(state.Broken.ContainsKey))
+            {
+                changes.Add(new Term(TermKind.Mode, i, -NewKit, old.Modes[i]));
+                offset += NewKit;
+            }
+
             if (work.Tasks[i].Optional)
             {
                 changes.Add(new Term(TermKind.Present, i, -LostTask));
@@ -200,12 +211,13 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
         return
         [
             new Goal("quality kept", "minutes over", [.. soft.Select(i => new Term(TermKind.LagExcess, i, 1))]),
-            new Goal("few changes", "minutes moved, 15 a change of hands", [.. changes]) { Offset = offset },
+            new Goal("few changes", "minutes moved, 15 a change of hands, 10 of kit", [.. changes]) { Offset = offset },
         ];
     }
 
     // What a change costs the people who must hear of it, in minutes moved: our own weights, common sense and no source.
     private const int NewHands = 15;
+    private const int NewKit = 10;
     private const int NewTask = 10;
     private const int LostTask = 60;
 }
