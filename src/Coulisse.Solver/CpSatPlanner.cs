@@ -23,7 +23,7 @@ public sealed class CpSatPlanner : IPlanner
         return outcome switch
         {
             EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),
-            EngineInfeasible => new NoPlan(Conflicts.Find(_engine, occasion, work, options.Seed, options.Workers, cancel: cancel), []),
+            EngineInfeasible => new NoPlan(Conflicts.Find(_engine, occasion, work, options.Seed, options.Workers, cancel: cancel), Remedies.Find(_engine, occasion, batches, options.Seed, options.Workers, cancel: cancel)),
             _ => new NotYet("No plan was found in the time given, and none was proven impossible. Give it more seconds."),
         };
     }

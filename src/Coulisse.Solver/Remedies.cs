@@ -53,7 +53,7 @@ internal static class Remedies
 
     private static IEnumerable<(string Kind, string Words, Occasion Changed)> Candidates(Occasion o)
     {
-        foreach (int minutes in (ReadOnlySpan<int>)[15, 30, 60, 120])
+        foreach (int minutes in new[] { 15, 30, 60, 120 })
         {
             if (o.Windows.Length > 0 && o.Windows[0].Start < o.SlotStart)
             {
@@ -63,10 +63,10 @@ internal static class Remedies
 
         foreach (SheetShow show in o.Shows.OrderBy(s => s.Weight))
         {
-            yield return ("show", $"Do not show “{show.What}”.", o with { Shows = o.Shows.Remove(show) });
+            yield return ("show", $"Do not show “{show.StepText}”.", o with { Shows = o.Shows.Remove(show) });
         }
 
-        foreach (int minutes in (ReadOnlySpan<int>)[30, 60, 120])
+        foreach (int minutes in new[] { 30, 60, 120 })
         {
             yield return ("late", string.Create(CultureInfo.InvariantCulture, $"Serve {minutes} min later."), Later(o, minutes));
         }

@@ -20,6 +20,7 @@ internal static class All
         PlanCommand.Create(),
         OrderCommand.Create(),
         CostCommand.Create(),
+        ReplanCommand.Create(),
         ServeCommand.Create(),
     ];
 }

@@ -45,6 +45,7 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
             {
                 ImmutableArray<Stretch> open = a.Windows.IsEmpty && a.FixedStart is null ? [new Stretch(0, prep.Problem.Horizon)] : a.Windows;
                 bool missed = a.FixedStart < _now;
+                (a, tasks[i]) = Fewer(a, tasks[i]);
                 activities[i] = a with
                 {
                     FixedStart = missed ? null : a.FixedStart,
@@ -104,6 +105,23 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
         }
 
         return kept;
+    }
+
+    // Where fewer are left than a task asks for, those who are left do it, and it takes them longer in the same measure.
+    private (Activity Activity, PrepTask Task) Fewer(Activity activity, PrepTask task)
+    {
+        bool Gone(int r) => r < occasion.People.Length && state.Gone.ContainsKey(occasion.People[r].Name);
+        int asked = activity.Modes.SelectMany(m => m.Choices).Select(c => c.Count).DefaultIfEmpty().Max();
+        int left = activity.Modes.SelectMany(m => m.Choices).Select(c => c.Resources.Count(r => !Gone(r))).DefaultIfEmpty().Min();
+        if (left == 0 || left >= asked)
+        {
+            return (activity, task);
+        }
+
+        int minutes = (int)Math.Ceiling(task.Minutes * (double)asked / left);
+        warnings.Add(string.Create(CultureInfo.InvariantCulture, $"“{task.Text}” has {left} people instead of {asked}: taken to need {minutes} min instead of {task.Minutes}."));
+        Mode[] modes = [.. activity.Modes.Select(m => m with { Duration = minutes, Choices = [.. m.Choices.Select(c => new Choice([.. c.Resources.Where(r => !Gone(r))], Math.Min(left, c.Count)))] })];
+        return (activity with { Modes = [.. modes] }, task with { Minutes = minutes });
     }
 
     // Only the last use of a kit says at which set point it stands now.
