@@ -163,6 +163,13 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
             }
         }
 
+        if (lag is { Most: { } wished, Soft: true } && old.Starts[lag.From] >= 0 && old.Starts[lag.To] >= 0)
+        {
+            // What the plan already let stand longer is no reason to move people now.
+            int PlannedAt(int a, Edge e) => old.Starts[a] + (e == Edge.End ? prep.Problem.Activities[a].Modes[old.Modes[a]].Duration : 0);
+            return lag with { Most = Math.Max(wished, PlannedAt(lag.To, lag.ToEdge) - PlannedAt(lag.From, lag.FromEdge)) };
+        }
+
         return lag;
     }
 
