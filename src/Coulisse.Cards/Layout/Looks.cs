@@ -1,6 +1,5 @@
 using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
-using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards.Layout;
 
@@ -48,7 +47,7 @@ internal static class Looks
         body.Length is > 1 and <= LongestHeading && body[^1] is not ('.' or ',' or ';' or '!' or '。') && !char.IsLower(body[0]) && char.IsLetter(body[0]) && body.Count(c => c == ' ') < 8 && !body.Contains('°');
 
     /// <summary>True when a bare line is a food everybody knows: "Salt" between two amounts is no heading.</summary>
-    public static bool Food(string body, string lang) => FoodTable.Default.Match(body, lang) is not null || Lexicon.Longest("use", body, Math.Max(0, body.LastIndexOf(' ') + 1), 2, lang, out _) is not null;
+    public static bool Food(string body, string lang) => FoodIds.Match(body, lang) is not null || Lexicon.Longest("use", body, Math.Max(0, body.LastIndexOf(' ') + 1), 2, lang, out _) is not null;
 
     /// <summary>True for a line in capitals throughout.</summary>
     public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Any(char.IsUpper) && !body.Any(char.IsLower);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards.Reading;
 
@@ -14,11 +15,12 @@ internal static class Finishing
         dish = SideBySide.Fold(dish, doubts);
         dish = StepPlacing.Place(dish);
         ComponentIndex index = new(dish.Components);
+        Dictionary<string, FoodMatch?> known = new(StringComparer.OrdinalIgnoreCase);
         List<Remark> remarks = [.. dish.Remarks];
         ImmutableArray<Component>.Builder components = ImmutableArray.CreateBuilder<Component>(dish.Components.Length);
         foreach (Component c in dish.Components)
         {
-            Component linked = Linking.Components(c, index);
+            Component linked = FoodIds.In(Linking.Components(c, index), dish.Language, known);
             if ((long)c.Ingredients.Length * c.Steps.Length > MostUses)
             {
                 remarks.Add(new Remark(c.Span.Line, "too long to link", $"“{c.Name}” has {c.Ingredients.Length} lines and {c.Steps.Length} steps: what each step takes was not looked for."));
@@ -32,6 +34,7 @@ internal static class Finishing
         }
 
         dish = dish with { Components = components.MoveToImmutable() };
+        remarks.AddRange(Checks.CrossChecks.Of(dish));
         return dish with
         {
             Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],

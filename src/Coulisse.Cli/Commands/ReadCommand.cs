@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
+using Coulisse.Formats.In;
 
 namespace Coulisse.Cli.Commands;
 
@@ -13,7 +14,7 @@ internal static class ReadCommand
 {
     public static Command Create()
     {
-        Argument<string> card = new("CARD") { Description = "Card file, or - for standard input", Arity = ArgumentArity.ZeroOrOne };
+        Argument<string> card = new("CARD") { Description = "Card file, saved page, recipe data in JSON, or - for standard input", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> lines = new("--lines") { Description = "Read each line of FILE as an ingredient line; prints one JSON array" };
         Option<string?> steps = new("--steps") { Description = "Read each line of FILE as a step; prints one JSON array" };
         Option<bool> why = new("--why") { Description = "Print token by token what became of each line" };
@@ -32,7 +33,11 @@ internal static class ReadCommand
                 return exit;
             }
 
-            string text = Decode(bytes);
+            if (TextBytes.Read(bytes) is not Parsed<string>.Ok { Value: var text })
+            {
+                return TextBytes.Read(bytes).Match(_ => Exit.Done, problems => Input.Fail(file, problems));
+            }
+
             if (parsed.GetValue(lines) is not null)
             {
                 return Input.Json(Rows(text).Select(LineJson).ToArray());
@@ -43,7 +48,7 @@ internal static class ReadCommand
                 return Input.Json(Rows(text).Select(s => StepJson(CardReader.ReadStep(s, CardReader.LanguageOf(s)))).ToArray());
             }
 
-            return CardReader.Read(new CardText(text, file)).Match(
+            return Incoming.ToCard(text, file).Match(CardReader.Read, problems => new Parsed<Dish>.Failed(problems)).Match(
                 dish => parsed.GetValue(json) ? Input.Json(DishJson(dish)) : Print(dish, parsed.GetValue(why)),
                 problems => Input.Fail(file, problems));
         });
@@ -51,29 +56,6 @@ internal static class ReadCommand
     }
 
     private static IEnumerable<string> Rows(string text) => text.Split('\n').Select(l => l.TrimEnd('\r')).Where(l => l.Length > 0);
-
-    /// <summary>UTF-8 or UTF-16 by their marks, UTF-8 when it is valid, else Latin-1.</summary>
-    private static string Decode(byte[] bytes)
-    {
-        if (bytes is [0xFF, 0xFE, ..])
-        {
-            return Encoding.Unicode.GetString(bytes, 2, bytes.Length - 2);
-        }
-
-        if (bytes is [0xFE, 0xFF, ..])
-        {
-            return Encoding.BigEndianUnicode.GetString(bytes, 2, bytes.Length - 2);
-        }
-
-        try
-        {
-            return new UTF8Encoding(false, true).GetString(bytes).TrimStart('\uFEFF');
-        }
-        catch (DecoderFallbackException)
-        {
-            return Encoding.Latin1.GetString(bytes);
-        }
-    }
 
     private static object LineJson(string text)
     {
@@ -134,6 +116,11 @@ internal static class ReadCommand
             {
                 Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {s.Span.Line,4}  [{s.Operation}] {string.Join(", ", s.Times.Select(t => t.Words))} {string.Join(", ", s.Temperatures.Select(t => t.Words))} | {s.Text}"));
             }
+        }
+
+        foreach (Remark r in dish.Remarks)
+        {
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nline {r.Line}: {r.Kind}. {r.What}"));
         }
 
         foreach (Doubt d in dish.Doubts)

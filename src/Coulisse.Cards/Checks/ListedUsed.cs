@@ -1,0 +1,113 @@
+using Coulisse.Cards.Words;
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Cards.Checks;
+
+/// <summary>Listed and never used; used and never listed.</summary>
+internal static class ListedUsed
+{
+    // Said of a whole list: then every line of it is used.
+    private static readonly string[] All = ["everything", "all the ingredients", "all ingredients", "remaining ingredients", "the rest", "dry ingredients", "dry goods", "mix all", "whisk all", "blend all", "combine all", "tout", "tous les ingrédients", "alle", "alles", "Zutaten", "todo", "todos", "tutto", "tutti", "ingredienti", "ingredientes", "ingrédients"];
+    private static readonly System.Buffers.SearchValues<char> Ends = System.Buffers.SearchValues.Create(",.;:()");
+    private static readonly string[] Into = ["add the ", "add ", "stir in the ", "stir in ", "fold in the ", "fold in ", "whisk in the ", "whisk in ", "beat in the ", "beat in ", "mix in the ", "mix in "];
+    // Stands in every kitchen; cards rarely list it.
+    private static readonly string[] Pantry = ["water", "salt", "ice", "oil", "pepper", "hot water", "cold water", "boiling water", "flour"];
+
+    public static IEnumerable<Remark> Of(Dish dish)
+    {
+        string[] steps = [.. dish.Components.SelectMany(c => c.Steps).Select(s => Plain(s.Text))];
+        if (steps.Length == 0)
+        {
+            yield break;
+        }
+
+        string all = string.Join('\n', steps);
+        foreach (Component c in dish.Components)
+        {
+            if (c.Steps.IsEmpty || c.Steps.Any(s => Places.HasAny(s.Text, All) || s.Text.Contains("材料", StringComparison.Ordinal) || s.Text.Contains("すべて", StringComparison.Ordinal)))
+            {
+                continue;
+            }
+
+            foreach (IngredientLine l in c.Ingredients)
+            {
+                foreach (FoodAmount f in l.Foods)
+                {
+                    if (l.Kind == LineKind.Ingredient && f.Use is null && f.FromComponent is null && f.Food.Length > 2 && f.Amount is not null && !Named(f, all) && !(l.Group is { } g && Any(g, all)))
+                    {
+                        yield return new Remark(l.Span.Line, "listed unused", $"“{l.Text}” is listed, but no step names {f.Food}.");
+                    }
+                }
+            }
+        }
+
+        if (dish.Language != "en")
+        {
+            yield break;
+        }
+
+        string listed = Plain(string.Join('\n', dish.Components.SelectMany(c => c.Ingredients).Select(l => l.Text + " " + l.Group).Concat(dish.Components.Select(c => c.Name)).Append(dish.Title)));
+        foreach (Step s in dish.Components.SelectMany(c => c.Steps))
+        {
+            if (Unlisted(s.Text, listed) is { } food)
+            {
+                yield return new Remark(s.Span.Line, "used unlisted", $"The step takes {food}, which no list holds: “{s.Text}”.");
+            }
+        }
+    }
+
+    private static bool Named(FoodAmount f, string steps) => Any(f.Food, steps) || (f.Preparation is { } p && f.Food.Length < 8 && Any(p, steps));
+
+    private static bool Any(string words, string steps)
+    {
+        string plain = Plain(words);
+        if (Places.IsJapanese(plain[0]))
+        {
+            return steps.Contains(plain, StringComparison.Ordinal) || (plain.Length > 2 && (steps.Contains(plain[^2..], StringComparison.Ordinal) || steps.Contains(plain[..2], StringComparison.Ordinal)));
+        }
+
+        foreach (string w in plain.Split([' ', '-', '\''], StringSplitOptions.RemoveEmptyEntries))
+        {
+            // "yolks" in "yolk", "Zwiebeln" in "Zwiebel", "beaten egg" in "eggs"
+            string stem = w.Length > 5 ? w[..^2] : w.Length > 3 ? w.TrimEnd('s', 'e') : w;
+            if (stem.Length > 2 && steps.Contains(stem, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string? Unlisted(string text, string listed)
+    {
+        foreach (string into in Into)
+        {
+            int at = text.IndexOf(into, StringComparison.OrdinalIgnoreCase);
+            if (at < 0 || (at > 0 && char.IsLetter(text[at - 1])))
+            {
+                continue;
+            }
+
+            int from = at + into.Length;
+            int stop = text.AsSpan(from).IndexOfAny(Ends) is var e and >= 0 ? from + e : text.Length;
+            string[] words = [.. text[from..stop].Split(' ', StringSplitOptions.RemoveEmptyEntries).TakeWhile(w => w is not ("and" or "to" or "until" or "in" or "on" or "with" or "at" or "for" or "while"))];
+            if (words.Length is 0 or > 3)
+            {
+                continue;
+            }
+
+            // "coconut cream" is a cream of its own; it is said only when no word of it stands in any list.
+            string name = string.Join(' ', words);
+            bool food = FoodIds.Match(name, "en") is { Confidence: >= 0.95 } || FoodIds.Match(words[^1], "en") is { Confidence: 1 };
+            if (food && !Pantry.Contains(name, StringComparer.OrdinalIgnoreCase) && !words.Any(w => listed.Contains(Plain(w).TrimEnd('s'), StringComparison.Ordinal)))
+            {
+                return name;
+            }
+        }
+
+        return null;
+    }
+
+    private static string Plain(string s) => Folding.Key(s);
+}

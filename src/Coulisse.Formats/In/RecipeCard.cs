@@ -1,0 +1,232 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using System.Xml;
+
+namespace Coulisse.Formats.In;
+
+/// <summary>Writes one recipe of the schema.org vocabulary as card text.</summary>
+internal static class RecipeCard
+{
+    private const int MostSteps = 5000;
+
+    public static string Of(JsonElement recipe, int recipes)
+    {
+        StringBuilder b = new();
+        b.Append("# ").AppendLine(One(Text(recipe, "name")) is { Length: > 0 } name ? name : "Untitled").AppendLine();
+        Yield(recipe, b);
+        Times(recipe, b);
+        if (recipes > 1)
+        {
+            b.Append("Note: the source holds ").Append(recipes.ToString(CultureInfo.InvariantCulture)).AppendLine(" recipes; this is the first.").AppendLine();
+        }
+
+        List<(string Name, List<string> Steps)> sections = Sections(recipe);
+        List<(string Name, List<string> Lines)> groups = Groups(recipe);
+        HashSet<int> told = [];
+        foreach ((string group, List<string> lines) in groups)
+        {
+            if (group.Length > 0)
+            {
+                b.Append("## ").AppendLine(group).AppendLine();
+            }
+
+            lines.ForEach(l => b.Append("- ").AppendLine(l));
+            int same = sections.FindIndex(s => group.Length > 0 && s.Name.Equals(group, StringComparison.OrdinalIgnoreCase));
+            if (same >= 0 && told.Add(same))
+            {
+                b.AppendLine();
+                Steps(sections[same].Steps, b);
+            }
+
+            b.AppendLine();
+        }
+
+        for (int i = 0; i < sections.Count; i++)
+        {
+            if (!told.Contains(i) && sections[i].Steps.Count > 0)
+            {
+                b.Append("## ").AppendLine(sections[i].Name.Length > 0 ? sections[i].Name : "Method").AppendLine();
+                Steps(sections[i].Steps, b);
+                b.AppendLine();
+            }
+        }
+
+        return b.ToString();
+    }
+
+    private static void Steps(List<string> steps, StringBuilder b)
+    {
+        for (int i = 0; i < steps.Count; i++)
+        {
+            b.Append((i + 1).ToString(CultureInfo.InvariantCulture)).Append(". ").AppendLine(steps[i]);
+        }
+    }
+
+    /// <summary>Of "6" and "6 slices" the wordier speaks.</summary>
+    private static void Yield(JsonElement recipe, StringBuilder b)
+    {
+        string yield = Texts(recipe, "recipeYield").Concat(Texts(recipe, "yield")).Select(One).OrderByDescending(y => y.Length).FirstOrDefault() ?? "";
+        if (yield.Length == 0)
+        {
+            return;
+        }
+
+        bool bare = yield.All(char.IsAsciiDigit);
+        bool says = !char.IsAsciiDigit(yield[0]);
+        b.Append(says ? "" : bare ? "Serves " : yield.Contains("serving", StringComparison.OrdinalIgnoreCase) || yield.Contains("portion", StringComparison.OrdinalIgnoreCase) || yield.Contains("people", StringComparison.OrdinalIgnoreCase) ? "Serves " : "Makes ").Append(yield).AppendLine(".").AppendLine();
+    }
+
+    private static void Times(JsonElement recipe, StringBuilder b)
+    {
+        foreach ((string key, string words) in (ReadOnlySpan<(string, string)>)[("prepTime", "Preparation"), ("cookTime", "Cooking"), ("totalTime", "In all")])
+        {
+            if (Text(recipe, key) is { Length: > 0 } iso && Minutes(iso) is { } minutes)
+            {
+                b.AppendLine(FormattableString.Invariant($"{words}: {minutes:0.##} min.")).AppendLine();
+            }
+        }
+    }
+
+    /// <summary>ISO 8601 duration in minutes; null when it is none.</summary>
+    internal static double? Minutes(string iso)
+    {
+        try
+        {
+            return iso.Length is > 2 and < 40 ? XmlConvert.ToTimeSpan(iso.Trim()).TotalMinutes : null;
+        }
+        catch (Exception e) when (e is FormatException or OverflowException)
+        {
+            return null;
+        }
+    }
+
+    private static List<(string Name, List<string> Lines)> Groups(JsonElement recipe)
+    {
+        List<(string Name, List<string> Lines)> groups = [("", [])];
+        foreach (string raw in Texts(recipe, "recipeIngredient").Concat(Texts(recipe, "ingredients")))
+        {
+            foreach (string line in raw.Split('\n').Select(One).Where(l => l.Length > 0))
+            {
+                if (line[^1] == ':' && line.Length < 80)
+                {
+                    groups.Add((line.TrimEnd(':', ' '), []));
+                }
+                else
+                {
+                    groups[^1].Lines.Add(line);
+                }
+            }
+        }
+
+        groups.RemoveAll(g => g.Lines.Count == 0 && g.Name.Length == 0);
+        return groups;
+    }
+
+    /// <summary>Steps however they are nested: one string, strings, steps, sections, sections in sections.</summary>
+    private static List<(string Name, List<string> Steps)> Sections(JsonElement recipe)
+    {
+        List<(string Name, List<string> Steps)> sections = [("", [])];
+        if (!recipe.TryGetProperty("recipeInstructions", out JsonElement all))
+        {
+            return sections;
+        }
+
+        Stack<(JsonElement Element, string Section)> open = new([(all, "")]);
+        int steps = 0;
+        while (open.Count > 0 && steps < MostSteps)
+        {
+            (JsonElement e, string section) = open.Pop();
+            switch (e.ValueKind)
+            {
+                case JsonValueKind.String:
+                    foreach (string line in Plain(e.GetString()!).Split('\n').Select(One).Where(l => l.Length > 0))
+                    {
+                        steps++;
+                        Add(sections, section, line);
+                    }
+
+                    break;
+                case JsonValueKind.Array:
+                    foreach (JsonElement x in e.EnumerateArray().Reverse())
+                    {
+                        open.Push((x, section));
+                    }
+
+                    break;
+                case JsonValueKind.Object when e.TryGetProperty("itemListElement", out JsonElement inner):
+                    open.Push((inner, One(Text(e, "name")) is { Length: > 0 } name && !Is(e, "HowToStep") ? name : section));
+                    break;
+                case JsonValueKind.Object:
+                    string text = One(Text(e, "text"));
+                    text = text.Length > 0 ? text : One(Text(e, "name"));
+                    if (text.Length > 0)
+                    {
+                        steps++;
+                        Add(sections, section, text);
+                    }
+
+                    break;
+            }
+        }
+
+        return sections;
+    }
+
+    private static bool Is(JsonElement e, string type) => e.TryGetProperty("@type", out JsonElement t) && t.ValueKind == JsonValueKind.String && t.GetString() == type;
+
+    private static void Add(List<(string Name, List<string> Steps)> sections, string section, string step)
+    {
+        if (sections[^1].Name != section)
+        {
+            sections.Add((section, []));
+        }
+
+        sections[^1].Steps.Add(step);
+    }
+
+    private static string Text(JsonElement e, string key) => Texts(e, key).FirstOrDefault() ?? "";
+
+    private static IEnumerable<string> Texts(JsonElement e, string key)
+    {
+        if (!e.TryGetProperty(key, out JsonElement v))
+        {
+            yield break;
+        }
+
+        foreach (JsonElement x in v.ValueKind == JsonValueKind.Array ? v.EnumerateArray().AsEnumerable() : [v])
+        {
+            string? s = x.ValueKind switch
+            {
+                JsonValueKind.String => x.GetString(),
+                JsonValueKind.Number => x.GetRawText(),
+                JsonValueKind.Object => Amount(x),
+                _ => null,
+            };
+            if (!string.IsNullOrWhiteSpace(s))
+            {
+                yield return s;
+            }
+        }
+    }
+
+    /// <summary>An ingredient told as a value with a unit and a name.</summary>
+    private static string Amount(JsonElement e)
+    {
+        string value = e.TryGetProperty("value", out JsonElement v) && v.ValueKind is JsonValueKind.String or JsonValueKind.Number ? v.ToString() : "";
+        string unit = e.TryGetProperty("unitText", out JsonElement u) && u.ValueKind == JsonValueKind.String ? u.GetString()! : "";
+        string name = e.TryGetProperty("name", out JsonElement n) && n.ValueKind == JsonValueKind.String ? n.GetString()! : "";
+        return $"{value} {unit} {name}".Trim();
+    }
+
+    /// <summary>Tags and entities resolved; breaks stay as line ends.</summary>
+    private static string Plain(string s) => s.Contains('<') || s.Contains('&') ? RecipePage.Words(WebUtility.HtmlDecode(s.Contains('<') ? s : WebUtility.HtmlDecode(s))) : s;
+
+    /// <summary>On one line, without the marks that would make it a heading or an item.</summary>
+    private static string One(string s)
+    {
+        string line = string.Join(' ', Plain(s).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        return line.TrimStart('#', '>', ' ');
+    }
+}

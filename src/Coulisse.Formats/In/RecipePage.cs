@@ -1,0 +1,192 @@
+using System.Globalization;
+using System.Text;
+using AngleSharp.Dom;
+using AngleSharp.Html.Parser;
+
+namespace Coulisse.Formats.In;
+
+/// <summary>A page as card text: its recipe data when it carries some, else its headings, lists, tables and sentences. Scripts, styles and menus are left out; nothing is fetched.</summary>
+public static class RecipePage
+{
+    private static readonly HashSet<string> Left = new(StringComparer.OrdinalIgnoreCase) { "script", "style", "nav", "footer", "form", "noscript", "svg", "iframe", "aside", "template", "head", "button", "select", "object", "embed", "math", "canvas", "audio", "video", "figure" };
+    private static readonly HashSet<string> Blocks = new(StringComparer.OrdinalIgnoreCase) { "p", "div", "section", "article", "header", "main", "ul", "ol", "br", "hr", "blockquote", "dl", "dt", "dd", "table", "tbody", "thead", "pre", "address", "body", "details", "summary" };
+
+    /// <summary>The card text.</summary>
+    /// <param name="html">The page or a piece of one.</param>
+    public static string Read(string html)
+    {
+        using AngleSharp.Html.Dom.IHtmlDocument page = new HtmlParser().ParseDocument(html);
+        foreach (IElement data in page.QuerySelectorAll("script[type='application/ld+json']"))
+        {
+            if (RecipeJson.InPage(data.TextContent) is { } card)
+            {
+                return card;
+            }
+        }
+
+        IElement? marked = page.QuerySelector("[itemtype*='schema.org/Recipe']");
+        if (marked is not null && marked.QuerySelector("[itemprop='recipeIngredient'],[itemprop='ingredients']") is not null)
+        {
+            return Microdata(marked);
+        }
+
+        StringBuilder b = new();
+        if (page.QuerySelector("h1") is null && page.Title is { Length: > 0 } title)
+        {
+            b.Append("# ").AppendLine(Line(title)).AppendLine();
+        }
+
+        Walk((INode?)page.QuerySelector("article") ?? (INode?)page.QuerySelector("main") ?? page.Body ?? (INode)page, b);
+        return b.ToString();
+    }
+
+    /// <summary>The words of a piece of a page, breaks as line ends.</summary>
+    internal static string Words(string html)
+    {
+        if (!html.Contains('<'))
+        {
+            return html;
+        }
+
+        using AngleSharp.Html.Dom.IHtmlDocument piece = new HtmlParser().ParseDocument(html);
+        StringBuilder b = new();
+        Walk(piece.Body ?? (INode)piece, b, marks: false);
+        return b.ToString();
+    }
+
+    private static string Microdata(IElement recipe)
+    {
+        StringBuilder b = new();
+        b.Append("# ").AppendLine(Line(recipe.QuerySelector("[itemprop='name']")?.TextContent ?? "Untitled")).AppendLine();
+        if (recipe.QuerySelector("[itemprop='recipeYield']") is { } made)
+        {
+            string y = Line(made.GetAttribute("content") ?? made.TextContent);
+            b.Append(y.Length > 0 && char.IsAsciiDigit(y[0]) ? y.All(char.IsAsciiDigit) ? "Serves " : "Makes " : "").AppendLine(y).AppendLine();
+        }
+
+        foreach (IElement i in recipe.QuerySelectorAll("[itemprop='recipeIngredient'],[itemprop='ingredients']"))
+        {
+            b.Append("- ").AppendLine(Line(i.TextContent));
+        }
+
+        b.AppendLine().AppendLine("## Method").AppendLine();
+        foreach (IElement i in recipe.QuerySelectorAll("[itemprop='recipeInstructions']"))
+        {
+            IEnumerable<IElement> steps = i.QuerySelectorAll("li,[itemprop='text']");
+            int n = 0;
+            foreach (IElement step in steps.Any() ? steps : [i])
+            {
+                b.Append((++n).ToString(CultureInfo.InvariantCulture)).Append(". ").AppendLine(Line(step.TextContent));
+            }
+        }
+
+        return b.ToString();
+    }
+
+    /// <summary>Walks without recursion, so that no nesting is too deep.</summary>
+    private static void Walk(INode root, StringBuilder b, bool marks = true)
+    {
+        INode? n = root;
+        while (n is not null)
+        {
+            bool enter = !(n is IElement e && Left.Contains(e.LocalName)) && n.NodeType is not NodeType.Comment;
+            if (enter)
+            {
+                Open(n, b, marks);
+                if (n.FirstChild is { } child)
+                {
+                    n = child;
+                    continue;
+                }
+
+                Close(n, b);
+            }
+
+            while (n is not null && n != root && n.NextSibling is null)
+            {
+                n = n.Parent;
+                Close(n, b);
+            }
+
+            n = n is null || n == root ? null : n.NextSibling;
+        }
+    }
+
+    private static void Open(INode n, StringBuilder b, bool marks)
+    {
+        if (n is IText text)
+        {
+            string words = string.Join(' ', text.Data.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            if (words.Length > 0)
+            {
+                bool space = b.Length > 0 && !char.IsWhiteSpace(b[^1]) && char.IsWhiteSpace(text.Data[0]);
+                b.Append(space ? " " : "").Append(words).Append(char.IsWhiteSpace(text.Data[^1]) ? " " : "");
+            }
+
+            return;
+        }
+
+        if (n is not IElement e)
+        {
+            return;
+        }
+
+        switch (e.LocalName)
+        {
+            case "li":
+                NewLine(b);
+                b.Append(!marks ? "" : e.ParentElement?.LocalName == "ol" ? "1. " : "- ");
+                break;
+            case "h1" or "h2" or "h3" or "h4" or "h5" or "h6":
+                NewLine(b);
+                b.AppendLine().Append(!marks ? "" : new string('#', e.LocalName[1] - '0') + " ");
+                break;
+            case "tr":
+                NewLine(b);
+                b.Append(marks ? "| " : "");
+                break;
+            default:
+                if (Blocks.Contains(e.LocalName))
+                {
+                    NewLine(b);
+                }
+
+                break;
+        }
+    }
+
+    private static void Close(INode? n, StringBuilder b)
+    {
+        if (n is IElement e)
+        {
+            if (e.LocalName is "td" or "th")
+            {
+                b.Append(" | ");
+            }
+            else if (e.LocalName is "h1" or "h2" or "h3" or "h4" or "h5" or "h6" or "p" or "ul" or "ol" or "table")
+            {
+                NewLine(b);
+                b.AppendLine();
+            }
+            else if (e.LocalName is "li" or "tr" || Blocks.Contains(e.LocalName))
+            {
+                NewLine(b);
+            }
+        }
+    }
+
+    private static void NewLine(StringBuilder b)
+    {
+        while (b.Length > 0 && b[^1] == ' ')
+        {
+            b.Length--;
+        }
+
+        if (b.Length > 0 && b[^1] != '\n')
+        {
+            b.AppendLine();
+        }
+    }
+
+    private static string Line(string s) => string.Join(' ', s.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+}
