@@ -10,6 +10,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
     "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
+    "reading" => Coulisse.Gauge.Reading.ReadingGauge.Run(rest),
     _ => Usage(),
 };
 

@@ -1,0 +1,92 @@
+using System.Text;
+
+namespace Coulisse.Cards.Writing;
+
+/// <summary>Prints a dish as a tidy card. Reading that card again gives the same dish: the same components, lines, steps and statements; only the places in the text differ.</summary>
+public static class CardWriter
+{
+    /// <summary>The card text.</summary>
+    /// <param name="dish">Any dish.</param>
+    public static string Write(Dish dish)
+    {
+        StringBuilder b = new();
+        b.Append("# ").Append(dish.Title).Append('\n');
+        int first = dish.Components.IsEmpty ? int.MaxValue : dish.Components.Min(c => First(c));
+        foreach (Note n in dish.Notes.Where(n => n.Span.Line < first))
+        {
+            b.Append('\n').Append(n.Text).Append('\n');
+        }
+
+        foreach (Component c in dish.Components)
+        {
+            One(c, dish, b);
+        }
+
+        Note[] last = [.. dish.Notes.Where(n => n.Span.Line >= first)];
+        if (last.Length > 0)
+        {
+            b.Append("\n## Notes\n");
+            foreach (Note n in last)
+            {
+                b.Append('\n').Append(n.Text).Append('\n');
+            }
+        }
+
+        return b.ToString();
+    }
+
+    private static void One(Component c, Dish dish, StringBuilder b)
+    {
+        if (c.Name.Length > 0)
+        {
+            b.Append("\n## ").Append(c.Name).Append('\n');
+        }
+
+        foreach (Note n in c.Notes)
+        {
+            b.Append('\n').Append(n.Text).Append('\n');
+        }
+
+        b.Append('\n');
+        Lines(c.Ingredients, b);
+        foreach (Variant v in dish.Variants.Where(v => v.Component == c.Name))
+        {
+            b.Append('\n').Append(v.Name.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) ? "" : "The same for ").Append(v.Name).Append("\n\n");
+            Lines(v.Ingredients, b);
+        }
+
+        for (int i = 0; i < c.Steps.Length; i++)
+        {
+            b.Append(i == 0 ? "\n" : "").Append((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).Append(". ").Append(c.Steps[i].Text).Append('\n');
+        }
+    }
+
+    private static void Lines(IEnumerable<IngredientLine> lines, StringBuilder b)
+    {
+        string? group = null;
+        foreach (IngredientLine l in lines)
+        {
+            if (l.Kind == LineKind.Heading)
+            {
+                group = l.Text.TrimEnd(':', ' ');
+            }
+            else if (l.Group is { } g && g != group)
+            {
+                b.Append('\n').Append(g).Append(":\n\n");
+                group = g;
+            }
+
+            b.Append("- ").Append(l.Text);
+            // What only a footnote said stands in the line itself from here on.
+            foreach (FoodAmount f in l.Foods)
+            {
+                b.Append(f.Alternative is { } other && !l.Text.Contains(other, StringComparison.OrdinalIgnoreCase) ? $" (or {other})" : "");
+            }
+
+            b.Append('\n');
+        }
+    }
+
+    private static int First(Component c) =>
+        Math.Min(c.Span.Line > 0 ? c.Span.Line : int.MaxValue, Math.Min(c.Ingredients.IsEmpty ? int.MaxValue : c.Ingredients[0].Span.Line, c.Steps.IsEmpty ? int.MaxValue : c.Steps[0].Span.Line));
+}
