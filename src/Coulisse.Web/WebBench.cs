@@ -1,6 +1,7 @@
 using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
+using Coulisse.Web.Plans;
 
 namespace Coulisse.Web;
 
@@ -39,6 +40,7 @@ public static class WebBench
         app.MapGet("/healthz", () => "ok");
         app.MapGet("/a/{print}/{**file}", (HttpContext context, string file) => EmbeddedFiles.Of.Serve(context, file));
         app.MapDesk();
+        app.MapPlans();
         return app;
     }
 }

@@ -1,3 +1,6 @@
+using Coulisse.Formats.Travel;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Store;
 using Coulisse.Web;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -71,6 +74,15 @@ internal sealed class Bench : IAsyncDisposable
         };
         page.PageError += (_, e) => Foul.Add("script: " + e);
         return page;
+    }
+
+    public KitchenStore Store => _app.Services.GetRequiredService<KitchenStore>();
+
+    /// <summary>Keeps a plan under an occasion of its own.</summary>
+    public async Task<string> KeepAsync(Plan plan)
+    {
+        SaveOutcome.Saved saved = Assert.IsType<SaveOutcome.Saved>(await Store.SaveAsync(DocumentKind.Occasion, null, 0, plan.Title, plan.Title, "test", ""));
+        return await Store.KeepPlanAsync(saved.Id, saved.Version, TravelJson.Write(plan), "");
     }
 
     /// <summary>Keeps a picture when a folder is named, for people to look at.</summary>

@@ -1,3 +1,6 @@
+using Coulisse.Formats.Travel;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Store;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -29,6 +32,15 @@ internal sealed class BenchServer : IAsyncDisposable
         WebApplication app = await WebBench.BuildAsync(new WebBenchOptions { Port = 0, Store = folder, Clock = clock ?? TimeProvider.System });
         await app.StartAsync();
         return new BenchServer(app, folder);
+    }
+
+    public KitchenStore Store => _app.Services.GetRequiredService<KitchenStore>();
+
+    /// <summary>Keeps a plan under an occasion of its own.</summary>
+    public async Task<string> KeepAsync(Plan plan)
+    {
+        SaveOutcome.Saved saved = Assert.IsType<SaveOutcome.Saved>(await Store.SaveAsync(DocumentKind.Occasion, null, 0, plan.Title, plan.Title, "test", ""));
+        return await Store.KeepPlanAsync(saved.Id, saved.Version, TravelJson.Write(plan), "");
     }
 
     public async ValueTask DisposeAsync()

@@ -1,6 +1,8 @@
 // @ts-check
 // One module for every page; an island wakes when its element is on the page.
 import './manuscript.js';
+import './time-plan.js';
+import './planning.js';
 
 // Forms that start long work say so and cannot be sent twice.
 document.addEventListener('submit', (e) => {

@@ -1,0 +1,29 @@
+// @ts-check
+// <plan-progress>: what the planner has reached so far; opens the plan when it is kept.
+import { el } from './dom.js';
+
+class PlanProgress extends HTMLElement {
+  connectedCallback() {
+    if (this.timer) return;
+    this.bar = el('progress', { max: 100, value: 0, 'aria-label': 'Time spent of the time allowed' });
+    this.says = el('p', { role: 'status' }, 'The planner has begun.');
+    this.prepend(this.says, this.bar);
+    this.timer = setInterval(() => this.look(), 400);
+    this.look();
+  }
+
+  disconnectedCallback() { clearInterval(this.timer); }
+
+  async look() {
+    try {
+      const answer = await fetch(this.dataset.from ?? '', { cache: 'no-store' });
+      if (!answer.ok) throw new Error();
+      const s = await answer.json();
+      if (s.says !== this.said) { this.said = s.says; this.says.textContent = s.says; }
+      this.bar.value = s.percent;
+      if (s.at) { clearInterval(this.timer); location.replace(s.at); }
+      if (s.failed) { clearInterval(this.timer); this.bar.remove(); location.reload(); }
+    } catch { this.says.textContent = 'The bench does not answer; the planner goes on if it still runs.'; }
+  }
+}
+customElements.define('plan-progress', PlanProgress);
