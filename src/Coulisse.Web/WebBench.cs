@@ -32,6 +32,8 @@ public static class WebBench
         // made by a factory so that the container closes it with the server
         builder.Services.AddSingleton(_ => store);
         builder.Services.AddSingleton(options.Clock);
+        builder.Services.AddSingleton<OccasionShelf>();
+        builder.Services.AddSingleton<PlanDesk>();
         builder.Services.AddRazorComponents();
         builder.Services.AddProblemDetails();
         WebApplication app = builder.Build();

@@ -1,3 +1,8 @@
+using Coulisse.Cards;
+using Coulisse.Flows;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning;
+
 namespace Coulisse.Web;
 
 /// <summary>How the bench is started.</summary>
@@ -14,6 +19,13 @@ public sealed record WebBenchOptions
 
     /// <summary>Folder of the embedded store, or a PostgreSQL connection string.</summary>
     public string Store { get; init; } = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "coulisse");
+
+    /// <summary>Seconds the planner may look for a better plan before it keeps what it has.</summary>
+    public double PlanSeconds { get; init; } = 10;
+
+    /// <summary>Who plans; tests put a slow or a failing planner in its place.</summary>
+    public Func<Occasion, PlanOptions, IProgress<Plan>, CancellationToken, Parsed<PlannedOccasion>> Planner { get; init; }
+        = (occasion, options, progress, cancel) => PlanFlow.Plan(occasion, options, "au", progress, cancel);
 
     /// <summary>The clock; tests put their own in its place.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;

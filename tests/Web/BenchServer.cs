@@ -26,10 +26,10 @@ internal sealed class BenchServer : IAsyncDisposable
 
     public HttpClient Client { get; }
 
-    public static async Task<BenchServer> StartAsync(TimeProvider? clock = null)
+    public static async Task<BenchServer> StartAsync(TimeProvider? clock = null, WebBenchOptions? options = null)
     {
         string folder = Directory.CreateTempSubdirectory("coulisse-test-").FullName;
-        WebApplication app = await WebBench.BuildAsync(new WebBenchOptions { Port = 0, Store = folder, Clock = clock ?? TimeProvider.System });
+        WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder, Clock = clock ?? TimeProvider.System });
         await app.StartAsync();
         return new BenchServer(app, folder);
     }

@@ -1,28 +1,114 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using Coulisse.Cards;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Checking;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Mvc;
 
 namespace Coulisse.Web.Plans;
 
-/// <summary>A kept plan as a page and as what the drawing fetches.</summary>
+/// <summary>From the one sentence to the kept plan, as pages and as what the drawing fetches.</summary>
 internal static class PlanEndpoints
 {
     public static void MapPlans(this WebApplication app)
     {
+        app.MapGet("/occasions", OccasionsAsync);
+        app.MapGet("/occasions/{id}", (string id) => Results.Redirect("/occasions"));
+        app.MapPost("/occasions", SentenceAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
+        app.MapPost("/occasions/example", ExampleAsync).DisableAntiforgery();
+        app.MapPost("/occasions/{id}/plan", AgainAsync).DisableAntiforgery();
+        app.MapGet("/planning/{id}", Planning);
+        app.MapGet("/api/planning/{id}", (string id, PlanDesk desk) => desk.Find(id) is { } job ? Results.Ok(job.View) : Results.NotFound());
+        app.MapPost("/planning/{id}/stop", Stop).DisableAntiforgery();
         app.MapGet("/plan/{id}", PageAsync);
         app.MapGet("/api/plan/{id}", ViewAsync);
     }
 
-    private static async Task<IResult> PageAsync(string id, KitchenStore store, CancellationToken cancel)
-        => await ReadAsync(store, id, cancel) is { } view ? new RazorComponentResult<PlanPage>(new { Id = id, View = view }) : Results.NotFound();
+    /// <summary>The kept plan with what the checking room says to it; null when there is none.</summary>
+    public static async Task<PlanView?> ReadAsync(KitchenStore store, OccasionShelf shelf, string id, CancellationToken cancel)
+    {
+        if (await store.PlanAsync(id, cancel) is not { } kept)
+        {
+            return null;
+        }
 
-    private static async Task<IResult> ViewAsync(string id, KitchenStore store, CancellationToken cancel)
-        => await ReadAsync(store, id, cancel) is { } view ? Results.Ok(view) : Results.NotFound();
+        Plan plan = TravelJson.Read<Plan>(kept.Json);
+        // a plan whose occasion no longer reads is shown unchecked, and says so
+        IEnumerable<string> faults = await shelf.OpenAsync(kept.OccasionId, kept.OccasionVersion, cancel) is Parsed<KeptOccasion>.Ok(var occasion)
+            ? PlanValidator.Check(occasion.Occasion, plan).Select(f => f.Words + (f.Where.Length > 0 ? $" ({f.Where})" : ""))
+            : ["The occasion of this plan can no longer be read, so the plan is not checked."];
+        return PlanView.From(plan, faults, CultureInfo.GetCultureInfo("en-GB"));
+    }
 
-    private static async Task<PlanView?> ReadAsync(KitchenStore store, string id, CancellationToken cancel)
-        => await store.PlanAsync(id, cancel) is { } kept ? PlanView.From(TravelJson.Read<Plan>(kept.Json), [], CultureInfo.GetCultureInfo("en-GB")) : null;
+    private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
+        => await ReadAsync(store, shelf, id, cancel) is { } view ? new RazorComponentResult<PlanPage>(new { Id = id, View = view }) : Results.NotFound();
+
+    private static async Task<IResult> ViewAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
+        => await ReadAsync(store, shelf, id, cancel) is { } view ? Results.Ok(view) : Results.NotFound();
+
+    private static async Task<IResult> OccasionsAsync(KitchenStore store, CancellationToken cancel)
+    {
+        ImmutableArray<OccasionRow>.Builder rows = ImmutableArray.CreateBuilder<OccasionRow>();
+        foreach (DocumentHead head in await store.DocumentsAsync(DocumentKind.Occasion, 100, cancel))
+        {
+            KeptPlan? plan = await store.NewestPlanAsync(head.Id, cancel);
+            rows.Add(new OccasionRow(head.Id, head.Title, plan is null ? null : "/plan/" + plan.Id, string.Create(CultureInfo.InvariantCulture, $"version {head.Version}, {head.Changed:yyyy-MM-dd}{(plan is null ? ", no plan yet" : "")}")));
+        }
+
+        return new RazorComponentResult<OccasionsPage>(new { View = new OccasionsView(rows.ToImmutable()) });
+    }
+
+    private static async Task<IResult> SentenceAsync([FromForm] string? sentence, [FromForm] string? card, OccasionShelf shelf, PlanDesk desk, CancellationToken cancel)
+    {
+        if (string.IsNullOrWhiteSpace(card))
+        {
+            return Refused("The occasion", ["There is no card yet; write or paste one first."]);
+        }
+
+        if (string.IsNullOrWhiteSpace(sentence) || card.Length > CardText.MostCharacters)
+        {
+            return Refused("The occasion", ["Say in one sentence how many, when, how long and who: “53 plates, Saturday 14:00, 25 minutes, Ada and two others”."]);
+        }
+
+        return Go(await shelf.KeepSentenceAsync(sentence.Trim(), card.ReplaceLineEndings("\n"), cancel), desk);
+    }
+
+    private static async Task<IResult> ExampleAsync(OccasionShelf shelf, PlanDesk desk, KitchenStore store, CancellationToken cancel)
+    {
+        Parsed<KeptOccasion> kept = await shelf.KeepExampleAsync(cancel);
+        return kept is Parsed<KeptOccasion>.Ok(var occasion) && await store.NewestPlanAsync(occasion.Id, cancel) is { } plan ? Results.Redirect("/plan/" + plan.Id) : Go(kept, desk);
+    }
+
+    private static async Task<IResult> AgainAsync(string id, OccasionShelf shelf, PlanDesk desk, CancellationToken cancel)
+        => await shelf.OpenAsync(id, null, cancel) is { } kept ? Go(kept, desk) : Results.NotFound();
+
+    private static IResult Go(Parsed<KeptOccasion> kept, PlanDesk desk) => kept.Match(
+        occasion => Results.Redirect("/planning/" + desk.Begin(occasion).Id),
+        problems => Refused("The occasion", [.. problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")]));
+
+    private static RazorComponentResult<PlanningPage> Refused(string title, ImmutableArray<string> why)
+        => new(new { Id = "", View = new PlanningView(title, "", 100, null, true, why, []) }) { StatusCode = StatusCodes.Status422UnprocessableEntity };
+
+    private static IResult Planning(string id, PlanDesk desk) => desk.Find(id) switch
+    {
+        null => Results.NotFound(),
+        { View.At: { } at } => Results.Redirect(at),
+        var job => new RazorComponentResult<PlanningPage>(new { Id = id, job.View }),
+    };
+
+    private static IResult Stop(string id, PlanDesk desk)
+    {
+        if (desk.Find(id) is not { } job)
+        {
+            return Results.NotFound();
+        }
+
+        job.Stop();
+        return Results.Redirect("/planning/" + id);
+    }
 }

@@ -160,16 +160,17 @@ class TimePlan extends HTMLElement {
     const host = row[0] === 'k' && b.kind === 'moment' ? r.bars.find((/** @type {any} */ o) => o.start <= b.start && o.end >= b.end && o.kind !== 'moment') : b;
     const y = r.y + (r.lanes.get(host ?? b) ?? 0) * LANE;
     const x = axis.at(b.start); const w = Math.max(axis.at(b.end) - x, 3); const h = LANE - 4;
-    const g = svg('g', { class: `tp-bar ${b.kind}`, role: 'button', tabindex: '-1', 'data-id': b.id, 'data-row': row, 'aria-label': `${b.text}. ${b.when}, ${b.lasts}. ${b.people || b.kit}` });
+    const set = row[0] === 'k' && b.celsius ? b.celsius + ' ' : '';
+    const g = svg('g', { class: `tp-bar ${b.kind}`, role: 'button', tabindex: '-1', 'data-id': b.id, 'data-row': row, 'aria-label': `${set}${b.text}. ${b.when}, ${b.lasts}. ${b.people || b.kit}` });
     g.append(svg('rect', { x, y: y - 1, width: Math.max(w, 8), height: h + 2, class: 'hit' }));
     if (b.kind === 'heat') g.append(svg('path', { d: `M${x} ${y + h}L${x + w} ${y}V${y + h}Z`, class: 'body' }));
     else if (b.kind === 'moment' && row[0] === 'k') g.append(svg('path', { d: `M${x + w / 2} ${y - 1}l5 ${h / 2}l-5 ${h / 2}l-5 ${-h / 2}Z`, class: 'body' }));
     else g.append(svg('rect', { x, y, width: w, height: h, class: 'body' }));
-    const label = (row[0] === 'k' && b.celsius ? b.celsius + ' ' : '') + b.text;
+    const label = set + b.text;
     const room = Math.floor((w - 8) / 6.4);
     if (room > 3 && b.kind !== 'moment') {
       const text = label.length > room ? label.slice(0, room - 1) + '…' : label;
-      const t = svg('text', { x: x + 4, y: y + h - 6, class: 'tp-label' }, text);
+      const t = svg('text', { x: x + 4, y: y + h - 6, class: 'tp-label', 'aria-hidden': 'true' }, text);
       if (b.kind === 'alone' || b.kind === 'heat' || b.kind === 'wash') g.append(svg('rect', { x: x + 2, y: y + 3, width: Math.min(text.length * 6.4 + 4, w - 3), height: h - 6, class: 'tp-under' }));
       g.append(t);
     }

@@ -1,0 +1,94 @@
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Flows;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Store;
+using Coulisse.Web.Desk;
+using Coulisse.Web.Hosting;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Coulisse.Web.Plans;
+
+/// <summary>Occasions as kept texts: the sheet or sentence is the document; which cards it was read with, and on which day, stands in the reason of its version.</summary>
+internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
+{
+    private LocalDate Today => LocalDate.FromDateTime(clock.GetLocalNow().Date);
+
+    /// <summary>Keeps one card with one sentence, when the two make an occasion.</summary>
+    public async Task<Parsed<KeptOccasion>> KeepSentenceAsync(string sentence, string card, CancellationToken cancel)
+    {
+        LocalDate today = Today;
+        Parsed<Occasion> built = OccasionFiles.Sentence(sentence, today, [("card", card)]);
+        if (built is not Parsed<Occasion>.Ok(var occasion))
+        {
+            return new Parsed<KeptOccasion>.Failed(((Parsed<Occasion>.Failed)built).Problems);
+        }
+
+        string cardId = await KeepAsync(DocumentKind.Card, null, DeskEndpoints.Title(card), card, "", cancel);
+        string title = DeskEndpoints.Title(card);
+        string id = await KeepAsync(DocumentKind.Occasion, null, title, sentence, Why(today, [("card", cardId)], sentence: true), cancel);
+        return new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, 1, occasion with { Title = title }));
+    }
+
+    /// <summary>Keeps the example that lies in the assembly, once; a second call finds it again.</summary>
+    public async Task<Parsed<KeptOccasion>> KeepExampleAsync(CancellationToken cancel)
+    {
+        const string id = "example-occasion";
+        if (await OpenAsync(id, null, cancel) is { } there)
+        {
+            return there;
+        }
+
+        List<(string Path, string Id)> cards = [];
+        foreach (string file in EmbeddedFiles.DemoFiles().Where(f => f.StartsWith("cards/", StringComparison.Ordinal)))
+        {
+            string text = EmbeddedFiles.Demo(file)!.ReplaceLineEndings("\n");
+            cards.Add((file, await KeepAsync(DocumentKind.Card, "example-" + Path.GetFileNameWithoutExtension(file), DeskEndpoints.Title(text), text, "example", cancel)));
+        }
+
+        string sheet = EmbeddedFiles.Demo("occasion.md")!.ReplaceLineEndings("\n");
+        await KeepAsync(DocumentKind.Occasion, id, DeskEndpoints.Title(sheet), sheet, Why(Today, cards, sentence: false), cancel);
+        return (await OpenAsync(id, null, cancel))!;
+    }
+
+    /// <summary>An occasion as it was kept, read again; null when there is none.</summary>
+    public async Task<Parsed<KeptOccasion>?> OpenAsync(string id, int? version, CancellationToken cancel)
+    {
+        if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Occasion } head)
+        {
+            return null;
+        }
+
+        (string text, string why, int at) = version is { } v && v != head.Version && await store.VersionAsync(id, v, cancel) is { } old ? (old.Text, old.Why, v) : (head.Text, head.Why, head.Version);
+        string[] parts = why.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        LocalDate day = parts.Where(p => p.StartsWith("read on ", StringComparison.Ordinal)).Select(p => LocalDatePattern.Iso.Parse(p["read on ".Length..])).FirstOrDefault(p => p.Success)?.Value ?? Today;
+        Dictionary<string, string> texts = new(StringComparer.Ordinal);
+        foreach (string[] pair in parts.Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)))
+        {
+            if (await store.OpenDocumentAsync(pair[1], cancel) is { } card)
+            {
+                texts[pair[0]] = card.Text;
+            }
+        }
+
+        bool sentence = parts.Contains("sentence");
+        return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))]) : OccasionFiles.Build(text, day, texts.GetValueOrDefault)).Match<Parsed<KeptOccasion>>(
+            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, sentence ? o with { Title = head.Title } : o)),
+            p => new Parsed<KeptOccasion>.Failed(p));
+    }
+
+    private static string Why(LocalDate day, IEnumerable<(string Path, string Id)> cards, bool sentence)
+        => string.Join("; ", [$"read on {LocalDatePattern.Iso.Format(day)}", .. cards.Select(c => $"{c.Path} is {c.Id}"), .. sentence ? new[] { "sentence" } : []]);
+
+    private async Task<string> KeepAsync(string kind, string? id, string title, string text, string why, CancellationToken cancel)
+        => await store.SaveAsync(kind, id, 0, title, text, "bench", why, cancel) switch
+        {
+            SaveOutcome.Saved(var key, _) => key,
+            SaveOutcome.Conflict(var key, _, _) => key,
+            _ => throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"A save of {title} ended neither kept nor in conflict.")),
+        };
+}
+
+/// <summary>An occasion with the document it came from.</summary>
+internal sealed record KeptOccasion(string Id, int Version, Occasion Occasion);
