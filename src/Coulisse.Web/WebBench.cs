@@ -1,6 +1,7 @@
 using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
+using Coulisse.Web.Live;
 using Coulisse.Web.Plans;
 
 namespace Coulisse.Web;
@@ -34,6 +35,8 @@ public static class WebBench
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<OccasionShelf>();
         builder.Services.AddSingleton<PlanDesk>();
+        builder.Services.AddSingleton<LiveDesk>();
+        builder.Services.AddSingleton<RoleLinks>();
         builder.Services.AddRazorComponents();
         builder.Services.AddProblemDetails();
         WebApplication app = builder.Build();
@@ -43,6 +46,7 @@ public static class WebBench
         app.MapGet("/a/{print}/{**file}", (HttpContext context, string file) => EmbeddedFiles.Of.Serve(context, file));
         app.MapDesk();
         app.MapPlans();
+        app.MapLive();
         return app;
     }
 }

@@ -12,9 +12,9 @@ namespace Coulisse.Web.Tests;
 internal sealed class BenchServer : IAsyncDisposable
 {
     private readonly WebApplication _app;
-    private readonly string _folder;
+    private readonly string? _folder;
 
-    private BenchServer(WebApplication app, string folder)
+    private BenchServer(WebApplication app, string? folder)
     {
         _app = app;
         _folder = folder;
@@ -26,13 +26,16 @@ internal sealed class BenchServer : IAsyncDisposable
 
     public HttpClient Client { get; }
 
-    public static async Task<BenchServer> StartAsync(TimeProvider? clock = null, WebBenchOptions? options = null)
+    public static async Task<BenchServer> StartAsync(TimeProvider? clock = null, WebBenchOptions? options = null, string? folder = null)
     {
-        string folder = Directory.CreateTempSubdirectory("coulisse-test-").FullName;
+        bool own = folder is null;
+        folder ??= Directory.CreateTempSubdirectory("coulisse-test-").FullName;
         WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder, Clock = clock ?? TimeProvider.System });
         await app.StartAsync();
-        return new BenchServer(app, folder);
+        return new BenchServer(app, own ? folder : null);
     }
+
+    public IServiceProvider Services => _app.Services;
 
     public KitchenStore Store => _app.Services.GetRequiredService<KitchenStore>();
 
@@ -48,6 +51,9 @@ internal sealed class BenchServer : IAsyncDisposable
         Client.Dispose();
         await _app.StopAsync();
         await _app.DisposeAsync();
-        Directory.Delete(_folder, recursive: true);
+        if (_folder is not null)
+        {
+            Directory.Delete(_folder, recursive: true);
+        }
     }
 }

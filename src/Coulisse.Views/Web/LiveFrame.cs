@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Live;
+using NodaTime;
+
+namespace Coulisse.Views.Web;
+
+/// <summary>The state of a run as every screen shows it. Made on the server by the one fold; a screen without network goes on from its last one.</summary>
+/// <param name="Run">Run.</param>
+/// <param name="NowMs">Server's clock when this was made, ms since 1970.</param>
+/// <param name="StartMs">Moment at which second 0 of the slot is.</param>
+/// <param name="Late">Seconds behind; negative when ahead.</param>
+/// <param name="Drift">The same in words.</param>
+/// <param name="Gates">Segments that have begun, with the second they began at.</param>
+/// <param name="Dropped">Segments whose droppable seconds are given up.</param>
+/// <param name="Ways">At most three solved ways out.</param>
+/// <param name="Notes">What people wrote, newest first.</param>
+/// <param name="Gone">People who have left.</param>
+/// <param name="Unread">Reports that fit nothing in the plan; kept in the log.</param>
+public sealed record LiveFrame(
+    string Run, long NowMs, long StartMs, int Late, string Drift, ImmutableArray<GateMark> Gates, ImmutableArray<int> Dropped,
+    ImmutableArray<WayView> Ways, ImmutableArray<NoteView> Notes, ImmutableArray<string> Gone, int Unread)
+{
+    /// <summary>Makes the frame.</summary>
+    /// <param name="run">Run.</param>
+    /// <param name="plan">Its plan.</param>
+    /// <param name="state">Folded state; its times are on the plan's own clock.</param>
+    /// <param name="now">Server's clock.</param>
+    /// <param name="start">Moment of second 0.</param>
+    public static LiveFrame From(string run, Plan plan, LiveState state, Instant now, Instant start)
+    {
+        int late = SlotLateness.At(plan, state)?.Late ?? 0;
+        return new LiveFrame(
+            run, now.ToUnixTimeMilliseconds(), start.ToUnixTimeMilliseconds(), late, Words(late, state.Gates.IsEmpty),
+            [.. state.Gates.Select(g => new GateMark(g.Key, (int)Period.Between(plan.SlotStart, g.Value, PeriodUnits.Seconds).Seconds))],
+            [.. state.Dropped],
+            [.. SlotLateness.WaysOut(plan, state).Take(3).Select(w => new WayView(w.Sentence, [.. w.Cuts.Keys]))],
+            [.. state.Notes.Reverse().Take(30).Select(n => new NoteView(n.By, n.Text, n.At.ToUnixTimeMilliseconds()))],
+            [.. state.Gone.Keys],
+            state.NotUnderstood.Length);
+    }
+
+    /// <summary>Drift in words: within five seconds is on time.</summary>
+    public static string Words(int late, bool before) => before ? "not begun" : Math.Abs(late) < 5
+        ? "on time"
+        : string.Create(CultureInfo.InvariantCulture, $"{Figures.Lasting(Math.Abs(late), CultureInfo.InvariantCulture)} {(late > 0 ? "behind" : "ahead")}");
+}
+
+/// <summary>A segment that has begun.</summary>
+/// <param name="Number">Segment.</param>
+/// <param name="Second">Second of the slot.</param>
+public sealed record GateMark(int Number, int Second);
+
+/// <summary>A way out.</summary>
+/// <param name="Sentence">One sentence.</param>
+/// <param name="Cuts">Segments whose droppable seconds it takes.</param>
+public sealed record WayView(string Sentence, ImmutableArray<int> Cuts);
+
+/// <summary>A note.</summary>
+/// <param name="By">Who.</param>
+/// <param name="Text">What.</param>
+/// <param name="AtMs">When.</param>
+public sealed record NoteView(string By, string Text, long AtMs);
+
+/// <summary>The page of a run, for one person.</summary>
+/// <param name="Run">Run.</param>
+/// <param name="Role">Whose page; empty for the chef's own machine.</param>
+/// <param name="Token">Role link; empty on the chef's own machine.</param>
+/// <param name="Rehearsal">True for a rehearsal.</param>
+/// <param name="Plan">The plan as shown.</param>
+public sealed record LivePageView(string Run, string Role, string Token, bool Rehearsal, PlanView Plan);
+
+/// <summary>The links of a run.</summary>
+/// <param name="Run">Run.</param>
+/// <param name="Title">Occasion.</param>
+/// <param name="Says">What is to be known about them.</param>
+/// <param name="Links">One a person.</param>
+public sealed record LiveLinksView(string Run, string Title, string Says, ImmutableArray<LiveLink> Links);
+
+/// <summary>A person's link as an address and as a square code.</summary>
+/// <param name="Name">Whose.</param>
+/// <param name="Address">Address.</param>
+/// <param name="Size">Modules a side.</param>
+/// <param name="Path">Dark modules as an SVG path.</param>
+public sealed record LiveLink(string Name, string Address, int Size, string Path);

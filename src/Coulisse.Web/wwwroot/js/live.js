@@ -1,0 +1,184 @@
+// @ts-check
+// <live-run>: one person's page of a run. It keeps counting and keeps every tick when the network is gone.
+import { el, svg } from './dom.js';
+import { clock, makeQueue, segmentAt } from './queue.js';
+
+class LiveRun extends HTMLElement {
+  async connectedCallback() {
+    if (this.run) return;
+    this.run = this.dataset.run ?? '';
+    this.role = this.dataset.role ?? '';
+    this.tail = this.dataset.token ? `?t=${encodeURIComponent(this.dataset.token)}` : '';
+    this.api = `/api/live/${this.run}`;
+    this.queue = makeQueue(`coulisse.queue.${this.run}`, localStorage, () => Date.now());
+    this.offset = 0; this.best = Infinity; this.touch = false;
+    try {
+      const t = Date.now();
+      const answer = await fetch(this.api + this.tail, { cache: 'no-store' });
+      if (!answer.ok) throw new Error();
+      const both = await answer.json();
+      this.plan = both.plan;
+      this.take(both.frame, Date.now() - t);
+    } catch { this.prepend(el('p', { role: 'alert' }, 'The bench did not answer. Reload this page when the network is back.')); return; }
+    this.lay();
+    this.listen();
+    setInterval(() => this.flush(), 3000);
+    addEventListener('online', () => this.flush());
+    this.flush();
+    this.timer = setInterval(() => this.tick(), 200);
+    this.tick();
+  }
+
+  /** Seconds into the slot by the server's clock. */
+  get second() { return (Date.now() + this.offset - this.frame.startMs) / 1000; }
+
+  /** @param {any} frame @param {number} [trip] ms there and back, when known */
+  take(frame, trip = 60) {
+    // the quickest exchange tells the offset best; a slow line must not shift the clock
+    if (trip <= this.best) { this.best = trip; this.offset = frame.nowMs + trip / 2 - Date.now(); }
+    if (!this.frame || frame.nowMs >= this.frame.nowMs) this.frame = frame;
+    this.said = '';
+  }
+
+  listen() {
+    const source = new EventSource(`${this.api}/stream${this.tail}`);
+    source.addEventListener('frame', (e) => { this.heard = Date.now(); this.mark(true); this.take(JSON.parse(e.data)); this.flush(); });
+    source.onerror = () => { this.mark(false); if (source.readyState === EventSource.CLOSED) setTimeout(() => { if (!this.again) { this.again = true; this.listen(); this.again = false; } }, 2000); };
+  }
+
+  /** @param {boolean} on */
+  mark(on) { this.touch = on; this.said = ''; }
+
+  async flush() {
+    if (this.sending || !this.queue.all.length) return;
+    this.sending = true;
+    try {
+      const out = this.queue.outgoing();
+      const t = Date.now();
+      const answer = await fetch(this.api + this.tail, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(out) });
+      if (!answer.ok) throw new Error();
+      this.queue.answered(out.map((r) => r.id));
+      this.mark(true);
+      this.take(await answer.json(), Date.now() - t);
+    } catch { this.mark(false); } finally { this.sending = false; }
+  }
+
+  /** @param {string} kind @param {string} subject @param {string} [text] */
+  report(kind, subject, text) { this.queue.add(kind, subject, text); this.said = ''; this.tick(); this.flush(); }
+
+  lay() {
+    const p = this.plan;
+    this.strip = svg('svg', { class: 'lr-strip', viewBox: `0 0 ${p.slotSeconds} 40`, preserveAspectRatio: 'none', 'aria-hidden': 'true' });
+    for (const s of p.segments) this.strip.append(svg('rect', { x: s.startSecond, y: 0, width: s.seconds, height: 40, class: s.gate ? 'gate' : '', 'data-n': s.number }));
+    this.hand = svg('line', { x1: 0, x2: 0, y1: 0, y2: 40, class: 'hand' });
+    this.strip.append(this.hand);
+    const part = (/** @type {string} */ name, /** @type {string} */ word) => { const body = el('div', {}); this[name] = body; return el('section', { class: `lr-${name}` }, el('h2', {}, word), body); };
+    this.time = el('p', { class: 'lr-clock' });
+    this.drift = el('p', { class: 'lr-drift', role: 'status' });
+    this.net = el('p', { class: 'lr-net', role: 'status' });
+    this.gate = el('button', { type: 'button', class: 'main lr-tick', onclick: () => { if (this.due) this.report('gate', String(this.due.number)); } });
+    this.undo = el('button', { type: 'button', onclick: () => { const last = this.frame.gates.at(-1); if (last) this.report('undo', String(last.number)); } }, 'Take the last one back');
+    this.ways = el('div', { class: 'lr-ways' });
+    const note = el('input', { type: 'text', id: 'lr-note', maxlength: '300', autocomplete: 'off' });
+    const send = (/** @type {string} */ lead) => { const text = (lead + note.value).trim(); if (text) { this.report('note', 'slot', text); note.value = ''; } };
+    this.notes = el('ul', { class: 'plain' });
+    this.timers = el('ul', { class: 'plain' });
+    const name = el('input', { type: 'text', id: 'lr-name', maxlength: '60', autocomplete: 'off' });
+    const minutes = el('input', { type: 'number', id: 'lr-min', min: '0.1', max: '600', step: 'any', inputmode: 'decimal' });
+    this.replaceChildren(
+      el('header', {}, el('p', { class: 'lr-who' }, this.role || 'Chef', this.dataset.rehearsal ? el('b', { class: 'lr-flag' }, ' Rehearsal') : null, this.role ? null : el('a', { href: `/live/${this.run}/links` }, 'Links for the others')), this.net),
+      this.strip, el('div', { class: 'lr-head' }, this.time, this.drift),
+      part('now', 'Now'), part('next', 'Next'), part('cue', 'Cue'),
+      el('div', { class: 'lr-do' }, this.gate, this.undo), this.ways,
+      part('others', 'The others'),
+      el('section', {}, el('h2', {}, 'Timers'), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); this.addTimer(name.value, Number(minutes.value)); name.value = ''; minutes.value = ''; } },
+        el('div', { class: 'field' }, el('label', { for: 'lr-name' }, 'Name'), name), el('div', { class: 'field' }, el('label', { for: 'lr-min' }, 'Minutes'), minutes), el('button', { type: 'submit' }, 'Start')), this.timers),
+      el('section', {}, el('h2', {}, 'Notes'), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); send(''); } },
+        el('div', { class: 'field' }, el('label', { for: 'lr-note' }, 'Note'), note), el('button', { type: 'submit' }, 'Write it'), el('button', { type: 'button', onclick: () => send('Lost: ') }, 'Lost this')), this.notes),
+      el('p', {}, el('button', { type: 'button', onclick: () => this.light() }, 'Light or dark')));
+    if (this.safe(() => localStorage.getItem('coulisse.live.light'))) document.documentElement.classList.add('light');
+  }
+
+  /** @template T @param {() => T} f @returns {T|null} */
+  safe(f) { try { return f(); } catch { return null; } }
+
+  light() { const on = document.documentElement.classList.toggle('light'); this.safe(() => on ? localStorage.setItem('coulisse.live.light', '1') : localStorage.removeItem('coulisse.live.light')); }
+
+  // Timers live on this device: name and the moment they end, so a reload does not touch them.
+  get clocks() { return this.safe(() => JSON.parse(localStorage.getItem(`coulisse.timers.${this.run}`) ?? '[]')) ?? []; }
+
+  set clocks(all) { this.safe(() => localStorage.setItem(`coulisse.timers.${this.run}`, JSON.stringify(all))); }
+
+  /** @param {string} name @param {number} minutes */
+  addTimer(name, minutes) {
+    if (!(minutes > 0)) return;
+    this.sound ??= this.safe(() => new AudioContext());
+    this.clocks = [...this.clocks, { name: name.trim() || 'Timer', ends: Date.now() + minutes * 60000, rung: false }];
+    this.tick();
+  }
+
+  ring() {
+    const a = this.sound;
+    if (!a) return;
+    for (let i = 0; i < 3; i++) { const o = a.createOscillator(); o.frequency.value = 880; o.connect(a.destination); o.start(a.currentTime + i * 0.4); o.stop(a.currentTime + i * 0.4 + 0.22); }
+  }
+
+  tick() {
+    const p = this.plan; const f = this.frame;
+    const second = this.second;
+    const waiting = this.queue.all;
+    const gates = new Map(f.gates.map((/** @type {any} */ g) => [g.number, g.second]));
+    for (const r of waiting) if (r.kind === 'gate') { if (!gates.has(Number(r.subject))) gates.set(Number(r.subject), (r.made + this.offset - f.startMs) / 1000); } else if (r.kind === 'undo') gates.delete(Number(r.subject));
+    const shown = Math.floor(second);
+    const last = [...gates.keys()].reduce((a, b) => Math.max(a, b), 0);
+    const key = `${shown}|${this.touch}|${waiting.length}|${f.nowMs}|${this.clocks.length}|${last}`;
+    if (key === this.said) return;
+    this.said = key;
+    this.time.textContent = second < 0 ? `begins in ${clock(second).replace('\u2212', '')}` : `${clock(second)} of ${clock(p.slotSeconds)}`;
+    this.hand.setAttribute('x1', String(Math.min(Math.max(second, 0), p.slotSeconds))); this.hand.setAttribute('x2', this.hand.getAttribute('x1') ?? '0');
+    // the last gate that was passed tells how late it is; between gates the plan's lengths count on
+    const lastSegment = p.segments.find((/** @type {any} */ s) => s.number === last);
+    const late = lastSegment ? Math.round((gates.get(last) ?? 0) - lastSegment.startSecond) : 0;
+    let i = segmentAt(p.segments, second - late);
+    if (lastSegment) i = Math.max(i, p.segments.indexOf(lastSegment));
+    const now = p.segments[i]; const next = p.segments[i + 1];
+    this.put(this.drift, !waiting.length ? f.drift : lastSegment ? (Math.abs(late) < 5 ? 'on time' : `${clock(Math.abs(late))} ${late > 0 ? 'behind' : 'ahead'}`) : f.drift);
+    this.put(this.net, this.touch ? (waiting.length ? `Sending ${waiting.length}` : 'In touch with the bench') : `No network. The page goes on; ${waiting.length} ${waiting.length === 1 ? 'report waits' : 'reports wait'} here`);
+    this.net.classList.toggle('off', !this.touch);
+    this.say(this.now, now, i < 0 ? 'Not begun.' : 'The slot is over.');
+    this.say(this.next, next, i < 0 ? '' : 'Nothing more.');
+    const mine = p.segments.slice(Math.max(i + 1, 0)).find((/** @type {any} */ s) => s.twins.length);
+    this.put(this.cue, mine ? `${clock(mine.startSecond + late)}: ${mine.twins.map((/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `swap-out ${n}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : `swap-out ${n}`; }).join('; ')}` : 'No swap-out is left.');
+    this.due = p.segments.find((/** @type {any} */ s) => s.number > last) ?? null;
+    this.put(this.gate, this.due ? `Segment ${this.due.number} begins: ${this.due.show}` : 'All segments have begun');
+    this.gate.toggleAttribute('disabled', !this.due);
+    this.undo.toggleAttribute('disabled', !f.gates.length);
+    if (this.waysOf !== f.ways) { this.waysOf = f.ways; this.ways.replaceChildren(...(f.ways.length ? [el('h2', {}, 'Ways out')] : []), ...f.ways.map((/** @type {any} */ w) => el('button', { type: 'button', onclick: () => w.cuts.forEach((/** @type {number} */ n) => this.report('drop', String(n))) }, w.sentence))); }
+    this.put(this.others, now ? now.who.filter((/** @type {any} */ w) => w.name !== this.role).map((/** @type {any} */ w) => `${w.name}: ${w.does}`).join('\n') || 'Nobody else is named.' : '');
+    const notes = [...waiting.filter((r) => r.kind === 'note').map((r) => `${r.text} (waits here)`), ...f.notes.map((/** @type {any} */ n) => `${n.by}: ${n.text}`)];
+    if (notes.join('\n') !== this.noted) { this.noted = notes.join('\n'); this.notes.replaceChildren(...notes.map((n) => el('li', {}, n))); }
+    this.countDown();
+    for (const r of this.strip.querySelectorAll('rect')) r.classList.toggle('on', Number(r.getAttribute('data-n')) === now?.number);
+  }
+
+  countDown() {
+    const all = this.clocks; let rung = false;
+    for (const t of all) if (!t.rung && Date.now() >= t.ends) { t.rung = true; rung = true; this.ring(); }
+    if (rung) this.clocks = all;
+    this.timers.replaceChildren(...all.map((/** @type {any} */ t, /** @type {number} */ n) => el('li', { class: t.rung ? 'rung' : '' }, el('span', {}, t.name), el('b', { class: 'fig' }, t.rung ? 'is up' : clock(Math.ceil((t.ends - Date.now()) / 1000))), el('button', { type: 'button', onclick: () => { this.clocks = this.clocks.filter((/** @type {any} */ _, /** @type {number} */ i) => i !== n); this.tick(); } }, 'Done with it'))));
+  }
+
+  /** @param {HTMLElement} where @param {string} text */
+  put(where, text) { if (where.textContent !== text) where.textContent = text; }
+
+  /** What a segment asks of this person, and what it shows. @param {HTMLElement} where @param {any} s @param {string} none */
+  say(where, s, none) {
+    const key = s ? `${s.number}` : none;
+    if (where.dataset.key === key) return;
+    where.dataset.key = key;
+    if (!s) { where.replaceChildren(el('p', {}, none)); return; }
+    const mine = s.who.find((/** @type {any} */ w) => w.name === this.role);
+    where.replaceChildren(el('p', { class: 'lr-mine' }, mine ? mine.does : s.show), mine ? el('p', { class: 'soft' }, s.show) : null ?? '', el('p', { class: 'fig soft' }, `${s.at}, ${s.lasts} long`, s.silence ? '; loud: nobody speaks' : '', s.droppableSeconds ? `; ${clock(s.droppableSeconds)} may be dropped` : ''));
+  }
+}
+customElements.define('live-run', LiveRun);

@@ -1,0 +1,39 @@
+// @ts-check
+// Reports wait in the browser's storage until the bench has them. Nothing is taken off before it was answered for.
+
+/** @typedef {{id:string, kind:string, subject:string, text:string, made:number}} Report */
+
+/** A random id, also where there is no secure context. */
+export function newId() {
+  const b = crypto.getRandomValues(new Uint8Array(16));
+  return Array.from(b, (x) => x.toString(16).padStart(2, '0')).join('');
+}
+
+/** @param {string} name key in the storage @param {Pick<Storage,'getItem'|'setItem'>} store @param {() => number} now */
+export function makeQueue(name, store, now) {
+  /** @type {Report[]} */ let held = [];
+  try { held = JSON.parse(store.getItem(name) ?? '[]'); } catch { held = []; }
+  const keep = () => { try { store.setItem(name, JSON.stringify(held)); } catch { /* a full or closed storage: it still waits in the page */ } };
+  return {
+    get all() { return held; },
+    /** @param {string} kind @param {string} subject @param {string} [text] */
+    add(kind, subject, text = '') { const r = { id: newId(), kind, subject, text, made: now() }; held = [...held, r]; keep(); return r; },
+    /** What is sent: how long ago, not when, so that a device whose clock is wrong reports the right moment. */
+    outgoing() { return held.slice(0, 400).map((r) => ({ id: r.id, kind: r.kind, subject: r.subject, text: r.text, agoMs: Math.max(0, Math.round(now() - r.made)) })); },
+    /** @param {string[]} ids */
+    answered(ids) { held = held.filter((r) => !ids.includes(r.id)); keep(); },
+  };
+}
+
+/** Where the slot stands. @param {{number:number,startSecond:number,seconds:number}[]} segments @param {number} second @returns {number} index, -1 before, length after */
+export function segmentAt(segments, second) {
+  if (!segments.length || second < segments[0].startSecond) return -1;
+  for (let i = 0; i < segments.length; i++) if (second < segments[i].startSecond + segments[i].seconds) return i;
+  return segments.length;
+}
+
+/** Minutes and seconds. @param {number} s */
+export function clock(s) {
+  const a = Math.floor(Math.abs(s));
+  return `${s < 0 ? '\u2212' : ''}${Math.floor(a / 60)}:${String(a % 60).padStart(2, '0')}`;
+}
