@@ -129,7 +129,7 @@ internal static class LiveEndpoints
             return Shut();
         }
 
-        string host = context.Request.Host.Host is "localhost" or "127.0.0.1" or "[::1]" && options.Network && NetworkAddress() is { } address ? $"{address}:{context.Request.Host.Port}" : context.Request.Host.Value!;
+        string host = context.Request.Host.Host is "localhost" or "127.0.0.1" or "[::1]" && options.Network && NetworkAddress() is { } address ? string.Create(CultureInfo.InvariantCulture, $"{address}:{context.Request.Host.Port}") : context.Request.Host.Value!;
         List<LiveLink> all = [];
         foreach (string name in open.Occasion.People.Select(p => p.Name).Append("Stage"))
         {

@@ -40,7 +40,8 @@ internal sealed class RoleLinks(KitchenStore store, TimeProvider clock)
             return null;
         }
 
-        if (!CryptographicOperations.FixedTimeEquals(signed, HMACSHA256.HashData(await KeyAsync(cancel), body)))
+        byte[] key = await KeyAsync(cancel);
+        if (!CryptographicOperations.FixedTimeEquals(signed, HMACSHA256.HashData(key, body)))
         {
             return null;
         }
