@@ -49,4 +49,11 @@ public static class WebBench
         app.MapLive();
         return app;
     }
+
+    /// <summary>Puts the example occasion on the shelf and begins to plan it, unless it has a plan.</summary>
+    /// <returns>Address of the page to open.</returns>
+    public static async Task<string> OpenExampleAsync(WebApplication app, CancellationToken cancel = default)
+        => await app.Services.GetRequiredService<OccasionShelf>().KeepExampleAsync(cancel) is Cards.Parsed<KeptOccasion>.Ok(var kept)
+            ? await app.Services.GetRequiredService<KitchenStore>().NewestPlanAsync(kept.Id, cancel) is { } plan ? "/plan/" + plan.Id : "/planning/" + app.Services.GetRequiredService<PlanDesk>().Begin(kept).Id
+            : "/occasions";
 }

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.ComponentModel;
+using System.Diagnostics;
 using System.Globalization;
 using Coulisse.Store;
 using Coulisse.Web;
@@ -21,11 +23,15 @@ internal static class ServeCommand
         command.Options.Add(data);
         command.Options.Add(store);
         command.Options.Add(network);
-        command.SetAction((parsed, cancel) => RunAsync(parsed.GetValue(port), parsed.GetValue(store) ?? parsed.GetValue(data), parsed.GetValue(network), cancel));
+        Option<bool> open = new("--open") { Description = "Open the browser." };
+        Option<bool> demo = new("--demo") { Description = "Have the example occasion ready." };
+        command.Options.Add(open);
+        command.Options.Add(demo);
+        command.SetAction((parsed, cancel) => RunAsync(parsed.GetValue(port), parsed.GetValue(store) ?? parsed.GetValue(data), parsed.GetValue(network), parsed.GetValue(open), parsed.GetValue(demo), cancel));
         return command;
     }
 
-    private static async Task<int> RunAsync(int port, string? where, bool network, CancellationToken cancel)
+    private static async Task<int> RunAsync(int port, string? where, bool network, bool open, bool demo, CancellationToken cancel)
     {
         if (port is < 0 or > 65535)
         {
@@ -38,6 +44,12 @@ internal static class ServeCommand
             await using WebApplication app = await WebBench.BuildAsync(where is null ? options : options with { Store = where }, cancel);
             await app.StartAsync(cancel);
             Console.Error.WriteLine("The bench is open at " + string.Join(" and ", app.Urls) + ". Stop it with Ctrl+C.");
+            string page = demo ? await WebBench.OpenExampleAsync(app, cancel) : "/";
+            if (open)
+            {
+                Browse(app.Urls.First().Replace("[::]", "127.0.0.1", StringComparison.Ordinal).Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal) + page);
+            }
+
             await app.WaitForShutdownAsync(cancel);
             return Exit.Done;
         }
@@ -48,6 +60,19 @@ internal static class ServeCommand
         catch (IOException e)
         {
             return Input.Fail(Exit.Storage, string.Create(CultureInfo.InvariantCulture, $"Port {port} cannot be opened ({e.Message}) Name another with --port."));
+        }
+    }
+
+    // a machine without a browser is no fault: the address stands on the screen
+    private static void Browse(string address)
+    {
+        try
+        {
+            using Process? started = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
+        }
+        catch (Exception e) when (e is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+        {
+            Console.Error.WriteLine("No browser could be opened; open " + address + " yourself.");
         }
     }
 }

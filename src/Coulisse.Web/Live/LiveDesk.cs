@@ -89,8 +89,13 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
                 {
                     frame = await screen.Reader.ReadAsync(wait.Token);
                 }
-                catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
+                catch (OperationCanceledException)
                 {
+                    if (cancel.IsCancellationRequested)
+                    {
+                        yield break; // the screen or the bench has gone
+                    }
+
                     // nothing was reported: the beat goes out instead
                 }
 
