@@ -11,6 +11,7 @@ internal static class All
         WeighCommand.Create(),
         ScaleCommand.Create(),
         LabelCommand.Create(),
+        MixtureCommand.Create(),
         SafetyCommand.Create(),
         BackupCommand.Create(),
         RestoreCommand.Create(),

@@ -32,7 +32,7 @@ public static class Panels
             return new Parsed<NutritionPanel>.Ok(new NutritionPanel(regime, "as mixed", null, [], [.. missing]));
         }
 
-        Blend blend = Blend.Of(weighed.Select(l => (l.Food.Food, l.Grams, FoodTable.Default.Find(l.Food.FoodId!)!.Composition)));
+        Blend blend = Blend.Of(weighed.Select(l => (l.Food.Food, l.Grams, LineComposition.Of(l.Food)!)));
         string basis = "as mixed";
         if (finalGrams is { } final)
         {

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Coulisse.Cards;
+using Coulisse.Matter.Foods;
+using Coulisse.Matter.Substance;
+
+namespace Coulisse.Kitchen.Formulas;
+
+/// <summary>A component as mixed: its composition and what follows from it.</summary>
+/// <param name="Name">Component.</param>
+/// <param name="Grams">Weight of its weighed lines.</param>
+/// <param name="Composition">Per 100 g; null when a weighed food is not known.</param>
+/// <param name="Unknown">Weighed foods whose composition is not held, as written.</param>
+/// <param name="LeftOut">Foods without a weight, as written.</param>
+/// <param name="Phase">Its water and what is dissolved; null without water or when sugars are not held.</param>
+/// <param name="Agents">Setting agents with their verdicts.</param>
+public sealed record MixedComponent(string Name, double Grams, Composition? Composition, ImmutableArray<string> Unknown, ImmutableArray<string> LeftOut, Solution? Phase, ImmutableArray<AgentVerdict> Agents)
+{
+    /// <summary>Water activity as a band; null when there is no water phase, or hardly any: the models are of solutions.</summary>
+    public WaterActivity? Activity => Phase is { Water: > 0 } p && Composition!.Water > 5 ? WaterActivity.Of(p) : null;
+
+    /// <summary>Start of freezing, °C; null without a water phase or below −40 °C.</summary>
+    public double? FreezingPoint => Phase is { Water: > 0 } p && Composition!.Water > 5 ? Freezing.Point(p) : null;
+}
+
+/// <summary>Mixes the lines of each component by weight, before any step: what is poured off, soaked up or boiled away is the method's matter.</summary>
+public static class Blending
+{
+    /// <summary>Mixes each component; a line that takes from another component has that component's composition.</summary>
+    public static Parsed<ImmutableArray<MixedComponent>> Of(WeighedDish dish)
+    {
+        ArgumentNullException.ThrowIfNull(dish);
+        return Takes.Circle(dish.Dish) is { } circle
+            ? new Parsed<ImmutableArray<MixedComponent>>.Failed([circle])
+            : new Parsed<ImmutableArray<MixedComponent>>.Ok([.. dish.Components.Where(c => !c.Lines.IsEmpty).Select(c => Mix(dish, c))]);
+    }
+
+    private static MixedComponent Mix(WeighedDish dish, WeighedComponent component)
+    {
+        WeighedLine[] weighed = [.. component.Lines.Where(l => l.Grade != WeightGrade.Unknown && l.Grams > 0)];
+        List<(string Name, double Grams, Composition Composition)> parts = [];
+        List<string> unknown = [];
+        foreach (WeighedLine line in weighed)
+        {
+            if (CompositionOf(dish, line) is { } c)
+            {
+                parts.Add((line.Food.Food, line.Grams, c));
+            }
+            else
+            {
+                unknown.Add(line.Food.Food);
+            }
+        }
+
+        Blend? blend = unknown.Count == 0 && parts.Count > 0 ? Blend.Of(parts) : null;
+        double grams = weighed.Sum(l => l.Grams);
+        ImmutableArray<AgentVerdict> agents = [.. weighed.Where(l => l.Food.FoodId is { } id && SettingAgent.Find(id) is not null)
+            .Select(l => SettingAgent.Find(l.Food.FoodId!)!.Judge(l.Grams, grams, blend?.Composition.Alcohol ?? 0, weighed.Select(w => w.Food.FoodId).OfType<string>()))];
+        return new MixedComponent(component.Component.Name, grams, blend?.Composition, [.. unknown.Distinct()], [.. component.Lines.Where(l => l.Grade == WeightGrade.Unknown).Select(l => l.Food.Food)],
+            blend is null ? null : Solution.Of(blend.Composition, grams), agents);
+    }
+
+    private static Composition? CompositionOf(WeighedDish dish, WeighedLine line)
+    {
+        if (line.Food.FromComponent is not { } words)
+        {
+            return LineComposition.Of(line.Food);
+        }
+
+        if (Takes.Find(dish.Dish, words) is not { } taken || dish.Components.FirstOrDefault(c => ReferenceEquals(c.Component, taken) && !c.Lines.Contains(line)) is not { } source)
+        {
+            return null;
+        }
+
+        string? group = Takes.Group(taken, line.Source.Text);
+        return Mix(dish, group is null ? source : source with { Lines = [.. source.Lines.Where(l => l.Source.Group == group)] }).Composition;
+    }
+}

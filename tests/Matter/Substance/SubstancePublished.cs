@@ -1,0 +1,127 @@
+using Coulisse.Matter.Foods;
+using Coulisse.Matter.Substance;
+using CsCheck;
+
+namespace Coulisse.Matter.Tests.Substance;
+
+/// <summary>Solutions against handbook figures and numbers worked apart from this code (file check-values of the outside data; ids in brackets).</summary>
+public sealed class SubstancePublished
+{
+    [Theory]
+    // [aw_s20 to aw_s65] Norrish, sucrose.
+    [InlineData(20, 0.9859)]
+    [InlineData(40, 0.9589)]
+    [InlineData(60, 0.8953)]
+    [InlineData(65, 0.8654)]
+    public void Water_activity_of_sucrose(double brix, double aw)
+        => Assert.Equal(aw, WaterActivity.Norrish(new Solution { Water = 100 - brix, Sucrose = brix }), 0.0005);
+
+    [Fact]
+    public void A_mix_of_sugars_is_a_band_from_four_models()
+    {
+        // [aw_mixA] 100 water, 120 sucrose, 30 glucose.
+        WaterActivity band = WaterActivity.Of(new Solution { Water = 100, Sucrose = 120, Hexoses = 30 });
+
+        Assert.Equal([0.8830, 0.8909, 0.9148, 0.8924], band.Models.Select(m => Math.Round(m.Value!.Value, 4)));
+        Assert.Equal((0.8830, 0.8924), (Math.Round(band.Low, 4), Math.Round(band.High, 4)));
+    }
+
+    [Fact]
+    public void Ross_multiplies_sugar_glycerol_and_salt()
+        // [aw_mixB] 0.9635 × 0.9608 × 0.9723.
+        => Assert.Equal(0.9001, WaterActivity.Ross(new Solution { Water = 100, Sucrose = 60, Glycerol = 20, Salt = 5 }), 0.0005);
+
+    [Fact]
+    public void Saturated_salt_reads_as_the_reference_humidity()
+        // Greenspan 1977: sodium chloride 75.3 % at 25 °C.
+        => Assert.Equal(0.753, WaterActivity.Norrish(new Solution { Water = 100, Salt = 40 }), 0.003);
+
+    [Theory]
+    // Handbook (from memory): sucrose 10, 20, 30 % freeze at −0.63, −1.47, −2.64 °C.
+    [InlineData(10, -0.63)]
+    [InlineData(20, -1.47)]
+    [InlineData(30, -2.64)]
+    public void Sucrose_freezes_where_the_handbook_says(double brix, double celsius)
+        => Assert.Equal(celsius, Freezing.Point(new Solution { Water = 100 - brix, Sucrose = brix })!.Value, 0.03);
+
+    [Theory]
+    // [fp1, ice5 to ice18] water 60, sucrose 14, glucose 4, milk solids 10.
+    [InlineData(-5, 0.348)]
+    [InlineData(-10, 0.643)]
+    [InlineData(-12, 0.694)]
+    [InlineData(-18, 0.782)]
+    public void A_frozen_mix_has_its_share_of_ice(double celsius, double share)
+    {
+        Solution mix = new() { Water = 60, Sucrose = 14, Hexoses = 4, Lactose = 5.45, MilkSolids = 10 };
+
+        Assert.Equal(-3.12, Freezing.Point(mix)!.Value, 0.05);
+        Assert.Equal(share, Freezing.IceShare(mix, celsius), 0.005);
+        Assert.Equal(0, Freezing.IceShare(mix, -3.0));
+    }
+
+    [Fact]
+    public void Milk_from_the_food_table_freezes_where_dairies_check_it()
+    {
+        // Cow's milk freezes at about −0.52 to −0.55 °C (dairy practice, from memory).
+        Solution milk = Solution.Of(FoodTable.Default.Find("milk")!.Composition, 100)!;
+
+        Assert.InRange(Freezing.Point(milk)!.Value, -0.65, -0.45);
+    }
+
+    [Fact]
+    public void Syrups_dilute_mix_and_reduce()
+    {
+        Assert.Equal(583.3, Syrup.Dilution(500, 65, 30), 0.1); // [sy2]
+        Assert.Equal(640, Syrup.Reduced(2400, 8, 30), 1); // [sy4]
+        Assert.Equal(1.2296, Syrup.Density(50)!.Value, 0.001); // [sy5]
+        Assert.Equal(77.4, Syrup.OverrunPercent(1.10, 0.62), 0.1); // [ov1]
+        Assert.Throws<ArgumentOutOfRangeException>(() => Syrup.Dilution(500, 65, 70));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Syrup.Reduced(500, 30, 20));
+    }
+
+    [Theory]
+    // Brown 1912 (open table): 62 Brix boils 3.4 °C, 74 Brix 8.4 °C above water.
+    [InlineData(62, 103.4, 0.3)]
+    [InlineData(74, 108.4, 0.3)]
+    public void Boiling_points_between_the_held_rows_match_the_others(double brix, double celsius, double tolerance)
+        => Assert.Equal(celsius, Syrup.BoilingPoint(brix)!.Value, tolerance);
+
+    [Fact]
+    public void Stages_come_earlier_on_the_thermometer_on_a_mountain()
+    {
+        Assert.Equal("soft ball", Syrup.Stage(115));
+        Assert.Equal("soft ball", Syrup.Stage(110, 1500));
+        Assert.Null(Syrup.Stage(90));
+        Assert.Equal(Syrup.BrixBoilingAt(108)!.Value, Syrup.BrixBoilingAt(105, 900)!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void Alcohol_by_volume_and_after_cooking()
+    {
+        Assert.Equal(15.78, Spirit.EthanolGrams(50, 40), 0.01); // [al1]
+        Assert.Equal(5.39, Spirit.EthanolGrams(150, 13) * Spirit.LeftAfter(30).Best, 0.01); // [al2]
+        Assert.Equal(40, Spirit.PercentVolume(15.785, 50), 0.01);
+        Assert.True(Spirit.LeftAfter(600).Low > 0, "a long simmer never makes a dish free of alcohol");
+    }
+
+    [Fact]
+    public void A_dose_of_gelatine_is_judged_and_raw_pineapple_named()
+    {
+        SettingAgent gelatine = SettingAgent.Find("gelatine")!;
+
+        Assert.Equal("within", gelatine.Judge(17.5, 1500, 0, ["milk"]).Verdict);
+        Assert.Equal("above", gelatine.Judge(60, 1000, 0, []).Verdict);
+        Assert.Contains("pineapple", gelatine.Judge(15, 1000, 0, ["pineapple"]).Remarks[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(gelatine.Judge(15, 1000, 0, ["apple"]).Remarks, r => r.StartsWith("raw", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void More_sugar_never_raises_water_activity_nor_the_freezing_point()
+        => Check.Sample(Gen.Select(Gen.Double[1, 200], Gen.Double[0.1, 50]), p =>
+        {
+            (double sugar, double more) = p;
+            Solution thin = new() { Water = 100, Sucrose = sugar };
+            Solution thick = thin with { Sucrose = sugar + more };
+            return WaterActivity.Norrish(thick) < WaterActivity.Norrish(thin) && (Freezing.Point(thick) ?? -40) <= Freezing.Point(thin);
+        });
+}
