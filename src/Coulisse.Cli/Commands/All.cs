@@ -13,6 +13,7 @@ internal static class All
         LabelCommand.Create(),
         MixtureCommand.Create(),
         SafetyCommand.Create(),
+        HeatCommand.Create(),
         BackupCommand.Create(),
         RestoreCommand.Create(),
         ExportCommand.Create(),

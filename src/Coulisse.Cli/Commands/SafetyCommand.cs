@@ -15,13 +15,14 @@ internal static class SafetyCommand
         Argument<string> card = new("CARD") { Description = "Card to judge; - for standard input" };
         Option<string> code = new("--code") { Description = "Code of practice: au, nz, uk, eu, us", DefaultValueFactory = _ => "au" };
         code.AcceptOnlyFromAmong("au", "nz", "uk", "eu", "us");
+        Option<bool> vulnerable = new("--vulnerable") { Description = "Pregnant, very young, old or ill guests" };
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("safety", "Judges the core limits of a card's bath steps. Other rules are not laid yet.\nExample: coulisse safety card.md --code uk") { card, code, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(card), parsed.GetRequiredValue(code), parsed.GetValue(json)));
+        Command command = new("safety", "Lays the rules of a code of practice over a card.\nExample: coulisse safety card.md --code uk") { card, code, vulnerable, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(card), parsed.GetRequiredValue(code), parsed.GetValue(vulnerable), parsed.GetValue(json)));
         return command;
     }
 
-    private static int Run(string path, string code, bool json)
+    private static int Run(string path, string code, bool vulnerable, bool json)
     {
         if (Input.Bytes(path, out int exit) is not { } bytes)
         {
@@ -29,13 +30,13 @@ internal static class SafetyCommand
         }
 
         return CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes), path)).Match(
-            dish => Show(dish, code, json),
+            dish => Show(dish, code, vulnerable, json),
             problems => Input.Fail(path, problems));
     }
 
-    private static int Show(Dish dish, string code, bool json)
+    private static int Show(Dish dish, string code, bool vulnerable, bool json)
     {
-        Findings found = SafetyReview.Review(Weighing.Weigh(dish, null), code);
+        Findings found = SafetyReview.Review(Weighing.Weigh(dish, null), code, vulnerable);
         int exit = found.All.Any(f => f.Severity == Severity.Stop) ? Exit.Problems : Exit.Done;
         if (json)
         {
@@ -44,7 +45,7 @@ internal static class SafetyCommand
                 schema = "coulisse.safety/1",
                 code,
                 caution = Findings.Caution,
-                judged = "core limits in baths; no other rule is laid yet",
+                judged = SafetyReview.Judged,
                 findings = found.All.Select(f => new { f.Severity, f.Component, step = f.Line, f.Rule, f.Source, f.Value, f.Limit, f.Margin, f.What, f.Remedy }),
                 controlPoints = found.ControlPoints,
             });
@@ -56,7 +57,7 @@ internal static class SafetyCommand
             Console.Out.WriteLine($"{f.Severity.ToString().ToUpperInvariant()} line {f.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}, {f.Component} ({f.Rule}): {f.What} {f.Remedy}");
         }
 
-        Console.Out.WriteLine("Judged: core limits in baths only; no other rule is laid yet. " + Findings.Caution);
+        Console.Out.WriteLine("Judged: " + SafetyReview.Judged + ". " + Findings.Caution);
         return exit;
     }
 }

@@ -1,30 +1,34 @@
 using System.Collections.Immutable;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Safety.Rules;
 
 namespace Coulisse.Kitchen.Safety;
 
 /// <summary>Lays the rules over a dish.</summary>
-/// <remarks>So far one rule is laid: core limits in baths and ovens. What it does not find is not thereby safe.</remarks>
+/// <remarks>One file a rule. What no rule finds is not thereby safe.</remarks>
 public static class SafetyReview
 {
-    private static readonly ImmutableArray<string> Codes = ["au", "nz", "uk", "eu", "us"];
+    private static readonly ImmutableArray<Func<WeighedDish, PracticeCode, bool, IEnumerable<Finding>>> Rules =
+    [
+        HoldingRule.Judge, LowTemperatureRule.Judge, RawEggRule.Judge, RawFishRule.Judge, RiceRule.Judge, OilRule.Judge, SealedRule.Judge, OldestPartRule.Judge,
+    ];
+
+    /// <summary>What is judged, for the foot of every verdict.</summary>
+    public const string Judged = "core limits in baths, hot and cold holding, reheating, low-temperature baths, raw egg, raw fish and bivalves, rice, vegetables under oil, sealed packs, oldest part";
 
     /// <summary>Findings, gravest first, with the control points that go with them.</summary>
     /// <param name="dish">The dish.</param>
     /// <param name="code">Code of practice: au, nz, uk, eu, us.</param>
+    /// <param name="vulnerableGuests">Pregnant, very young, old or ill guests eat it: raw egg, fish and bivalves are then a stop.</param>
     /// <exception cref="ArgumentException">Another code.</exception>
-    public static Findings Review(WeighedDish dish, string code)
+    public static Findings Review(WeighedDish dish, string code, bool vulnerableGuests = false)
     {
         ArgumentNullException.ThrowIfNull(dish);
-        if (!Codes.Contains(code))
-        {
-            throw new ArgumentException($"\"{code}\" is no code of practice known here; use au, nz, uk, eu or us.", nameof(code));
-        }
-
+        PracticeCode practice = PracticeCode.Find(code) ?? throw new ArgumentException($"\"{code}\" is no code of practice known here; use au, nz, uk, eu or us.", nameof(code));
         ImmutableArray<CoreHeld> judged = [.. dish.Components.SelectMany(c => CoreHeldRule.Judge(c))];
         return new Findings(
             code,
-            [.. judged.Select(j => j.Finding).OfType<Finding>().OrderByDescending(f => f.Severity).ThenBy(f => f.Line)],
+            [.. judged.Select(j => j.Finding).OfType<Finding>().Concat(Rules.SelectMany(rule => rule(dish, practice, vulnerableGuests))).OrderByDescending(f => f.Severity).ThenBy(f => f.Line)],
             [.. judged.Select(j => j.ControlPoint)]);
     }
 }

@@ -1,0 +1,59 @@
+using System.CommandLine;
+using Coulisse.Kitchen.Safety;
+using Coulisse.Matter.Heat;
+using Coulisse.Matter.Quantities;
+using NodaTime;
+
+namespace Coulisse.Cli.Commands;
+
+/// <summary>coulisse heat cool: does it cool inside the rule.</summary>
+internal static class HeatCool
+{
+    public static Command Create()
+    {
+        Option<string> code = new("--code") { Description = "Code of practice: au, nz, uk, eu, us", DefaultValueFactory = _ => "au" };
+        code.AcceptOnlyFromAmong("au", "nz", "uk", "eu", "us");
+        Command command = new("cool", "Whether a piece or a layer cools inside the rule; name the air or water by --h (still fridge 8, fan 15, blast chiller 30, stirred ice water 100).\nExample: coulisse heat cool --shape slab --size 25mm --start 85 --medium 4 --h 15 --code au")
+        {
+            HeatCore.Shape, HeatCore.Size, HeatCore.Start, HeatCore.Medium, HeatCore.H, HeatCore.Food, HeatCore.Alpha, HeatCore.K, code, HeatCommand.Json,
+        };
+        command.SetAction(p => HeatCommand.Answer(p, () => Run(p, p.GetValue(code)!)));
+        return command;
+    }
+
+    private static (object, string) Run(ParseResult p, string code)
+    {
+        if (p.GetValue(HeatCore.H) is null)
+        {
+            throw new ArgumentException("Say --h, the surface coefficient: still fridge 8, fan fridge 15, blast chiller 30, stirred ice water 100 W/(m²·K). Without it cooling cannot be shown safe.");
+        }
+
+        List<string> assumptions = [];
+        (HeatCase food, Temperature start, Temperature medium) = HeatCore.Case(p, assumptions);
+        if (medium >= start)
+        {
+            throw new ArgumentException("The medium is not colder than the start; nothing cools. For heating use coulisse heat core.");
+        }
+
+        CoreHeating run = CoreHeating.Of(Enum.Parse<SolidShape>(p.GetValue(HeatCore.Shape)!, ignoreCase: true), [.. HeatCommand.Sizes(p.GetValue(HeatCore.Size)!).Select(Length.FromMillimetres)], start, medium, food, null, Duration.FromHours(24));
+        CoolingRule rule = CoolingRule.Of(code);
+        var stages = rule.Judge(CoreHeating.History(run.Cautious)).Zip(rule.Judge(CoreHeating.History(run.Best)), (slow, best) => new
+        {
+            from = slow.Stage.From.Celsius, to = slow.Stage.To.Celsius, limitHours = slow.Stage.Hours,
+            hours = new { best = best.Hours is { } b ? (double?)HeatCommand.R(b) : null, cautious = slow.Hours is { } c ? (double?)HeatCommand.R(c) : null }, kept = slow.Kept,
+        }).ToArray();
+        bool kept = stages.All(s => s.kept);
+        object document = new
+        {
+            schema = "coulisse.heat.cool/1", code, kept, stages, source = rule.Source, law = rule.Law,
+            curve = run.Cautious.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
+            assumptions,
+            validity = "Conduction only, cooled on all faces (on a solid shelf give twice the thickness), no freezing; 0 to 120 °C.",
+            caution = Findings.Caution,
+        };
+        string text = (kept ? "It cools inside the rule.\n" : "It does NOT cool inside the rule.\n")
+            + string.Concat(stages.Select(s => $"{HeatCommand.F(s.from)} to {HeatCommand.F(s.to)} °C: {(s.hours.cautious is { } h ? HeatCommand.F(h) + " h" : "not within 24 h")} (cautious), {(s.hours.best is { } b ? HeatCommand.F(b) + " h" : "not within 24 h")} (best); limit {HeatCommand.F(s.limitHours)} h: {(s.kept ? "kept" : "not kept")}\n"))
+            + rule.Source + "\n" + string.Join("\n", assumptions) + "\n" + Findings.Caution;
+        return (document, text);
+    }
+}

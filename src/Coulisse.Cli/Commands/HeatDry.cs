@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Coulisse.Matter.Heat;
+using Coulisse.Matter.Quantities;
+using NodaTime;
+
+namespace Coulisse.Cli.Commands;
+
+/// <summary>coulisse heat dry: end weight from the solids, time from one weighing of the chef's own tray.</summary>
+internal static class HeatDry
+{
+    public static Command Create()
+    {
+        Option<double> grams = new("--grams") { Description = "Before drying, g", Required = true };
+        Option<double> water = new("--water") { Description = "Water before, %", Required = true };
+        Option<double> to = new("--to-water") { Description = "Water wanted at the end, %", Required = true };
+        Option<double?> minutes = new("--weighed-at") { Description = "Minutes at which the tray was weighed" };
+        Option<double?> weighed = new("--weighed-grams") { Description = "What it weighed then, g" };
+        Command command = new("dry", "End weight, and with one weighing of your own tray the time.\nExample: coulisse heat dry --grams 240 --water 89 --to-water 10 --weighed-at 120 --weighed-grams 140") { grams, water, to, minutes, weighed, HeatCommand.Json };
+        command.SetAction(p => HeatCommand.Answer(p, () =>
+        {
+            DriedTray tray = new(Mass.FromGrams(p.GetValue(grams)), Fraction.FromPercent(p.GetValue(water)));
+            Mass end = tray.EndWeight(Fraction.FromPercent(p.GetValue(to)));
+            Duration? time = p.GetValue(minutes) is { } at && p.GetValue(weighed) is { } w ? tray.TimeTo(end, Duration.FromMinutes(at), Mass.FromGrams(w)) : null;
+            double? m = time is { } t ? HeatCommand.R(t.TotalMinutes) : null;
+            return (new
+            {
+                schema = "coulisse.heat.dry/1", endGrams = HeatCommand.R(end.Grams), waterGrams = HeatCommand.R(p.GetValue(grams) - end.Grams), minutesToTarget = m,
+                assumptions = new[] { "No solids are lost.", "Lewis's thin layer, MR = exp(-k·t), with nothing left at the end (equilibrium taken as dry); k from the weighing given. Case hardening and a full load make it slower." },
+                validity = "Thin layers of the same thickness, at the same temperature and airflow as when weighed.",
+            }, $"Dry it to {HeatCommand.F(end.Grams)} g" + (m is { } x ? $", about {HeatCommand.F(x)} min by your weighing." : ". Weigh the tray once on the way (--weighed-at, --weighed-grams) and the time can be told."));
+        }));
+        return command;
+    }
+}
