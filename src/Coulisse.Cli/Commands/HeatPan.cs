@@ -25,7 +25,8 @@ internal static class HeatPan
             Reduction? reduction = p.GetValue(down) is { } end ? new Reduction(full, Mass.FromGrams(end)) : null;
             (Duration? Quick, Duration? Slow)? boil = reduction is null ? null : pan.ToReduce(reduction);
             double? M(Duration? d) => d is { } x ? HeatCommand.R(x.TotalMinutes) : null;
-            string text = $"To the boil: {M(quick)} to {M(slow)} min." + (reduction is null ? "" : $"\nBoiled down by {HeatCommand.F(reduction.Water.Grams)} g ({HeatCommand.F(reduction.Heat.Kilojoules)} kJ): {M(boil!.Value.Quick)} to {M(boil.Value.Slow)} min at the full boil.") + "\n" + pan.Source;
+            string Span(Duration? a, Duration? b) => $"{(M(a) is { } x ? HeatCommand.F(x) : "never")} to {(M(b) is { } y ? HeatCommand.F(y) + " min" : "never")}";
+            string text = $"To the boil: {Span(quick, slow)}." + (reduction is null ? "" : $"\nBoiled down by {HeatCommand.F(reduction.Water.Grams)} g ({HeatCommand.F(reduction.Heat.Kilojoules)} kJ): {Span(boil!.Value.Quick, boil.Value.Slow)} at the full boil.") + "\n" + pan.Source;
             return (new
             {
                 schema = "coulisse.heat.pan/1",

@@ -13,7 +13,7 @@ namespace Coulisse.Kitchen.Safety;
 /// <param name="Why">Source, in words.</param>
 /// <remarks>
 /// Known throughout and blended or whisked: the mean of the two mixing bounds, at the mean of start and bath. A dispersion conducts nearer to its parallel bound
-/// (liquid egg white a fifth, yolk none of the way to series: Abbasnezhad et al. 2014), so the half-way value is slow. Whole pieces may lie in layers: the series
+/// (liquid egg white a fifth, yolk none of the way to series: Abbasnezhad et al. 2014), so the half-way value is slow; and never faster than 1.15e-7 m²/s with 0.46 W/(m·K), the figures of the hand reckoning for a rich emulsion. Whole pieces may lie in layers: the series
 /// bound, and never above 0.995e-7 m²/s, the slowest of Baldwin's figures (fish). A food that is not known: 0.995e-7 as well.
 /// </remarks>
 internal sealed record PieceInBath(FlatBag Cautious, string Why)
@@ -40,8 +40,11 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
         bool smooth = component.Component.Steps.TakeWhile(s => s.Span.Line < step.Span.Line).Any(s => s.Operations.Append(s.Operation).Any(o => Blending.Contains(o)));
         double alpha = smooth ? (slow + fast) / 2 : Math.Min(slow, Slowest);
         double k = smooth ? (p.Slow.WattsPerMetreKelvin + p.Fast.WattsPerMetreKelvin) / 2 : p.Slow.WattsPerMetreKelvin;
+        bool capped = smooth && alpha > FlatBag.Cautious.Diffusivity;
+        (alpha, k) = capped ? (FlatBag.Cautious.Diffusivity, FlatBag.Cautious.Conductivity) : (alpha, k);
+        string taken = capped ? "the emulsion figure, slower than half way between" : smooth ? "half way between" : "the slower of 0.995e-7 and the lower of";
         return new PieceInBath(
             new FlatBag(alpha, k, H),
-            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({(smooth ? "half way between" : "the slower of 0.995e-7 and the lower of")} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {Surface}"));
+            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {Surface}"));
     }
 }

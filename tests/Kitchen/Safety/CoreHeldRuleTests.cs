@@ -49,10 +49,17 @@ public sealed class CoreHeldRuleTests
         string path = Path.Combine(SharedData.Repository, "examples", "demo", "cards", card);
         Findings found = CardReader.Read(new CardText(File.ReadAllText(path), card)).Match(d => SafetyReview.Review(Weighing.Weigh(d, null), "au"), p => throw new InvalidOperationException(string.Join("; ", p)));
         Assert.Equal(stops, found.All.Count(f => f.Severity == Severity.Stop));
+        Assert.DoesNotContain(found.All, f => f.Severity == Severity.Warn);
         Assert.All(found.All.Where(f => f.Severity == Severity.Stop), f =>
         {
             Assert.Contains("Choi and Okos", f.Source, StringComparison.Ordinal);
-            Assert.Contains("half way between", f.Source, StringComparison.Ordinal);
+            // The scenario's own reckoning (a separate script, 1.15e-7 m²/s, 0.46, h 95): 79.67 °C after 45 min, 56.9 min needed, 73.6 with bath and thickness off, 16.3 or 13.2 mm.
+            Assert.Contains("79.7 °C", f.What, StringComparison.Ordinal);
+            Assert.Equal("56.9 min needed", f.Value);
+            Assert.Contains("45 min → 57 min", f.Remedy, StringComparison.Ordinal);
+            Assert.Contains("74 min", f.Remedy, StringComparison.Ordinal);
+            Assert.Matches(@"at most 16\.[23] mm", f.Remedy);
+            Assert.Matches(@"or 13\.[12] mm", f.Remedy);
         });
     }
 

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Matter.Quantities;
+
+namespace Coulisse.Kitchen.Method;
+
+/// <summary>Folds a component's method over its mixture: what each step leaves.</summary>
+/// <remarks>
+/// All lines are taken as put together from the first step on. Water goes where a step that heats or dries states an end weight or a loss;
+/// nothing else is guessed. What is drained or strained off takes more than water with it, so from there on the parts are not known.
+/// </remarks>
+public static class MethodFold
+{
+    private static readonly string[] Parting = ["strain", "sieve_fine", "hang_drain", "drain"];
+
+    /// <summary>One stage for each step.</summary>
+    public static MethodRun Run(WeighedComponent component)
+    {
+        ArgumentNullException.ThrowIfNull(component);
+        Mixture now = Mixing.Of(component);
+        List<MethodStage> stages = [];
+        foreach (Step step in component.Component.Steps)
+        {
+            (Mixture after, ImmutableArray<string> losses) = Leave(now, step);
+            stages.Add(new MethodStage(step, now, after, Duration(step), null, losses));
+            now = after;
+        }
+
+        return new MethodRun(component.Component.Name, [.. stages]);
+    }
+
+    private static (Mixture After, ImmutableArray<string> Losses) Leave(Mixture before, Step step)
+    {
+        double? end = step.EndGrams ?? (step.LossPercent is { } percent and > 0 and < 100 ? before.Grams * (1 - (percent / 100)) : null);
+        if (end is not { } left || left >= before.Grams || left <= 0)
+        {
+            return (before, []);
+        }
+
+        double lost = before.Grams - left;
+        bool parted = step.Operations.Append(step.Operation).Any(o => Parting.Contains(o)) || step.Text.Contains("drain", StringComparison.OrdinalIgnoreCase);
+        if (parted)
+        {
+            return (new Mixture { Grams = left, UnknownGrams = left, Unknown = ["what stayed behind after draining"] }, [string.Create(CultureInfo.InvariantCulture, $"{lost:0.#} g drained or strained off; its parts are not known")]);
+        }
+
+        bool drives = step.Temperatures.Any(t => t.Of is TemperatureOf.Oven or TemperatureOf.Dryer or TemperatureOf.Pan || t.Celsius >= 60) || step.Operations.Append(step.Operation).Any(o => o is "reduce" or "simmer" or "bake" or "dehydrate" or "roast" or "boil_food");
+        if (!drives)
+        {
+            // Only a part of it is spoken of ("press 485 g of it into the tin"), or a loss of another kind.
+            return (before, []);
+        }
+
+        return lost <= before.Water
+            ? (before with { Grams = left, Water = before.Water - lost }, [string.Create(CultureInfo.InvariantCulture, $"{lost:0.#} g of water driven off")])
+            : (before, [string.Create(CultureInfo.InvariantCulture, $"The end weight of {left:0.#} g would take {lost:0.#} g, more than the {before.Water ?? 0:0.#} g of water known in it; nothing was taken off")]);
+    }
+
+    private static Estimate<double>? Duration(Step step)
+    {
+        StepTime[] times = [.. step.Times.Where(t => t.Kind != TimeKind.Limit && t.MinutesMin is not null)];
+        if (times.Length == 0)
+        {
+            return null;
+        }
+
+        double low = times.Sum(t => t.MinutesMin!.Value * t.Repeats);
+        double high = times.Sum(t => (t.MinutesMax ?? t.MinutesMin!.Value) * t.Repeats);
+        return new Estimate<double>((low + high) / 2, Math.Min(low, high), Math.Max(low, high), Origin.Typed("The card states the time."));
+    }
+}
