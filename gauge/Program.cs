@@ -9,6 +9,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "store" => await Coulisse.Gauge.Store.StoreGauge.RunAsync(rest),
     "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
     "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
+    "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
     "reading" => Coulisse.Gauge.Reading.ReadingGauge.Run(rest),
     _ => Usage(),
@@ -16,6 +17,6 @@ return (args.Length > 0 ? args[0] : "") switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), planning (outside instance sets), bakes (formulations of set points), risk (ten thousand runs of a plan) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), planning (outside instance sets), bakes (formulations of set points), risk (ten thousand runs of a plan), shapes (fits, orders, costs) …");
     return 2;
 }

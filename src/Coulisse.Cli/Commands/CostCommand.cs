@@ -12,7 +12,7 @@ namespace Coulisse.Cli.Commands;
 /// <summary>coulisse cost CARD|OCCASION --prices FILE: value of what the recipes use, by line, part, plate and piece.</summary>
 internal static class CostCommand
 {
-    private sealed record Asked(string Path, string Prices, string? Currency, decimal? Target, decimal Unlisted, decimal Tax, bool Json, Need[] Extra);
+    private sealed record Asked(string Path, string Prices, string? Currency, decimal? Target, decimal Unlisted, decimal Tax, bool Json, bool Twins, Need[] Extra);
 
     /// <summary>A dish as it is costed: how many are made and how many of those are eaten.</summary>
     private sealed record Count(string Title, double Made, double Eaten, string Unit);
@@ -26,8 +26,9 @@ internal static class CostCommand
         Option<decimal?> target = new("--target") { Description = "Share of the net price that food may cost, percent" };
         Option<decimal> unlisted = new("--unlisted") { Description = "Q factor: what no line states, percent of the listed food" };
         Option<decimal> tax = new("--tax") { Description = "GST or VAT, percent" };
+        Option<bool> plain = OrderCommand.WithoutTwinsOption();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("cost", "What a dish or an occasion costs.\nExample: coulisse cost examples/demo/occasion.md --prices examples/demo/prices.csv --target 28 --tax 10") { path, prices, currency, extra, target, unlisted, tax, json };
+        Command command = new("cost", "What a dish or an occasion costs.\nExample: coulisse cost examples/demo/occasion.md --prices examples/demo/prices.csv --target 28 --tax 10") { path, prices, currency, extra, target, unlisted, tax, plain, json };
         command.SetAction(parsed =>
         {
             if (OrderCommand.Extra(parsed.GetValue(extra) ?? []) is not { } added || parsed.GetValue(target) is <= 0 or > 100 || parsed.GetValue(unlisted) < 0 || parsed.GetValue(tax) < 0)
@@ -35,7 +36,7 @@ internal static class CostCommand
                 return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\"; --target is a percentage above 0, --unlisted and --tax are percentages.");
             }
 
-            return Run(new Asked(parsed.GetRequiredValue(path), parsed.GetRequiredValue(prices), parsed.GetValue(currency), parsed.GetValue(target), parsed.GetValue(unlisted), parsed.GetValue(tax), parsed.GetValue(json), [.. added]));
+            return Run(new Asked(parsed.GetRequiredValue(path), parsed.GetRequiredValue(prices), parsed.GetValue(currency), parsed.GetValue(target), parsed.GetValue(unlisted), parsed.GetValue(tax), parsed.GetValue(json), !parsed.GetValue(plain), [.. added]));
         });
         return command;
     }
@@ -49,11 +50,11 @@ internal static class CostCommand
 
         // A sheet has a table of dishes; a card has none.
         return Encoding.UTF8.GetString(bytes).Split('\n').Any(l => l.Trim().StartsWith("## Dishes", StringComparison.OrdinalIgnoreCase))
-            ? OccasionFile.Read(asked.Path, occasion => OfOccasion(asked, occasion))
+            ? PlanCommand.Load([asked.Path], null, out exit) is { } occasion ? OfOccasion(asked, occasion) : exit
             : WeighCommand.Read(asked.Path, null, weighed => OfCard(asked, weighed));
     }
 
-    private static int OfCard(Asked asked, WeighedDish weighed) => OccasionFile.Prices(asked.Prices, asked.Currency, out int exit) is not { } list
+    private static int OfCard(Asked asked, WeighedDish weighed) => PriceFile.Read(asked.Prices, asked.Currency, out int exit) is not { } list
         ? exit
         : Scaling.Scale(weighed, new ScaleTo.Factor(1)).Match(
             batch =>
@@ -64,9 +65,9 @@ internal static class CostCommand
             },
             problems => Input.Fail(asked.Path, problems));
 
-    private static int OfOccasion(Asked asked, Occasion occasion) => OccasionFile.Prices(asked.Prices, asked.Currency ?? occasion.Sheet.Currency, out int exit) is not { } list
+    private static int OfOccasion(Asked asked, Occasion occasion) => PriceFile.Read(asked.Prices, asked.Currency ?? occasion.Sheet.Currency, out int exit) is not { } list
         ? exit
-        : OccasionNeeds.Of(occasion, asked.Extra).Match(
+        : OccasionNeeds.Of(occasion, asked.Extra, asked.Twins).Match(
             needs => Give(asked, occasion.Title, needs, Costing.Of(needs.Needs, list), [.. occasion.Dishes.GroupBy(d => d.Dish.Title, StringComparer.Ordinal).Select(g => Counted(g.First(), occasion.Guests))]),
             problems => Input.Fail(asked.Path, problems));
 

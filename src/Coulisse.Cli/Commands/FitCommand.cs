@@ -22,6 +22,11 @@ internal static class FitCommand
         command.Subcommands.Add(Sub("grid", "Pieces cut from a block, frame or sheet; boxes on a tray", first, second, Grid));
         command.Subcommands.Add(Sub("rounds", "Rounds on a tray or cloth", first, second, Rounds));
         command.Subcommands.Add(Sub("ring", "Rounds in a ring", first, second, Ring));
+        foreach (Command shape in FitShapes.Create())
+        {
+            command.Subcommands.Add(shape);
+        }
+
         return command;
     }
 

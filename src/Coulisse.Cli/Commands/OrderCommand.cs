@@ -18,11 +18,17 @@ internal static class OrderCommand
         Option<string?> currency = CurrencyOption();
         Option<string[]> extra = ExtraOption();
         Option<decimal> over = new("--over") { Description = "Least share bought over the need of weighed goods, percent", DefaultValueFactory = _ => 1m };
+        Option<bool> plain = WithoutTwinsOption();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, over, json };
-        command.SetAction(parsed => OccasionFile.Read(parsed.GetRequiredValue(sheet), occasion =>
+        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, over, plain, json };
+        command.SetAction(parsed =>
         {
-            if (OccasionFile.Prices(parsed.GetRequiredValue(prices), parsed.GetValue(currency) ?? occasion.Sheet.Currency, out int exit) is not { } list)
+            if (PlanCommand.Load([parsed.GetRequiredValue(sheet)], null, out int exit) is not { } occasion)
+            {
+                return exit;
+            }
+
+            if (PriceFile.Read(parsed.GetRequiredValue(prices), parsed.GetValue(currency) ?? occasion.Sheet.Currency, out exit) is not { } list)
             {
                 return exit;
             }
@@ -32,10 +38,10 @@ internal static class OrderCommand
                 return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\", such as \"beetroot=500 g\" or \"swede=1 piece\"; --over is a percentage from 0 to 100.");
             }
 
-            return OccasionNeeds.Of(occasion, added).Match(
+            return OccasionNeeds.Of(occasion, added, !parsed.GetValue(plain)).Match(
                 needs => Give(occasion, needs, Order.For(needs.Needs, list, parsed.GetValue(over) / 100), parsed.GetValue(json)),
                 problems => Input.Fail(parsed.GetRequiredValue(sheet), problems));
-        }));
+        });
         return command;
     }
 
@@ -44,6 +50,8 @@ internal static class OrderCommand
     internal static Option<string?> CurrencyOption() => new("--currency") { Description = "Currency of a list that names none" };
 
     internal static Option<string[]> ExtraOption() => new("--extra") { Description = "Needed besides, \"FOOD=AMOUNT\"; may be given again", AllowMultipleArgumentsPerToken = false };
+
+    internal static Option<bool> WithoutTwinsOption() => new("--without-twins") { Description = "Leave out what twins and stage batches take" };
 
     /// <summary>Needs added by hand; null when one is no amount.</summary>
     internal static ImmutableArray<Need>? Extra(string[] texts)

@@ -3,6 +3,7 @@ using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Slot;
 
 namespace Coulisse.Kitchen.Needs;
 
@@ -11,16 +12,18 @@ public static class OccasionNeeds
 {
     /// <summary>Needs of an occasion, or why its dishes cannot be scaled.</summary>
     /// <param name="occasion">The occasion.</param>
-    /// <param name="extra">Twins, spares, anything added by hand.</param>
-    public static Parsed<NeedsList> Of(Occasion occasion, IEnumerable<Need>? extra = null)
+    /// <param name="extra">Spares, anything added by hand.</param>
+    /// <param name="twins">Also what the twins of the live slot take beyond the batches for service.</param>
+    public static Parsed<NeedsList> Of(Occasion occasion, IEnumerable<Need>? extra = null, bool twins = false)
     {
         ArgumentNullException.ThrowIfNull(occasion);
         return OccasionBatches.Make(occasion).Match<Parsed<NeedsList>>(
             batches =>
             {
                 (ImmutableArray<Need> diets, ImmutableArray<Problem> problems) = Diets(occasion);
-                NeedsList list = NeedsList.From(batches, diets.Concat(extra ?? []));
-                return new Parsed<NeedsList>.Ok(list with { Problems = list.Problems.AddRange(problems) });
+                (ImmutableArray<Need> beside, ImmutableArray<string> left) = twins && !occasion.People.IsEmpty && occasion.SlotLength > NodaTime.Duration.Zero ? TwinNeeds.Of(LiveSlot.Decide(occasion).Twins, occasion, batches) : ([], []);
+                NeedsList list = NeedsList.From(batches, diets.Concat(beside).Concat(extra ?? []));
+                return new Parsed<NeedsList>.Ok(list with { Problems = list.Problems.AddRange(problems), NotCounted = list.NotCounted.AddRange(left) });
             },
             problems => new Parsed<NeedsList>.Failed(problems));
     }

@@ -1,0 +1,63 @@
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Matter.Quantities;
+using Coulisse.Matter.Shapes;
+
+namespace Coulisse.Gauge.Shapes;
+
+/// <summary>gauge shapes: single fits, an order of 200 lines over five suppliers and 1,000 packs, the cost of 5,000 dishes after a price change.</summary>
+internal static class ShapesGauge
+{
+    public static int Run()
+    {
+        Console.WriteLine("| what | median, ms | 95th, ms | limit, ms |");
+        Console.WriteLine("|---|---|---|---|");
+        Length Mm(double mm) => Length.FromMillimetres(mm);
+        Row("ring, each N to 127", Stopwatches.Milliseconds(254, i => RoundsInRing.Fit(Mm(100), RoundsInRing.RoundFor(Mm(100), (i % 127) + 1))), 5);
+        Row("rounds on a tray", Stopwatches.Milliseconds(200, i => RoundsOnTray.Fit(Mm(530), Mm(325), Mm(20 + (i % 60)), Mm(1))), 5);
+        Row("cutting a frame", Stopwatches.Milliseconds(200, i => Cutting.Fit(Mm(330), Mm(220), Mm(25 + (i % 30)), Mm(18 + (i % 17)), Mm(1), Mm(5))), 5);
+        Row("bulb to discs", Stopwatches.Milliseconds(200, i => BulbCut.Discs(new Bulb(Mm(92 + (i % 60)), Mm(80)), Mm(3), Mm(1.2), Mm(40), Fraction.FromValue(0.1))), 5);
+        Orders();
+        Dishes();
+        return 0;
+    }
+
+    private static void Orders()
+    {
+        Random random = new(7);
+        bool proven = true;
+        decimal gap = 0;
+        (double, double) time = Stopwatches.Milliseconds(5, _ =>
+        {
+            (decimal, IReadOnlyList<SupplierOffer>)[] needs = [.. Enumerable.Range(0, 200).Select(_ =>
+            {
+                decimal unit = random.Next(2, 40) / 1000m;
+                return ((decimal)random.Next(50, 6000), (IReadOnlyList<SupplierOffer>)[.. Enumerable.Range(0, 5).Select(s =>
+                {
+                    int size = new[] { 250, 500, 1000, 1500, 2500 }[random.Next(5)];
+                    return new SupplierOffer(size, Math.Round(size * unit * (0.85m + (random.Next(30) / 100m)), 2), $"S{s}");
+                })]);
+            })];
+            SupplierChoice choice = SupplierChoice.Cheapest(needs, Enumerable.Range(0, 5).ToDictionary(s => $"S{s}", s => 100m + (50 * s)));
+            proven &= choice.Proven;
+            gap = Math.Max(gap, choice.Cost == 0 ? 0 : (choice.Cost - choice.Bound) / choice.Cost * 100);
+        });
+        Row($"order, 200 lines, 5 suppliers with minimums, 1,000 packs ({(proven ? "all proven" : string.Create(CultureInfo.InvariantCulture, $"not all proven, gap at most {gap:0.000} %"))})", time, 2000);
+    }
+
+    private static void Dishes()
+    {
+        string csv = "item,pack,unit,price,currency\n" + string.Join('\n', Enumerable.Range(0, 300).Select(i => FormattableString.Invariant($"food number {i},{250 + i},g,{1 + (i % 17)}.50,D")));
+        if (PriceList.Read(csv) is not Parsed<PriceList>.Ok(var prices))
+        {
+            throw new InvalidOperationException("The list of the gauge is not read.");
+        }
+
+        Need[] needs = [.. Enumerable.Range(0, 5000).SelectMany(d => Enumerable.Range(0, 12).Select(l => new Need($"food number {((d * 7) + (l * 13)) % 300}", 20 + l, "x") { Dish = $"dish {d}", Component = "a" }))];
+        Row("cost of 5,000 dishes of 12 lines", Stopwatches.Milliseconds(5, _ => Costing.Of(needs, prices)), 1000);
+    }
+
+    private static void Row(string what, (double Median, double P95) time, double limit)
+        => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {time.Median:0.00} | {time.P95:0.00} | {limit:0} |"));
+}
