@@ -22,10 +22,17 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
         {
             decimal unit = item.Rows.Min(r => r.PerUnit);
 
-            // What is cut from whole pieces is paid for in whole pieces; zest by the gram, since the rest of the fruit is of use.
-            decimal cut = item.Lines.Where(l => l.Need.Cut is not null && item.Pieces).Sum(l => l.Amount);
-            decimal whole = cut == 0 ? 1 : Math.Ceiling(cut - 0.000000001m) / cut;
-            lines.AddRange(item.Lines.Select(l => new CostLine(l.Need, item.Item, l.Amount, new(l.Amount * unit * (item.Pieces && l.Need.Cut is not null ? whole : 1), prices.Currency))));
+            lines.AddRange(item.Lines.Where(l => !Cut(item, l.Need)).Select(l => new CostLine(l.Need, item.Item, l.Amount, new(l.Amount * unit, prices.Currency))));
+
+            // What is cut from whole pieces is paid for in whole pieces, what is served first: a twin pays only for the pieces it adds.
+            decimal before = 0;
+            foreach (IGrouping<NeedRole, (Need Need, decimal Amount)> role in item.Lines.Where(l => Cut(item, l.Need)).GroupBy(l => l.Need.Role).OrderBy(g => g.Key))
+            {
+                decimal own = role.Sum(l => l.Amount);
+                decimal whole = Whole(before + own) - Whole(before);
+                lines.AddRange(role.Select(l => new CostLine(l.Need, item.Item, l.Amount, new(own == 0 ? 0 : whole * unit * l.Amount / own, prices.Currency))));
+                before += own;
+            }
         }
 
         return new([.. lines], prices.Currency, [.. problems]);
@@ -39,6 +46,10 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
 
     /// <summary>Exact sums by dish and component.</summary>
     public ImmutableArray<PartCost> Parts => [.. Lines.GroupBy(l => (l.Need.Dish, l.Need.Component, l.Need.Role)).Select(g => new PartCost(g.Key.Dish, g.Key.Component, g.Key.Role, Sum(g)))];
+
+    private static bool Cut(PricedItem item, Need need) => item.Pieces && need.Cut is not null;
+
+    private static decimal Whole(decimal pieces) => Math.Ceiling(pieces - 0.000000001m);
 
     private Money Sum(IEnumerable<CostLine> lines) => new(lines.Sum(l => l.Value.Amount), Currency);
 }

@@ -70,7 +70,7 @@ public sealed class TablesPublished
         int met = 0;
         foreach (IReadOnlyDictionary<string, string> row in SharedData.Rows("data/measures/tin-volumes.tsv"))
         {
-            if (Tin(row["geometry"]) is not { } tin)
+            if (Tin(row["geometry"], row["tin"]) is not { } tin)
             {
                 continue;
             }
@@ -87,7 +87,7 @@ public sealed class TablesPublished
         Assert.True(met >= 45, $"only {met} rows have a geometry that is read");
     }
 
-    private static Mould? Tin(string geometry)
+    private static Mould? Tin(string geometry, string name)
     {
         double[] v = [.. System.Text.RegularExpressions.Regex.Matches(geometry, @"(?<=[=x ])\d+(\.\d+)?").Select(m => D(m.Value))];
         return (geometry.Split(' ')[0], v.Length) switch
@@ -96,11 +96,15 @@ public sealed class TablesPublished
             ("frustum", 3) => new TaperedMould(Mm(v[0]), Mm(v[1]), Mm(v[2])),
             ("box", 3) => new BoxMould(Mm(v[0]), Mm(v[1]), Mm(v[2])),
             ("prismatoid", 5) => new LoafMould(Mm(v[0]), Mm(v[1]), Mm(v[2]), Mm(v[3]), Mm(v[4])),
+            ("cylinder", 0) when Named(name) is { Length: 2 } d => new RoundMould(Mm(d[0]), Mm(d[1])), // "… 200 x 50" says it in its name
+            ("box", 0) when Named(name) is { Length: 2 } d => new BoxMould(Mm(d[0]), Mm(d[0]), Mm(d[1])),
             ("half", 1) when geometry.Contains("sphere") => DomeMould.HalfSphere(Mm(v[0])),
             ("half", 2) when geometry.Contains("torus") => new RingMould(Mm(v[0] + v[1]), Mm(v[1])),
             _ => null,
         };
     }
+
+    private static double[] Named(string name) => [.. System.Text.RegularExpressions.Regex.Matches(name, @"(?<=\s)\d+(\.\d+)?(?=\s|$)").Select(m => D(m.Value))];
 
     private static double D(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
