@@ -84,7 +84,7 @@ public sealed class TablesPublished
             met++;
         }
 
-        Assert.True(met >= 45, $"only {met} rows have a geometry that is read");
+        Assert.True(met >= 50, $"only {met} rows have a geometry that is read");
     }
 
     private static Mould? Tin(string geometry, string name)
