@@ -20,6 +20,12 @@ public sealed class CpSatPlanner : IPlanner
         PrepWork work = TaskBuilder.Build(occasion, batches, slot);
         PrepProblem prep = PrepProblem.Write(occasion, work);
         EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers) { FirstOnly = options.FirstOnly }, better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
+        if (outcome is EngineUnknown && !cancel.IsCancellationRequested)
+        {
+            // A busy machine: any valid plan is worth waiting a minute more for.
+            outcome = _engine.Solve(prep.Problem, new Effort(60, options.Seed, options.Workers) { FirstOnly = true }, better: null, cancel);
+        }
+
         return outcome switch
         {
             EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),

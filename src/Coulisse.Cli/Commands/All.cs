@@ -20,6 +20,7 @@ internal static class All
         ImportCommand.Create(),
         FitCommand.Create(),
         PlanCommand.Create(),
+        DemoCommand.Create(),
         OrderCommand.Create(),
         CostCommand.Create(),
         ReplanCommand.Create(),

@@ -58,7 +58,7 @@ internal static class PlanCommand
 
         long start = Stopwatch.GetTimestamp();
         bool first = true;
-        Progress progress = new(plan =>
+        Heard progress = new(plan =>
         {
             if (first || !json)
             {
@@ -71,7 +71,8 @@ internal static class PlanCommand
             problems => Input.Fail(what[0], problems));
     }
 
-    private sealed class Progress(Action<Plan> heard) : IProgress<Plan>
+    /// <summary>Hears of better plans at once, on the thread that found them.</summary>
+    public sealed class Heard(Action<Plan> heard) : IProgress<Plan>
     {
         public void Report(Plan value) => heard(value);
     }
