@@ -39,17 +39,8 @@ public enum TermKind
     /// <summary>1 when the activity at <see cref="Term.Index"/> is served by the resource <see cref="Term.Other"/> of a choice.</summary>
     Served,
 
-    /// <summary>Changes of state of the state kit at <see cref="Term.Index"/>.</summary>
-    Changes,
-
     /// <summary>Steps by which the activity at <see cref="Term.Index"/> starts away from step <see cref="Term.Other"/>.</summary>
     Moved,
-
-    /// <summary>1 when the activity at <see cref="Term.Index"/> does not start at step <see cref="Term.Other"/>.</summary>
-    MovedAtAll,
-
-    /// <summary>1 when any of the activities of the group at <see cref="Term.Group"/> is served by resource <see cref="Term.Other"/>.</summary>
-    GroupServed,
 }
 
 /// <summary>A weighted term of a goal.</summary>
@@ -57,8 +48,4 @@ public enum TermKind
 /// <param name="Index">Position it speaks of.</param>
 /// <param name="Weight">Weight; negative to seek more of it.</param>
 /// <param name="Other">Second position or step, where the kind needs one.</param>
-public sealed record Term(TermKind Kind, int Index, long Weight, int Other = 0)
-{
-    /// <summary>Activities, for <see cref="TermKind.GroupServed"/>.</summary>
-    public ImmutableArray<int> Group { get; init; } = [];
-}
+public sealed record Term(TermKind Kind, int Index, long Weight, int Other = 0);

@@ -26,9 +26,6 @@ public sealed record Effort(double Seconds, int Seed = 1, int Workers = 2)
     /// <summary>Which formulation of kit states is used.</summary>
     public StateFormulation States { get; init; } = StateFormulation.Pairs;
 
-    /// <summary>Share of the time given to the relaxation that proves bounds, 0 to 1.</summary>
-    public double BoundShare { get; init; }
-
     /// <summary>Further parameters for the solver behind the engine, in its own words; empty for none.</summary>
     public string Parameters { get; init; } = "";
 }
