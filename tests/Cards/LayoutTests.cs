@@ -65,6 +65,15 @@ public sealed class LayoutTests
         Assert.Equal(["Roast the hazelnut 10 min."], c[1].Steps.Select(s => s.Text));
     }
 
+    [Theory]
+    [InlineData("2% salt (on flour)", 2.0, "flour", "salt")]
+    [InlineData("2 % salt on flour", 2.0, "flour", "salt")]
+    public void Share_of_a_base_is_no_amount(string line, double percent, string of, string food)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(line, "en").Foods);
+        Assert.Equal((percent, of, food), (f.Percent, f.PercentOf, f.Food));
+    }
+
     [Fact]
     public void Footnote_names_the_other_food() =>
         Assert.Equal("5 g agar", Read("Gel\n- 12 g leaf gelatine¹\n- 300 g stock\n¹ or 5 g agar").Components[0].Ingredients[0].Foods[0].Alternative);

@@ -16,6 +16,11 @@ internal static class Clock
     /// <summary>A stretch of time at a place: low, high, end; null when none begins there.</summary>
     public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang)
     {
+        if (lang == "it" && s.AsSpan(at).StartsWith("un'ora", StringComparison.OrdinalIgnoreCase))
+        {
+            return Quarters(s, at, 60, 60, at + 6);
+        }
+
         if (Numbers.Range(s, at, lang) is not { } n || (n.InWords && n.Min == 1 && !Places.WordAt(s, at, "an")))
         {
             return null;
@@ -48,6 +53,21 @@ internal static class Clock
             if (small == 1 || (small is null && (k >= s.Length || s[k] is '.' or ',' or ')' || (lang == "fr" && s[k] is 'à' or 'a' or 'p')) && lang is "en" or "fr"))
             {
                 return (min + more.Min, max + more.Min, at, small == 1 ? after : more.End);
+            }
+        }
+
+        return unit == 60 ? Quarters(s, at, min, max, end) : (min, max, at, end);
+    }
+
+    /// <summary>"and a half", "e un quarto", "et demie", "y media" behind hours.</summary>
+    private static (double Min, double Max, int Start, int End) Quarters(string s, int at, double min, double max, int end)
+    {
+        int j = Places.Skip(s, end);
+        foreach ((string words, double more) in (ReadOnlySpan<(string, double)>)[("e un quarto", 15), ("e mezza", 30), ("e mezzo", 30), ("and a half", 30), ("and a quarter", 15), ("et demie", 30), ("et quart", 15), ("y media", 30), ("y cuarto", 15), ("y medio", 30)])
+        {
+            if (Places.WordAt(s, j, words))
+            {
+                return (min + more, max + more, at, j + words.Length);
             }
         }
 

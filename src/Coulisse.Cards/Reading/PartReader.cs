@@ -16,7 +16,7 @@ internal static class PartReader
         }
 
         List<string> brackets = [];
-        s = Brackets.Take(s, brackets);
+        s = Shares.OnBracket(Brackets.Take(s, brackets), brackets);
         s = PartOf(s, lang, d);
         s = Front(s, lang, d);
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)

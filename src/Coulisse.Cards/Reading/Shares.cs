@@ -5,6 +5,20 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Shares of a base: "2 % salt on flour".</summary>
 internal static class Shares
 {
+    /// <summary>"2% salt (on flour)", "0.8% agar (of total)": a base in brackets is put back into the line, where a share is read.</summary>
+    public static string OnBracket(string s, List<string> brackets)
+    {
+        int at = brackets.FindIndex(b => b.StartsWith("on ", StringComparison.OrdinalIgnoreCase) || b.StartsWith("of ", StringComparison.OrdinalIgnoreCase));
+        if (at < 0 || s.Length == 0 || !char.IsAsciiDigit(s[0]) || !s.Contains('%'))
+        {
+            return s;
+        }
+
+        s = $"{s} on {brackets[at][3..]}";
+        brackets.RemoveAt(at);
+        return s;
+    }
+
     /// <summary>"2% salt (on flour)", "2 % salt on flour", "20% of the syrup": a share of a base.</summary>
     public static string? Percent(string s, string lang, Draft d)
     {
