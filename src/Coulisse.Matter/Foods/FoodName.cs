@@ -11,7 +11,7 @@ public static class FoodName
         "fresh", "freshly", "cold", "warm", "hot", "soft", "softened", "melted", "chilled", "frozen", "thawed", "large", "small", "medium", "big", "young", "baby", "ripe", "firm",
         "organic", "free", "range", "pasteurised", "pasteurized", "unpasteurised", "chopped", "sliced", "diced", "grated", "peeled", "picked", "finely", "roughly", "coarsely", "fine",
         "good", "quality", "best", "plain", "whole", "raw", "ground", "crushed", "toasted", "roasted", "blanched", "skinless", "boneless", "unsweetened", "pure", "clean", "dried", "cloudy", "sharp",
-        "cold-pressed", "pressed", "extra", "room", "temperature", "hulled", "pitted", "stoned", "shelled", "pieces", "piece", "halves", "leaves", "bovine", "pork", "beef", "the", "a", "some", "of", "de", "di", "del", "von", "unbleached", "sifted", "washed", "trimmed",
+        "cold-pressed", "pressed", "extra", "room", "temperature", "hulled", "pitted", "stoned", "shelled", "pieces", "piece", "halves", "slices", "slice", "wedges", "cubes", "chunks", "florets", "leaves", "bovine", "pork", "beef", "the", "a", "some", "of", "de", "di", "del", "von", "unbleached", "sifted", "washed", "trimmed",
         "frais", "fraiche", "froid", "froide", "fondu", "mou", "pommade", "rape", "hache", "bio", "frisch", "frische", "frischer", "kalt", "kalte", "weich", "weiche", "gehackt", "gerieben",
         "fresco", "fresca", "freddo", "fredda", "morbido", "fuso", "tritato", "frio", "fria", "blando", "picado", "rallado", "molido", "fundido",
     };

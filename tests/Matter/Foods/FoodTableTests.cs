@@ -18,6 +18,7 @@ public sealed class FoodTableTests
     [InlineData("yellow mustard seed", "en", "mustard-seed")]
     [InlineData("pumpkin-seed paste", "en", "pumpkin-seed-paste")]
     [InlineData("Tomatoes", "en", "tomato")]
+    [InlineData("pear slices", "en", "pear")]
     [InlineData("farine", "fr", "plain-flour")]
     [InlineData("beurre fondu", "fr", "butter")]
     [InlineData("œufs", "fr", "egg")]
