@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coulisse.Cards;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
@@ -92,6 +93,22 @@ public sealed class PlantedFaults
 
         PlanFault fault = Assert.Single(PlanValidator.Check(early, SmallHouse.Plan));
         Assert.Equal(("segment-person-away", 60.0), (fault.Code, fault.By));
+    }
+
+    [Theory]
+    [InlineData(null, 1)]
+    [InlineData(25.0, 0)]
+    public void A_wait_inside_the_hands_of_its_step_shrinks_with_the_batch_and_any_other_does_not(double? hands, int faults)
+    {
+        Component custard = SmallHouse.Card.Components[0];
+        Step stirred = custard.Steps[0] with { HandsMinutes = hands, Times = [new StepTime(23, 23, TimeKind.Chill, "about 23 min")] };
+        Dish card = SmallHouse.Card with { Components = SmallHouse.Card.Components.SetItem(0, custard with { Steps = custard.Steps.SetItem(0, stirred) }) };
+        Occasion occasion = SmallHouse.Occasion with { Dishes = [SmallHouse.Occasion.Dishes[0] with { Dish = card }] };
+
+        // Blending starts at 0, the bake at 20.
+        PlanFault[] found = [.. PlanValidator.Check(occasion, SmallHouse.Plan)];
+        Assert.Equal(faults, found.Length);
+        Assert.All(found, f => Assert.Equal(("wait-too-short", 3.0), (f.Code, f.By)));
     }
 
     [Fact]

@@ -14,7 +14,7 @@ internal static class WaitRule
             for (int i = 0; i < steps.Length; i++)
             {
                 CardStep step = steps[i];
-                double least = step.Step.Times.Where(IsWait).Select(Least).DefaultIfEmpty().Max();
+                double least = step.Step.Times.Where(t => IsWait(t) && !WithinHands(step.Step, t)).Select(Least).DefaultIfEmpty().Max();
                 CardStep? next = steps.Skip(i + 1).FirstOrDefault(s => !OrderRule.Beside(s.Step));
                 if (least > 0 && next is not null && Shortest(step, next) is { } between && between.Minutes < least - 1e-6)
                 {
@@ -36,6 +36,9 @@ internal static class WaitRule
     }
 
     private static bool IsWait(StepTime t) => t.Kind is TimeKind.Chill or TimeKind.Rest && t.Bound != Bound.AtMost;
+
+    /// <summary>"Stir over ice, about 15 min (hands 25 min)": part of the work, which grows and shrinks with the batch, and no wait after it.</summary>
+    private static bool WithinHands(Step step, StepTime t) => t.Bound == Bound.At && step.HandsMinutes >= Least(t);
 
     private static double Least(StepTime t) => (t.MinutesMin ?? 0) * t.Repeats;
 
