@@ -40,6 +40,9 @@ public sealed class CrossCheckTests
     [InlineData("# A\n\n## B\n- 500 g flour\n- 300 g milk\n- 8 g yeast\n\n1. Mix flour, milk and yeast, prove at 26 °C for an hour. Bake at 220°C for 18 minutes.")]
     [InlineData("# A\n\n## Cure\n- 500 g trout\n- 100 g salt\n- 60 g sugar\n\n1. Cover the trout with salt and sugar.")]
     [InlineData("# A\n\n## B\n- 200 g juice\n- 50 g sugar\n- 2 g agar\n\n1. Boil juice, sugar and agar.")]
+    [InlineData("# A\n\n## B\n- 200 g rye flour\n- 9 g baking powder\n- 90 g butter\n\n1. Sift, rub in the butter.")]
+    [InlineData("# A\n\n## Quince gel\n- 200 g quince\n- 2 g agar\n\n1. Boil with the agar.")]
+    [InlineData("# A\n\n## B\nMakes 56 bars.\n\n- 200 g quince\n\n1. Boil the quince. Cut 8 × 7 bars.")]
     public void Near_misses_stay_silent(string card) => Assert.Empty(Remarks(card));
 
     [Fact]

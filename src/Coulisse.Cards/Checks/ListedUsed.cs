@@ -29,15 +29,22 @@ internal static class ListedUsed
                 continue;
             }
 
+            List<Remark> unused = [];
             foreach (IngredientLine l in c.Ingredients)
             {
                 foreach (FoodAmount f in l.Foods)
                 {
-                    if (l.Kind == LineKind.Ingredient && f.Use is null && f.FromComponent is null && f.Food.Length > 2 && f.Amount is not null && !Named(f, all) && !(l.Group is { } g && Any(g, all)))
+                    if (l.Kind == LineKind.Ingredient && f.Use is null && f.FromComponent is null && f.Food.Length > 2 && f.Amount is not null && !Named(f, all) && !(l.Group is { } g && Any(g, all)) && !(c.Name.Length > 0 && Any(f.Food, Plain(c.Name))))
                     {
-                        yield return new Remark(l.Span.Line, "listed unused", $"“{l.Text}” is listed, but no step names {f.Food}.");
+                        unused.Add(new Remark(l.Span.Line, "listed unused", $"“{l.Text}” is listed, but no step names {f.Food}."));
                     }
                 }
+            }
+
+            // Several at once were taken under one word ("rub in", "the dry", "sift"); one alone was forgotten.
+            if (unused.Count == 1)
+            {
+                yield return unused[0];
             }
         }
 

@@ -44,7 +44,9 @@ internal static class Pieces
 
             bool into = !portions || space < 1 || text[..space].EndsWith(" in", StringComparison.OrdinalIgnoreCase) || text[..space].EndsWith("into", StringComparison.OrdinalIgnoreCase) || text[..space].EndsWith("between", StringComparison.OrdinalIgnoreCase) || text[..space].EndsWith("dans", StringComparison.OrdinalIgnoreCase);
             // "4 bars at a time" and "each of 3 bars" are no yield.
-            if (into && char.IsAsciiDigit(text[space + 1]) && Numbers.Single(text, space + 1, lang) is { } n && !text.AsSpan(at).Contains("at a time", StringComparison.OrdinalIgnoreCase) && !Places.HasAny(text, "first", "each tray", "per tray"))
+            // "8 × 7 bars" is a cut, and its product the count.
+            bool cut = space > 0 && text[..space].TrimEnd() is [.., '×' or 'x'];
+            if (into && !cut && char.IsAsciiDigit(text[space + 1]) && Numbers.Single(text, space + 1, lang) is { } n && !text.AsSpan(at).Contains("at a time", StringComparison.OrdinalIgnoreCase) && !Places.HasAny(text, "first", "each tray", "per tray"))
             {
                 return n.Min;
             }
