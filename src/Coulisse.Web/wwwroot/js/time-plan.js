@@ -169,10 +169,11 @@ class TimePlan extends HTMLElement {
     const label = set + b.text;
     const room = Math.floor((w - 8) / 6.4);
     if (room > 3 && b.kind !== 'moment') {
-      const text = label.length > room ? label.slice(0, room - 1) + '…' : label;
+      // whole words only: what is seen is then part of what is spoken
+      const text = label.length > room ? label.slice(0, room + 1).replace(/\s*\S*$/, '') : label;
       const t = svg('text', { x: x + 4, y: y + h - 6, class: 'tp-label', 'aria-hidden': 'true' }, text);
-      if (b.kind === 'alone' || b.kind === 'heat' || b.kind === 'wash') g.append(svg('rect', { x: x + 2, y: y + 3, width: Math.min(text.length * 6.4 + 4, w - 3), height: h - 6, class: 'tp-under' }));
-      g.append(t);
+      if (text && (b.kind === 'alone' || b.kind === 'heat' || b.kind === 'wash')) g.append(svg('rect', { x: x + 2, y: y + 3, width: Math.min(text.length * 6.4 + 4, w - 3), height: h - 6, class: 'tp-under' }));
+      if (text) g.append(t);
     }
     if (b.slack > 0 && row[0] === 'p') { const tail = Math.min(axis.at(b.end + b.slack) - x - w, 400); if (tail > 3) g.append(svg('line', { x1: x + w, x2: x + w + tail, y1: y + h / 2, y2: y + h / 2, class: 'tp-slack' })); }
     g.addEventListener('focus', () => this.tell(b, g));
