@@ -24,6 +24,7 @@ internal static class All
         OrderCommand.Create(),
         CostCommand.Create(),
         ReplanCommand.Create(),
+        PrintCommand.Create(),
         ServeCommand.Create(),
     ];
 }

@@ -105,7 +105,8 @@ internal sealed class BlockSetter(double width, double size, double room)
                 ImmutableArray<string> label = Measure.Wrap(fact.Label, column, small, false);
                 ImmutableArray<string> value = Measure.Wrap(fact.Value, column, size, true);
                 ImmutableArray<Op> ops = [.. Text(label, x, small, small * 1.2, small, false), .. Text(value, x, (label.Length * small * 1.2) + (size * 1.0), size * 1.25, size, true)];
-                pieces.Add(new Piece(PieceTag.Paragraph, ops));
+                double under = (label.Length * small * 1.2) + (size * 1.15);
+                pieces.Add(new Piece(PieceTag.Paragraph, fact.Value.Length > 0 ? ops : ops.Add(new RuleOp(x, under, x + column, under, 0.5, 0.25, Dashed: true))));
                 most = Math.Max(most, (int)Math.Ceiling(((label.Length * small * 1.2) + (value.Length * size * 1.25)) / (size * 0.25)));
             }
 

@@ -75,6 +75,9 @@ public sealed record Slab
     /// <summary>Stays on the page of the slab that follows.</summary>
     public bool KeepNext { get; init; }
 
+    /// <summary>Rather stays on the page of the slab that follows, when both chains fit one page.</summary>
+    public bool KeepIfCan { get; init; }
+
     /// <summary>Begins a page.</summary>
     public bool PageFirst { get; init; }
 

@@ -16,7 +16,7 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
     /// <summary>Lays a paper out.</summary>
     public static PagePlan Of(Paper paper, PageFormat format)
     {
-        PageFormat sheet = paper.Landscape ? format.Turned : format;
+        PageFormat sheet = paper.Landscape ? format.Turn() : format;
         double left = sheet.Margin;
         double top = (sheet.Margin * 0.8) + HeadRoom;
         double bottom = sheet.Height - (sheet.Margin * 0.8) - FootRoom;
@@ -26,46 +26,39 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         double y = top;
         for (int i = 0; i < slabs.Length;)
         {
-            // A chain of slabs that may not be parted.
-            int end = i;
-            double need = 0;
-            while (true)
+            // A chain of slabs that may not be parted; wishes yield to what must be when a page is too short for both.
+            double head0 = slabs[i].Head?.Height ?? 0;
+            (int end, double need) = Chain(slabs, i, wishes: true, pages[^1].Count == 0);
+            if (need > bottom - top - head0)
             {
-                need += slabs[end].Height + (end == i && pages[^1].Count == 0 ? 0 : slabs[end].Before);
-                if (!slabs[end].KeepNext || end + 1 >= slabs.Length)
-                {
-                    break;
-                }
-
-                end++;
-            }
-
-            bool full = pages[^1].Count > 0 && y + need > bottom;
-            if (pages[^1].Count > 0 && (full || slabs[i].PageFirst))
-            {
-                // A chain longer than a page is cut where it must be; then starting it here wastes no page.
-                if (slabs[i].PageFirst || need <= bottom - top || y > top + ((bottom - top) * 0.7))
-                {
-                    pages.Add([]);
-                    y = top;
-                }
+                (end, need) = Chain(slabs, i, wishes: false, pages[^1].Count == 0);
             }
 
             for (; i <= end; i++)
             {
                 Slab slab = slabs[i];
                 double before = pages[^1].Count == 0 ? 0 : slab.Before;
-                if (pages[^1].Count > 0 && y + before + slab.Height > bottom + 0.01)
+                double head = slab.Head?.Height ?? 0;
+                double rest = before;
+                for (int k = i; k <= end; k++)
+                {
+                    rest += slabs[k].Height + (k > i ? slabs[k].Before : 0);
+                }
+
+                // A chain longer than a page is cut as early as its rest fits one.
+                bool restMoves = y + rest > bottom && rest - before <= bottom - top - head;
+                bool mustMove = y + before + slab.Height > bottom + 0.01;
+                if (pages[^1].Count > 0 && (slab.PageFirst || restMoves || mustMove))
                 {
                     pages.Add([]);
                     y = top;
                     before = 0;
                 }
 
-                if (pages[^1].Count == 0 && slab.Head is { } head)
+                if (pages[^1].Count == 0 && slab.Head is { } again)
                 {
-                    pages[^1].Add(new Laid(left, y, head));
-                    y += head.Height;
+                    pages[^1].Add(new Laid(left, y, again));
+                    y += again.Height;
                 }
 
                 y += before;
@@ -75,6 +68,20 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         }
 
         return new PagePlan(paper, sheet, [.. pages.Select((p, n) => new LaidPage(sheet.Width, sheet.Height, [.. p], Furniture(paper, sheet, n + 1, pages.Count)))]);
+    }
+
+    private static (int End, double Need) Chain(ImmutableArray<Slab> slabs, int from, bool wishes, bool pageIsEmpty)
+    {
+        double need = pageIsEmpty ? 0 : slabs[from].Before;
+        int end = from;
+        need += slabs[end].Height;
+        while (end + 1 < slabs.Length && (slabs[end].KeepNext || (wishes && slabs[end].KeepIfCan)))
+        {
+            end++;
+            need += slabs[end].Before + slabs[end].Height;
+        }
+
+        return (end, need);
     }
 
     private static Piece Furniture(Paper paper, PageFormat sheet, int page, int of)

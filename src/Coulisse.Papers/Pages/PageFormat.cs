@@ -20,5 +20,5 @@ public sealed record PageFormat(string Name, double Width, double Height, double
     public static PageFormat A6 { get; } = new("A6", 105 * Millimetre, 148 * Millimetre, 7 * Millimetre);
 
     /// <summary>The same sheet on its side.</summary>
-    public PageFormat Turned => this with { Width = Height, Height = Width };
+    public PageFormat Turn() => this with { Width = Height, Height = Width };
 }

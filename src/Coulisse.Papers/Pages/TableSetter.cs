@@ -23,7 +23,8 @@ internal sealed class TableSetter(double width, double size, double room)
         }
 
         Slab head = Head(table, id, widths, lefts);
-        double most = room - head.Height - size;
+        // A row is cut when it is longer than most of a page, so that a head over it still fits.
+        double most = (room - head.Height) * 0.7;
         yield return head with { Before = size * 0.5 };
         List<Slab> rows = [];
         for (int r = 0; r < table.Rows.Length; r++)
@@ -31,10 +32,10 @@ internal sealed class TableSetter(double width, double size, double room)
             PaperRow row = table.Rows[r];
             bool lastOnes = r == table.Rows.Length - 2 && r > 0;
             bool beforeTotal = r + 1 < table.Rows.Length && table.Rows[r + 1].Kind == RowKind.Total;
-            bool keep = row.Kind == RowKind.Group || beforeTotal || lastOnes || (r == 0 && table.Rows.Length > 1);
+            bool keep = beforeTotal || lastOnes || (r == 0 && table.Rows.Length > 1);
             ImmutableArray<Slab> pieces = row.Kind == RowKind.Group ? [Group(row, id, head)] : Row(row, table, id, head, widths, lefts, most);
             rows.AddRange(pieces.Take(pieces.Length - 1));
-            rows.Add(pieces[^1] with { KeepNext = keep && pieces.Length == 1 });
+            rows.Add(pieces[^1] with { KeepIfCan = keep && pieces.Length == 1 });
         }
 
         foreach (Slab row in rows)
@@ -70,8 +71,8 @@ internal sealed class TableSetter(double width, double size, double room)
         double[] result = new double[n];
         if (needed <= free)
         {
-            // The slack goes to the first column that holds words, so that figures stay close together at the right.
-            int words = Array.FindIndex(table.Columns.ToArray(), c => c.Side == Side.Left && c.Pen == 0);
+            // The slack goes to the widest column that holds words, so that figures stay close together.
+            int words = Enumerable.Range(0, n).Where(i => table.Columns[i].Side == Side.Left && table.Columns[i].Pen == 0).OrderByDescending(i => natural[i]).Append(-1).First();
             double spare = free - needed;
             for (int i = 0; i < n; i++)
             {

@@ -15,7 +15,7 @@ public static class BatchPaper
     private static Paper One(PaperBundle bundle, Batch batch)
     {
         CultureInfo culture = bundle.Culture;
-        List<Block> blocks = [new ParagraphBlock($"For {batch.For}. The last column is the reading of one scale on which everything is weighed into the same bowl, tared once.")];
+        List<Block> blocks = [new ParagraphBlock($"{CardPaper.For(batch)}. The last column is the reading of one scale on which everything is weighed into the same bowl, tared once.")];
         foreach (BatchComponent c in batch.Components.Where(c => !c.Lines.IsEmpty))
         {
             blocks.Add(new HeadingBlock(1, CardPaper.Name(c, batch)));

@@ -20,7 +20,7 @@ public sealed record ParagraphBlock(string Text, bool Strong = false, bool Small
 /// <summary>Short facts, each with its label ("Serves  53").</summary>
 public sealed record FactsBlock(ImmutableArray<Fact> Facts) : Block;
 
-/// <summary>A label and what stands behind it.</summary>
+/// <summary>A label and what stands behind it; an empty value is a place to write.</summary>
 public sealed record Fact(string Label, string Value);
 
 /// <summary>A numbered or marked list.</summary>
@@ -30,7 +30,19 @@ public sealed record ListBlock(ImmutableArray<ListEntry> Entries) : Block;
 public sealed record ListEntry(string Mark, string Text);
 
 /// <summary>A table whose head is repeated on every page it reaches.</summary>
-public sealed record TableBlock(ImmutableArray<PaperColumn> Columns, ImmutableArray<PaperRow> Rows, string Caption = "") : Block;
+public sealed record TableBlock(ImmutableArray<PaperColumn> Columns, ImmutableArray<PaperRow> Rows, string Caption = "") : Block
+{
+    /// <summary>The table without columns in which nothing stands and nothing is written by hand.</summary>
+    public TableBlock Tidy()
+    {
+        int[] kept = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Pen > 0 || Rows.Any(r => r.Kind != RowKind.Group && i < r.Cells.Length && (r.Cells[i].Text.Length > 0 || r.Cells[i].Hand != ByHand.Nothing)))];
+        return this with
+        {
+            Columns = [.. kept.Select(i => Columns[i])],
+            Rows = [.. Rows.Select(r => r.Kind == RowKind.Group ? r : r with { Cells = [.. kept.Select(i => i < r.Cells.Length ? r.Cells[i] : new PaperCell(""))] })],
+        };
+    }
+}
 
 /// <summary>How a column stands.</summary>
 public enum Side

@@ -61,11 +61,14 @@ public static class CardPaper
             facts.Add(new("As written", y.Text.Length > 0 ? y.Text : $"{Figures.Number(y.Amount, culture)} {y.Unit}"));
         }
 
-        facts.Add(new("This sheet is for", batch.For.StartsWith('×') ? batch.For + (batch.Factor == 1 ? " (as written)" : " of what is written") : batch.For));
+        facts.Add(new("This sheet is for", For(batch)));
         facts.Add(new("Spoons and cups", batch.Weighed.Measures));
         facts.Add(new("All parts together", Figures.Grams(Total(batch.Components), culture)));
         return [.. facts];
     }
+
+    /// <summary>What the batch is for, in words.</summary>
+    internal static string For(Batch batch) => !batch.For.StartsWith('×') ? "For " + batch.For : batch.Factor == 1 ? "As written" : batch.For + " of what is written";
 
     /// <summary>Sum of what can be weighed out; the same on every sheet.</summary>
     internal static double Total(IEnumerable<BatchComponent> components) => components.Sum(Total);

@@ -44,6 +44,6 @@ public sealed record PaperBundle
     /// <summary>A sheet of this bundle.</summary>
     public Paper Sheet(string kind, string title, params ReadOnlySpan<Block> blocks) => new()
     {
-        Id = kind, Kind = kind, Title = title, Dish = Dishes, Occasion = Occasion?.Title ?? Plan?.Title ?? "", Mark = Mark, Language = Language, Blocks = [.. blocks],
+        Id = kind, Kind = kind, Title = title, Dish = Dishes, Occasion = Occasion?.Title ?? Plan?.Title ?? "", Mark = Mark, Language = Language, Blocks = [.. blocks.ToArray().Select(b => b is TableBlock t ? t.Tidy() : b)],
     };
 }

@@ -6,16 +6,22 @@ namespace Coulisse.Views.Papers;
 public static class PaperShelf
 {
     /// <summary>Every kind that can be asked for, in the order in which they are printed.</summary>
-    public static ImmutableArray<string> Kinds { get; } = [CardPaper.Kind, BatchPaper.Kind, PrepListPaper.Kind, TwinListPaper.Kind, RunSheetPaper.Kind];
+    public static ImmutableArray<string> Kinds { get; } = [CardPaper.Kind, BatchPaper.Kind, PlatingPaper.Kind, OrderPaper.Kind, KitPaper.Kind, PrepListPaper.Kind, TwinListPaper.Kind, RunSheetPaper.Kind, HelperPaper.Kind, ControlLogPaper.Kind, RecordPaper.Kind];
 
     /// <summary>The papers of a bundle.</summary>
     public static ImmutableArray<Paper> Papers(PaperBundle bundle) => Named(
     [
         .. CardPaper.Of(bundle),
         .. BatchPaper.Of(bundle),
+        .. PlatingPaper.Of(bundle),
+        .. One(OrderPaper.Of(bundle)),
+        .. One(KitPaper.Of(bundle)),
         .. PrepListPaper.Of(bundle),
         .. One(TwinListPaper.Of(bundle)),
         .. One(RunSheetPaper.Of(bundle)),
+        .. HelperPaper.Of(bundle),
+        .. One(ControlLogPaper.Of(bundle)),
+        .. One(RecordPaper.Of(bundle)),
     ]);
 
     /// <summary>Sheets that hang on the wall but say something else by now, or that nothing prints any more.</summary>

@@ -73,7 +73,7 @@ public static class PrepListPaper
 
     private static PaperCell What(PlannedTask t) => t.Kind switch
     {
-        TaskKind.Wash => new($"WASH: {t.Text}{(t.Removes.IsEmpty ? "" : $" Takes away: {string.Join(", ", t.Removes)}.")}", true),
+        TaskKind.Wash => new($"{(t.Text.StartsWith("WASH", StringComparison.OrdinalIgnoreCase) ? "" : "WASH: ")}{t.Text}{(t.Removes.IsEmpty ? "" : $" Takes away: {string.Join(", ", t.Removes)}.")}", true),
         _ => new(t.Text + (t.Place is { Length: > 0 } place ? $" ({place})" : "")),
     };
 

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Views.Web;
+
+namespace Coulisse.Views.Papers;
+
+/// <summary>The order, one table a supplier; what could not be ordered is said first.</summary>
+public static class OrderPaper
+{
+    public const string Kind = "order";
+
+    public static Paper? Of(PaperBundle bundle)
+    {
+        if (bundle.Order is not { } order)
+        {
+            return null;
+        }
+
+        CultureInfo culture = bundle.Culture;
+        List<Block> blocks = [.. order.Problems.Select(p => new CalloutBlock("Not on this order: " + p.Message, p.Hint))];
+        foreach (IGrouping<string, (OrderLine Line, OrderedPack Pack)> supplier in order.Lines.SelectMany(l => l.Packs.Select(p => (l, p))).GroupBy(x => x.p.Row.Supplier).OrderBy(g => g.Key, StringComparer.Ordinal))
+        {
+            blocks.Add(new HeadingBlock(1, supplier.Key.Length > 0 ? supplier.Key : "No supplier named"));
+            ImmutableArray<PaperRow> rows = [.. supplier.OrderBy(x => x.Line.Item, StringComparer.Ordinal).Select(x => Row(x.Line, x.Pack, culture))];
+            blocks.Add(new TableBlock(
+            [
+                new("Item"), new("To buy", Side.Right), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Came", Side.Centre), new("°C", Pen: 14),
+            ],
+            rows.Add(PaperRow.Total("Sum", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", ""))));
+        }
+
+        blocks.Add(new ParagraphBlock($"Whole order: {Money(order.Total.Amount, order.Total.Currency)}.", true));
+        OrderLine[] thin = [.. order.Lines.Where(l => l.Thin)];
+        if (thin.Length > 0)
+        {
+            blocks.Add(new CalloutBlock("Little to spare", string.Join("; ", thin.Select(l => $"{l.Item}: {Percent(l.Margin, culture)} over")) + "."));
+        }
+
+        return bundle.Sheet(Kind, "Order", [.. blocks]);
+    }
+
+    /// <summary>Money in cents with its currency.</summary>
+    internal static string Money(decimal amount, string currency) => amount.ToString("#,0.00", CultureInfo.InvariantCulture) + (currency.Length > 0 ? "\u202F" + currency : "");
+
+    internal static string Quantity(decimal amount, string unit, CultureInfo culture) => unit switch
+    {
+        "each" => Figures.Number((double)amount, culture),
+        "ml" => Figures.Number((double)amount, culture) + "\u202FmL",
+        _ => Figures.Grams((double)amount, culture),
+    };
+
+    private static string Percent(decimal share, CultureInfo culture) => Figures.Number((double)Math.Round(share * 100, 1), culture) + "\u202F%";
+
+    private static PaperRow Row(OrderLine line, OrderedPack pack, CultureInfo culture) => new(
+    [
+        line.Item + (pack.Row.Note.Length > 0 ? $" ({pack.Row.Note})" : ""),
+        Quantity(line.Need, pack.Row.Unit, culture),
+        Quantity(pack.Row.PackSize, pack.Row.Unit, culture),
+        pack.Count.ToString(culture),
+        Money(pack.Row.Price.Amount, ""),
+        Money(pack.Row.Price.Amount * pack.Count, ""),
+        Percent(line.Margin, culture) + (line.Thin ? " LITTLE" : ""),
+        pack.Row.LeadDays is { } days ? days.ToString(culture) : "",
+        PaperCell.Tick,
+        PaperCell.Blank,
+    ]);
+}
