@@ -5,6 +5,8 @@ using System.Security.Cryptography;
 using System.Text;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Planning;
 using Coulisse.Papers;
 using Coulisse.Papers.Html;
 using Coulisse.Papers.Pages;
@@ -13,12 +15,12 @@ using NodaTime;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse print CARD --out DIR: the papers of a card.</summary>
+/// <summary>coulisse print OCCASION|CARD --out DIR: the papers of an occasion, planned first, or of one card.</summary>
 internal static class PrintCommand
 {
     public static Command Create()
     {
-        Argument<string> card = new("CARD") { Description = "Card to print; - for standard input" };
+        Argument<string> card = new("WHAT") { Description = "Occasion sheet, or a card; - for a card on standard input" };
         Option<string> folder = new("--out") { Description = "Folder to print into; made when it is not there", Required = true };
         Option<string?> papers = new("--papers") { Description = "Kinds of papers, with commas between: " + string.Join(", ", PaperShelf.Kinds) };
         Option<string> format = new("--format") { Description = "pdf or html", DefaultValueFactory = _ => "pdf" };
@@ -26,10 +28,12 @@ internal static class PrintCommand
         Option<string> sheet = new("--sheet") { Description = "a4 or letter", DefaultValueFactory = _ => "a4" };
         sheet.AcceptOnlyFromAmong("a4", "letter");
         Option<double?> covers = new("--covers") { Description = "Scale to this many covers; as written when left out" };
+        Option<string?> prices = new("--prices") { Description = "Price list for the order of an occasion" };
+        Option<double> seconds = new("--seconds") { Description = "Time to look for a better plan", DefaultValueFactory = _ => 10 };
         Option<bool> large = new("--large") { Description = "Large print: no running text under 18 pt" };
         Option<string?> measures = WeighCommand.Measures();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("print", "Prints the papers of a card.\nExample: coulisse print examples/demo/cards/starter.md --covers 53 --out papers") { card, folder, papers, format, sheet, covers, large, measures, json };
+        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, format, sheet, covers, large, measures, json };
         command.SetAction(parsed =>
         {
             ImmutableArray<string> kinds = [.. (parsed.GetValue(papers) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
@@ -40,6 +44,11 @@ internal static class PrintCommand
 
             PaperChoice choice = new() { Kinds = kinds, Large = parsed.GetValue(large), Format = parsed.GetValue(sheet) == "letter" ? PageFormat.Letter : PageFormat.A4 };
             string path = parsed.GetRequiredValue(card);
+            if (IsSheet(path))
+            {
+                return Occasion(path, parsed.GetValue(prices), parsed.GetValue(seconds), choice, parsed.GetRequiredValue(folder), parsed.GetValue(format) == "html", parsed.GetValue(json));
+            }
+
             return WeighCommand.Read(path, parsed.GetValue(measures), weighed => AssessFlow.Assess(weighed.Dish, parsed.GetValue(covers) is { } n ? new ScaleTo.Covers(n) : null, parsed.GetValue(measures), "eu").Match(
                 assessed => Write(Bundle(assessed), choice, parsed.GetRequiredValue(folder), parsed.GetValue(format) == "html", parsed.GetValue(json)),
                 problems => Input.Fail(path, problems)));
@@ -48,6 +57,46 @@ internal static class PrintCommand
     }
 
     private static PaperBundle Bundle(AssessedDish dish) => new() { Mark = new("", ""), Batches = [dish.Batch], Findings = [dish.Findings] };
+
+    /// <summary>A sheet has a list of dishes and of hands or kit; a card has neither.</summary>
+    private static bool IsSheet(string path)
+    {
+        string[] heads = path != "-" && File.Exists(path) ? [.. File.ReadLines(path).Where(l => l.StartsWith("##", StringComparison.Ordinal)).Select(l => l.Trim('#', ' ').ToLowerInvariant())] : [];
+        return heads.Contains("dishes") && heads.Any(h => h is "hands" or "people" or "kit" or "what is shown");
+    }
+
+    private static int Occasion(string path, string? prices, double seconds, PaperChoice choice, string folder, bool html, bool json)
+    {
+        if (PlanCommand.Load([path], null, out int exit) is not { } occasion)
+        {
+            return exit;
+        }
+
+        Order? order = null;
+        if (prices is not null)
+        {
+            if (OccasionFile.Prices(prices, occasion.Sheet.Currency, out exit) is not { } list)
+            {
+                return exit;
+            }
+
+            order = OccasionNeeds.Of(occasion).Match<Order?>(needs => Order.For(needs.Needs, list), _ => null);
+        }
+
+        return PlanFlow.Plan(occasion, new PlanOptions(seconds), "au").Match(
+            p =>
+            {
+                PaperBundle bundle = new() { Mark = new("", ""), Occasion = p.Occasion, Batches = p.Batches, Findings = p.Findings, Plan = p.Outcome as Plan, Order = order, Faults = [.. p.Faults.Select(f => f.Words)] };
+                int code = Write(bundle, choice, folder, html, json);
+                return code != Exit.Done || (p.Outcome is Plan && p.Faults.IsEmpty) ? code : Input.Fail(Exit.Problems, p.Outcome switch
+                {
+                    NoPlan no => "no plan exists, so only what needs no plan was printed: " + string.Join("; ", no.Conflicts),
+                    NotYet yet => "no plan was found in the time given, so only what needs no plan was printed: " + yet.Why,
+                    _ => "the plan has faults; they are printed on its sheets: " + string.Join("; ", p.Faults.Select(f => f.Words)),
+                });
+            },
+            problems => Input.Fail(path, problems));
+    }
 
     /// <summary>Gives the bundle its mark, prints it and writes the files; the mark is a hash of what all its sheets say.</summary>
     internal static int Write(PaperBundle bare, PaperChoice choice, string folder, bool html, bool json)

@@ -45,7 +45,7 @@ internal sealed class BlockSetter(double width, double size, double room)
         FactsBlock f => Facts(f),
         ListBlock l => l.Entries.SelectMany(e => Entry(l, e)),
         TableBlock t => Table(t),
-        FigureBlock f => [FigureSetter.Set(f, width, room * 0.85, size)],
+        FigureBlock f => [FigureSetter.Set(f, width, room * f.Share, size)],
         CalloutBlock c => Callout(c),
         PenLinesBlock p => PenLines(p),
         _ => [],

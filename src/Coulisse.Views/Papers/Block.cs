@@ -111,7 +111,8 @@ public sealed record PaperCell(string Text, bool Strong = false, ByHand Hand = B
 /// <summary>A drawing to scale with its line.</summary>
 /// <param name="Drawing">Marks in millimetres.</param>
 /// <param name="Caption">What it shows; also the text for those who cannot see it.</param>
-public sealed record FigureBlock(Drawing Drawing, string Caption) : Block;
+/// <param name="Share">Most of a page's height it may take.</param>
+public sealed record FigureBlock(Drawing Drawing, string Caption, double Share = 0.85) : Block;
 
 /// <summary>Something not to be missed: a limit, an allergen, a question. Told by a heavy bar and its word, never by colour.</summary>
 public sealed record CalloutBlock(string Title, string Text) : Block;

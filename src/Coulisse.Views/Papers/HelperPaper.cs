@@ -28,7 +28,7 @@ public static class HelperPaper
     private static Paper One(PaperBundle bundle, Plan plan, string name, Person? person, BriefPhrases say)
     {
         PlannedTask[] tasks = [.. plan.Tasks.Where(t => t.People.Contains(name)).OrderBy(t => t.Start)];
-        List<Block> blocks = [];
+        List<Block> blocks = [.. bundle.Warnings(all: false)];
         if (say.MachineMade)
         {
             blocks.Add(new CalloutBlock(say.Marked, say.StepsUntranslated));

@@ -29,6 +29,9 @@ public sealed record PaperBundle
     /// <summary>What is to be bought; null when no price list was given.</summary>
     public Order? Order { get; init; }
 
+    /// <summary>Faults that the validator found in the plan, in words; printed on every sheet made from the plan.</summary>
+    public ImmutableArray<string> Faults { get; init; } = [];
+
     /// <summary>Culture of figures and days.</summary>
     public CultureInfo Culture { get; init; } = CultureInfo.GetCultureInfo("en-GB");
 
@@ -40,6 +43,9 @@ public sealed record PaperBundle
 
     /// <summary>All dishes in one line.</summary>
     public string Dishes => Batches.IsEmpty ? Title : string.Join(" · ", Batches.Select(b => b.Weighed.Dish.Title).Distinct());
+
+    /// <summary>What must be said on sheets made from a plan with faults.</summary>
+    internal IEnumerable<Block> Warnings(bool all) => Faults.IsEmpty ? [] : [new CalloutBlock("This plan does not hold everywhere", all ? string.Join("\n", Faults) : "The faults stand on the run sheet. Ask before working from this sheet.")];
 
     /// <summary>A sheet of this bundle.</summary>
     public Paper Sheet(string kind, string title, params ReadOnlySpan<Block> blocks) => new()

@@ -34,7 +34,7 @@ public static class PlatingPaper
 
         if (PlateDrawing.Of(dish, assembly) is { } drawing)
         {
-            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest."));
+            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest.", Share: 0.45));
         }
 
         blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));

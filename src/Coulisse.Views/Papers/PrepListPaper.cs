@@ -43,6 +43,7 @@ public static class PrepListPaper
                 new("Ends", Days.Until(tasks.Max(t => t.End), day, bundle.Culture)),
                 new("Hands", Figures.Lasting(hands.TotalSeconds, bundle.Culture)),
             ]),
+            .. bundle.Warnings(all: false),
             new TableBlock(columns, [.. tasks.Select(t => Row(bundle, t, person, day))]),
         ];
         PlannedTask[] alone = [.. plan.Tasks.Where(t => t.Kind == TaskKind.Unattended && t.Start.Date <= day && t.End.Date >= day && tasks.Any(x => x.Within == t.Id)).OrderBy(t => t.Start)];

@@ -39,6 +39,7 @@ public static class RunSheetPaper
                 new("Place", bundle.Occasion?.SlotPlace is { Length: > 0 } place ? place : "as booked"),
             ]),
         ];
+        blocks.AddRange(bundle.Warnings(all: true));
         if (total != (int)plan.SlotLength.TotalSeconds)
         {
             blocks.Add(new CalloutBlock("The segments do not fill the slot", $"They sum to {Figures.Clock(total)}; the slot is {Figures.Clock((int)plan.SlotLength.TotalSeconds)}."));
