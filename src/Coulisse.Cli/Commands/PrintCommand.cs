@@ -75,7 +75,7 @@ internal static class PrintCommand
         Order? order = null;
         if (prices is not null)
         {
-            if (OccasionFile.Prices(prices, occasion.Sheet.Currency, out exit) is not { } list)
+            if (PriceFile.Read(prices, occasion.Sheet.Currency, out exit) is not { } list)
             {
                 return exit;
             }
