@@ -31,11 +31,12 @@ public sealed class CpSatEngine : ISchedulingEngine
             built.Model.Minimize(value);
             // Each level gets an equal share of what is left, so that an early hard level cannot starve the later ones;
             // but while there is no schedule at all, finding one may take all the time there is.
-            double left = Math.Max(0.05, effort.Seconds - clock.Elapsed.TotalSeconds);
+            // A search that must give the same answer again looks at no clock: its shares are of the effort, not of what a busy machine left of it.
+            double left = Math.Max(0.05, effort.Repeatable ? effort.Seconds * (goals.Length - level) / goals.Length : effort.Seconds - clock.Elapsed.TotalSeconds);
             double share = Math.Max(0.05, left / (goals.Length - level));
             CpSolver solver = new() { StringParameters = Parameters(effort, best is null && !effort.Repeatable ? left : share) };
             using CancellationTokenRegistration stop = cancel.Register(solver.StopSearch);
-            using FirstFound first = new(solver, best is null ? share : double.PositiveInfinity, read => better?.Invoke(built.ReadFirst(read, goals)));
+            using FirstFound first = new(solver, best is null && !effort.Repeatable ? share : double.PositiveInfinity, read => better?.Invoke(built.ReadFirst(read, goals)));
             CpSolverStatus status = cancel.IsCancellationRequested && best is not null ? CpSolverStatus.Unknown
                 : best is null ? solver.Solve(built.Model, first) : solver.Solve(built.Model);
             if (status == CpSolverStatus.ModelInvalid)

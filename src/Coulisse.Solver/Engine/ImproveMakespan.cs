@@ -28,7 +28,8 @@ internal sealed class ImproveMakespan
         _sink = problem.Goals is [{ Terms: [{ Kind: TermKind.Start } term] }] ? term.Index : null;
     }
 
-    private double Left => _effort.Seconds - _clock.Elapsed.TotalSeconds;
+    // A search that must give the same answer again looks at no clock.
+    private double Left => _effort.Repeatable ? _effort.Seconds : _effort.Seconds - _clock.Elapsed.TotalSeconds;
 
     /// <summary>An outcome, or null when the problem is of another kind.</summary>
     /// <param name="search">The engine itself, without this improvement.</param>
