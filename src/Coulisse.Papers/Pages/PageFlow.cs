@@ -21,7 +21,7 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         double top = (sheet.Margin * 0.8) + HeadRoom;
         double bottom = sheet.Height - (sheet.Margin * 0.8) - FootRoom;
         double width = sheet.Width - (2 * sheet.Margin);
-        ImmutableArray<Slab> slabs = [.. new BlockSetter(width, paper.TextSize, bottom - top).Set(paper)];
+        ImmutableArray<Slab> slabs = [.. new BlockSetter(width, paper.TextSize, bottom - top).Set(paper).SelectMany(s => SlabCut.Cut(s, bottom - top))];
         List<List<Laid>> pages = [[]];
         double y = top;
         for (int i = 0; i < slabs.Length;)

@@ -88,24 +88,34 @@ internal sealed class TableSetter(double width, double size, double room)
             return [.. least.Select(l => l * free / floor)];
         }
 
-        // Between the two: narrow columns keep their natural width first, the wide ones share the rest.
-        double[] want = [.. natural.Select((w, i) => Math.Max(least[i], w))];
-        double low = 0;
-        double high = want.Max();
-        for (int k = 0; k < 60; k++)
+        return Shared(table, least, natural, free - floor);
+    }
+
+    /// <summary>Between least and natural: what is free goes to the columns in proportion to all the text they hold, so that the rows together are as few lines as can be.</summary>
+    private double[] Shared(TableBlock table, double[] least, double[] natural, double spare)
+    {
+        int n = least.Length;
+        double[] text = [.. Enumerable.Range(0, n).Select(i => table.Rows.Where(r => r.Kind != RowKind.Group && i < r.Cells.Length).Sum(r => Measure.Natural(r.Cells[i].Text, size, false)))];
+        double[] result = [.. least];
+        for (int round = 0; round < n && spare > 0.01; round++)
         {
-            double cap = (low + high) / 2;
-            if (want.Select((w, i) => Math.Max(least[i], Math.Min(w, cap))).Sum() > free)
+            int[] open = [.. Enumerable.Range(0, n).Where(i => natural[i] - result[i] > 0.01)];
+            double all = open.Sum(i => text[i]);
+            if (all <= 0)
             {
-                high = cap;
+                break;
             }
-            else
+
+            double shared = spare;
+            foreach (int i in open)
             {
-                low = cap;
+                double more = Math.Min(natural[i] - result[i], shared * text[i] / all);
+                result[i] += more;
+                spare -= more;
             }
         }
 
-        return [.. want.Select((w, i) => Math.Max(least[i], Math.Min(w, low)))];
+        return result;
     }
 
     private double HeadSize => size * 0.86;

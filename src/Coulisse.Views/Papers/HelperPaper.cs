@@ -17,7 +17,7 @@ public static class HelperPaper
             yield break;
         }
 
-        string[] names = [.. plan.Tasks.SelectMany(t => t.People).Concat(plan.RunSheet.SelectMany(s => s.Who.Keys)).Concat(plan.Twins.Select(t => t.BroughtBy)).Where(n => n.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+        string[] names = [.. plan.Tasks.SelectMany(t => t.People).Concat(plan.RunSheet.SelectMany(s => s.Who.Keys)).Concat(plan.Twins.Select(t => t.BroughtBy)).Where(n => n.Length > 0 && n != "there").Distinct().Order(StringComparer.Ordinal)];
         foreach (string name in names)
         {
             Person? person = bundle.Occasion?.People.FirstOrDefault(p => p.Name == name);

@@ -1,8 +1,11 @@
+using System.Collections.Immutable;
 using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
 using Coulisse.Cards.Reading;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Safety;
 using Coulisse.Tests;
 using NodaTime;
 
@@ -50,6 +53,37 @@ public sealed class TravelJsonTests
     [InlineData("[1, 2")]
     public void What_is_no_plan_is_refused_with_its_place(string json)
         => Assert.Throws<FormatException>(() => TravelJson.Read<Plan>(json));
+
+    /// <summary>The schemas in docs/schemas are what the program writes; a change of form shows here before it surprises a reader.</summary>
+    [Theory]
+    [InlineData("dish")]
+    [InlineData("weighed-dish")]
+    [InlineData("batch")]
+    [InlineData("findings")]
+    [InlineData("occasion-sheet")]
+    [InlineData("plan")]
+    [InlineData("live-log")]
+    public void The_published_schema_is_the_form_that_travels(string name)
+    {
+        string now = (name switch
+        {
+            "dish" => TravelJson.SchemaOf<Dish>(),
+            "weighed-dish" => TravelJson.SchemaOf<WeighedDish>(),
+            "batch" => TravelJson.SchemaOf<Batch>(),
+            "findings" => TravelJson.SchemaOf<ImmutableArray<Finding>>(),
+            "occasion-sheet" => TravelJson.SchemaOf<OccasionSheet>(),
+            "plan" => TravelJson.SchemaOf<Plan>(),
+            _ => TravelJson.SchemaOf<LiveLog>(),
+        }).ReplaceLineEndings("\n") + "\n";
+        string path = Path.Combine(SharedData.Repository, "docs", "schemas", name + ".json");
+        string published = File.Exists(path) ? File.ReadAllText(path).ReplaceLineEndings("\n") : "";
+        if (now != published)
+        {
+            File.WriteAllText(path + ".received.json", now);
+        }
+
+        Assert.True(now == published, $"docs/schemas/{name}.json is not the form that travels; the form now is in {name}.json.received.json: when the change is meant, move it over.");
+    }
 
     private static Dish Read(string card) => CardReader.Read(new CardText(File.ReadAllText(Path.Combine(SharedData.Repository, "examples", "demo", "cards", card)), card))
         .Match(d => d, p => throw new InvalidOperationException(string.Join("; ", p)));

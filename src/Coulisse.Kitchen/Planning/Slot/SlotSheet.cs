@@ -65,10 +65,17 @@ internal static class SlotSheet
     {
         SegmentKind.Opening => "welcome; what there is to learn; who may not eat what",
         SegmentKind.Close => "what was learnt, once more; the handout; first question",
-        _ => string.Join("; ", d.Items.Select(x => x.Show.How == ShowKind.Tell
-            ? x.Name + (x.Show.StepText is "" or "–" ? ": told over the finished piece" : ": " + x.Show.StepText + ", told")
-            : x.Name + ": " + (x.Show.StepText is "" or "–" ? "the finished piece" : x.Show.StepText))),
+        // One subject once, with all that is shown of it.
+        _ => string.Join("; ", d.Items.GroupBy(x => x.Name).Select(g => g.Key + ": " + string.Join("; ", g.Select(Shown)))),
     };
+
+    private static string Shown(ShowItem x)
+    {
+        bool step = x.Show.StepText is not ("" or "–");
+        return x.Show.How == ShowKind.Tell
+            ? step ? x.Show.StepText + ", told" : "told over the finished piece"
+            : step ? x.Show.StepText : "the finished piece";
+    }
 
     private static ImmutableSortedDictionary<string, string> Hands(Occasion occasion, SlotCrew crew, ImmutableArray<SegmentDraft> drafts, int i, ImmutableDictionary<int, KitNeed> kit, Twin[] here)
     {
