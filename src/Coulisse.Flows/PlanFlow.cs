@@ -4,6 +4,8 @@ using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
+using Coulisse.Kitchen.Planning.Slot;
+using Coulisse.Kitchen.Planning.Tasks;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Solver;
 
@@ -30,6 +32,11 @@ public static class PlanFlow
         => OccasionBatches.Make(occasion).Match<Parsed<PlannedOccasion>>(
             batches =>
             {
+                if (!options.Edits.IsEmpty && EditReview.Check(occasion, TaskBuilder.Build(occasion, batches, LiveSlot.Decide(occasion)) with { Edits = options.Edits }) is { IsEmpty: false } wrong)
+                {
+                    return new Parsed<PlannedOccasion>.Failed(wrong);
+                }
+
                 PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options, progress, cancel);
                 return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
                     occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], outcome,

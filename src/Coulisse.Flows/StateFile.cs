@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Edits;
 using NodaTime;
 using NodaTime.Text;
 
@@ -111,6 +112,7 @@ public static class StateFile
             tasks.Add(new PlannedTask
             {
                 Id = id,
+                Key = Text(t, "key"),
                 Text = Text(t, "text"),
                 Kind = kind,
                 Start = start,
@@ -130,6 +132,7 @@ public static class StateFile
             SlotStart = occasion.SlotStart,
             SlotLength = occasion.SlotLength,
             Tasks = tasks.ToImmutable(),
+            Edits = root["edits"] is JsonObject ? EditsFile.Read(root.ToJsonString()).Match(e => e, p => { problems.AddRange(p); return PlanEdits.None; }) : PlanEdits.None,
             RunSheet = [.. (root["runSheet"] as JsonArray ?? []).Select(s => new RunSegment
             {
                 Number = (int)(Number(s, "segment") ?? 0),

@@ -17,7 +17,7 @@ public sealed class CpSatPlanner : IPlanner
     public PlanOutcome Plan(Occasion occasion, ImmutableArray<Batch> batches, PlanOptions options, IProgress<Plan>? progress = null, CancellationToken cancel = default)
     {
         SlotPlan slot = LiveSlot.Decide(occasion);
-        PrepWork work = TaskBuilder.Build(occasion, batches, slot);
+        PrepWork work = TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits };
         PrepProblem prep = PrepProblem.Write(occasion, work);
         EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers) { FirstOnly = options.FirstOnly }, better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
         if (outcome is EngineUnknown && !cancel.IsCancellationRequested)
@@ -29,7 +29,7 @@ public sealed class CpSatPlanner : IPlanner
         return outcome switch
         {
             EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),
-            EngineInfeasible => new NoPlan(Conflicts.Find(_engine, occasion, work, options.Seed, options.Workers, cancel: cancel), Remedies.Find(_engine, occasion, batches, options.Seed, options.Workers, cancel: cancel)),
+            EngineInfeasible => new NoPlan(Conflicts.Find(_engine, occasion, work, options.Seed, options.Workers, cancel: cancel), [.. Remedies.Find(_engine, occasion, options.Edits, new Effort(4, options.Seed, options.Workers), cancel: cancel).Select(r => r.Words)]),
             _ => new NotYet("No plan was found in the time given, and none was proven impossible. Give it more seconds."),
         };
     }

@@ -27,7 +27,7 @@ public sealed class CpSatReplanner
     {
         Stopwatch clock = Stopwatch.StartNew();
         SlotPlan slot = LiveSlot.Decide(occasion);
-        Standing standing = Standing.Of(occasion, TaskBuilder.Build(occasion, batches, slot), plan, state);
+        Standing standing = Standing.Of(occasion, TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits.IsEmpty ? plan.Edits : options.Edits }, plan, state);
         Plan Written(EngineSchedule s) => StandingPlan.Write(occasion, slot, standing, s, plan);
         EngineSchedule? quick = RightShift.Repair(standing.Prep.Problem, standing.Old);
         double? quickSeconds = null;

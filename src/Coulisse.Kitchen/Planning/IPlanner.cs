@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Edits;
 
 namespace Coulisse.Kitchen.Planning;
 
@@ -26,12 +27,6 @@ public sealed record PlanOptions(double Seconds = 10, int Seed = 1, int Workers 
     /// <summary>Stop at the first valid plan.</summary>
     public bool FirstOnly { get; init; }
 
-    /// <summary>Tasks a person has pinned.</summary>
-    public ImmutableArray<Pin> Pins { get; init; } = [];
+    /// <summary>What a person has fixed.</summary>
+    public PlanEdits Edits { get; init; } = PlanEdits.None;
 }
-
-/// <summary>A person's fixing of a task.</summary>
-/// <param name="TaskId">Task.</param>
-/// <param name="Start">Fixed start; null when only the person is fixed.</param>
-/// <param name="Person">Fixed person; null when only the start is fixed.</param>
-public sealed record Pin(string TaskId, NodaTime.LocalDateTime? Start, string? Person);

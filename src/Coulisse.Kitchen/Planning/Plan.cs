@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coulisse.Kitchen.Planning.Edits;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Planning;
@@ -50,6 +51,9 @@ public sealed record Plan : PlanOutcome
     /// <summary>What was assumed, in words.</summary>
     public ImmutableArray<string> Assumed { get; init; } = [];
 
+    /// <summary>What a person had fixed when it was made.</summary>
+    public PlanEdits Edits { get; init; } = PlanEdits.None;
+
     /// <summary>Versions of card, tables and engine that made it.</summary>
     public ImmutableDictionary<string, string> Versions { get; init; } = ImmutableDictionary<string, string>.Empty;
 }
@@ -90,6 +94,9 @@ public sealed record PlannedTask
 {
     /// <summary>Id, stable within the plan.</summary>
     public required string Id { get; init; }
+
+    /// <summary>Name that stays the same from plan to plan (component and card line); edits speak of it. Empty in a plan made elsewhere.</summary>
+    public string Key { get; init; } = "";
 
     /// <summary>What is done, in words.</summary>
     public required string Text { get; init; }

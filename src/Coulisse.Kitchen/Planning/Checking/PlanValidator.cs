@@ -27,5 +27,6 @@ public static class PlanValidator
         .. WaitRule.Check(occasion, plan),
         .. KeepingRule.Check(occasion, plan),
         .. WashRule.Check(occasion, plan),
+        .. EditRule.Check(plan),
     ];
 }

@@ -45,13 +45,21 @@ internal sealed class KitTable
         List<ImmutableArray<KitGroup>> ways = [[]];
         foreach (KitUse use in task.Kit)
         {
-            KitGroup[] fit = [.. Groups.Where(g => g.Type == use.Type && (task.Celsius is null || g.Kit[0].CelsiusMax is null || g.Kit[0].CelsiusMax >= task.Celsius))];
-            if (fit.Length > 0)
+            KitGroup[] fit = [.. Groups.Where(g => g.Type == use.Type && (task.Celsius is null || g.Kit[0].CelsiusMax is null || g.Kit[0].CelsiusMax >= task.Celsius) && Allowed(g, task))];
+            // Kit the sheet does not list is not planned; kit that a person has forbidden leaves no way.
+            if (fit.Length > 0 || Groups.Any(g => g.Type == use.Type && !Allowed(g, task)))
             {
                 ways = [.. ways.SelectMany(w => fit.Select(g => w.Add(g)))];
             }
         }
 
         return ways;
+    }
+
+    // A pin speaks of the kit of its own type only; of a group of like kit, one of the group is enough.
+    private bool Allowed(KitGroup group, PrepTask task)
+    {
+        string[] pinned = [.. task.OnlyOn.Where(code => Groups.Any(g => g.Type == group.Type && g.Kit.Any(k => k.Code == code)))];
+        return (pinned.Length == 0 || group.Kit.Any(k => pinned.Contains(k.Code))) && !group.Kit.All(k => task.NotOn.Contains(k.Code));
     }
 }

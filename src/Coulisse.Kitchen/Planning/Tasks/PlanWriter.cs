@@ -14,6 +14,7 @@ public static class PlanWriter
     /// <summary>Makes the plan.</summary>
     public static Plan Write(Occasion occasion, SlotPlan slot, PrepWork work, PrepProblem prep, EngineSchedule schedule)
     {
+        work = EditedWork.Of(work) with { Edits = work.Edits };
         int[] present = [.. Enumerable.Range(0, work.Tasks.Length).Where(i => schedule.Starts[i] >= 0).OrderBy(i => schedule.Starts[i]).ThenBy(i => work.Tasks[i].Kind == TaskKind.Moment).ThenBy(i => i)];
         Dictionary<int, string> ids = Ids(prep, schedule, present);
         Dictionary<int, ImmutableArray<string>> kit = Kit(work, prep, schedule, present);
@@ -26,6 +27,7 @@ public static class PlanWriter
             tasks.Add(new PlannedTask
             {
                 Id = ids[i],
+                Key = t.Key,
                 Text = t.ForStage ? "for the stage: " + t.Text : t.Text,
                 Kind = t.Kind,
                 Start = prep.Zero.PlusMinutes(schedule.Starts[i]),
@@ -56,6 +58,7 @@ public static class PlanWriter
             RunSheet = slot.Segments,
             Objective = [slot.Level, .. Levels(prep, schedule)],
             Fallbacks = slot.Fallbacks,
+            Edits = work.Edits,
             Assumed = [.. occasion.Assumed, .. slot.Assumed, .. work.Assumed],
         };
     }
@@ -86,26 +89,23 @@ public static class PlanWriter
         return ids;
     }
 
-    // Of a group of like kit each task gets its own piece: the first that is free, in order of start.
+    // Of a group of like kit each task gets its own piece: the first that is free, in order of start; pinned ones choose first.
     private static Dictionary<int, ImmutableArray<string>> Kit(PrepWork work, PrepProblem prep, EngineSchedule schedule, int[] present)
     {
         Dictionary<int, ImmutableArray<string>> kit = [];
-        Dictionary<string, int> freeAt = [];
-        foreach (int i in present)
+        Dictionary<string, List<Stretch>> taken = [];
+        foreach (int i in present.OrderBy(i => work.Tasks[i].OnlyOn.IsEmpty))
         {
             ImmutableArray<string>.Builder codes = ImmutableArray.CreateBuilder<string>();
+            Stretch span = new(schedule.Starts[i], schedule.Starts[i] + work.Tasks[i].Minutes);
             foreach (string key in prep.Codes[i][schedule.Modes[i]])
             {
-                ImmutableArray<SheetKit> group = prep.Groups[key];
-                if (group.Length == 1)
-                {
-                    codes.Add(key);
-                    continue;
-                }
-
-                SheetKit free = group.FirstOrDefault(k => freeAt.GetValueOrDefault(k.Code) <= schedule.Starts[i]) ?? group[0];
-                freeAt[free.Code] = schedule.Starts[i] + work.Tasks[i].Minutes;
-                codes.Add(free.Code);
+                string[] may = [.. prep.Groups[key].Select(k => k.Code).Where(c => !work.Tasks[i].NotOn.Contains(c))];
+                string[] wanted = [.. may.Where(work.Tasks[i].OnlyOn.Contains)];
+                string[] from = wanted.Length > 0 ? wanted : may.Length > 0 ? may : [key];
+                string code = from.FirstOrDefault(c => taken.GetValueOrDefault(c, []).TrueForAll(s => s.End <= span.Start || span.End <= s.Start)) ?? from[0];
+                (taken.TryGetValue(code, out List<Stretch>? spans) ? spans : taken[code] = []).Add(span);
+                codes.Add(code);
             }
 
             kit[i] = codes.ToImmutable();
@@ -121,7 +121,7 @@ public static class PlanWriter
         int End(int t) => schedule.Starts[t] + work.Tasks[t].Minutes;
         int due = work.Tasks[i].DoneBy is { } db ? (int)Period.Between(prep.Zero, db, PeriodUnits.Minutes).Minutes : prep.Problem.Horizon;
         int slack = Math.Max(0, due - End(i));
-        string because = work.Tasks[i].At is not null ? "fixed at that hour" : "";
+        string because = work.Tasks[i].At is not null ? "fixed at that hour" : work.Tasks[i].PinnedAt is not null ? "you pinned it there" : "";
         int tightest = int.MaxValue;
         foreach (PrepLink l in work.Links)
         {
@@ -133,7 +133,7 @@ public static class PlanWriter
             if (l.To == i && Start(l.From) >= 0)
             {
                 int gap = (l.ToEnd ? End(i) : Start(i)) - (l.FromStart ? Start(l.From) : End(l.From)) - l.Least;
-                if (gap < tightest && because != "fixed at that hour")
+                if (gap < tightest && work.Tasks[i] is { At: null, PinnedAt: null })
                 {
                     tightest = gap;
                     because = gap == 0 ? $"{l.Because} ({ids[l.From]})" : because;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Edits;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
 
@@ -41,6 +42,21 @@ public sealed record PrepDemand(string Words, Func<Occasion, PrepWork, (Occasion
         foreach (PrepLink link in work.Links.Where(l => l is { Most: not null, Soft: false } && work.Tasks[l.To].Kind != TaskKind.Moment))
         {
             demands.Add(new PrepDemand($"{work.Tasks[link.To].Component}: {link.Because}", (o, w) => (o, w with { Links = [.. w.Links.Select(l => l == link ? l with { Most = null } : l)] })));
+        }
+
+        foreach (Pin pin in work.Edits.Pins)
+        {
+            demands.Add(new PrepDemand(EditedWork.Words(pin, work), (o, w) => (o, w with { Edits = w.Edits with { Pins = w.Edits.Pins.Remove(pin) } })));
+        }
+
+        foreach (Forbid forbid in work.Edits.Forbids)
+        {
+            demands.Add(new PrepDemand(EditedWork.Words(forbid, work), (o, w) => (o, w with { Edits = w.Edits with { Forbids = w.Edits.Forbids.Remove(forbid) } })));
+        }
+
+        foreach (Sequence sequence in work.Edits.Sequences)
+        {
+            demands.Add(new PrepDemand(EditedWork.Words(sequence, work), (o, w) => (o, w with { Edits = w.Edits with { Sequences = w.Edits.Sequences.Remove(sequence) } })));
         }
 
         if (!occasion.Meals.IsEmpty)

@@ -22,6 +22,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
     /// <summary>Writes the problem.</summary>
     public static PrepProblem Write(Occasion occasion, PrepWork work)
     {
+        work = EditedWork.Of(work);
         LocalDateTime zero = occasion.Windows.IsEmpty ? occasion.SlotStart.PlusHours(-24) : occasion.Windows[0].Start;
         int Step(LocalDateTime t) => (int)Math.Round(Period.Between(zero, t, PeriodUnits.Minutes).Minutes / 1.0);
         int horizon = Step(occasion.SlotStart);
@@ -40,7 +41,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         {
             List<Mode> modes = [];
             List<ImmutableArray<string>> modeCodes = [];
-            Choice[] hands = task.People == 0 ? [] : [new Choice(Skills.Able(occasion.People, task), Math.Max(1, Math.Min(task.People, Skills.Able(occasion.People, task).Length)))];
+            Choice[] hands = Hands(occasion, task);
             foreach (ImmutableArray<KitGroup> on in kit.Ways(task))
             {
                 List<Demand> demands = [];
@@ -64,13 +65,20 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
                 modeCodes.Add([.. on.Select(g => g.Key)]);
             }
 
+            if (modes.Count == 0)
+            {
+                // Every kit it could be on is forbidden: no way at all, said by nobody being able to.
+                modes.Add(new Mode(task.Minutes, []) { Choices = [new Choice([], 1)] });
+                modeCodes.Add([]);
+            }
+
             int from = task.NotBefore is { } nb ? Math.Max(0, Step(nb)) : 0;
             int to = task.DoneBy is { } db ? Math.Min(horizon, Step(db)) : horizon;
             activities.Add(new Activity(task.Text, [.. modes])
             {
                 Optional = task.Optional,
                 FixedStart = task.At is { } at ? Step(at) : null,
-                Windows = task.At is not null ? [] : task.People > 0 ? Open(occasion, from, to, Step) : [new Stretch(from, to)],
+                Windows = task.At is not null && task is { PinnedAt: null, NotDuring.IsEmpty: true } ? [] : Edited(task, task.People > 0 ? Open(occasion, from, to, Step) : [new Stretch(from, to)], Step),
             });
             codes.Add([.. modeCodes]);
         }
@@ -89,6 +97,44 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
                 Goals = Goals(work, lags, horizon),
             },
             zero, codes.ToImmutable(), kit.Groups.ToImmutableDictionary(g => g.Key, g => g.Kit));
+    }
+
+    // Somebody pinned to a task serves it for certain; whoever else it needs comes from the rest.
+    private static Choice[] Hands(Occasion occasion, PrepTask task)
+    {
+        if (task.People == 0)
+        {
+            return [];
+        }
+
+        ImmutableArray<int> able = Skills.Able(occasion.People, task);
+        int count = Math.Max(1, Math.Min(task.People, able.Length));
+        int[] pinned = [.. able.Where(i => task.Pinned.Contains(occasion.People[i].Name))];
+        ImmutableArray<int> rest = [.. able.Except(pinned)];
+        return pinned.Length == 0 && task.Pinned.IsEmpty ? [new Choice(able, count)]
+            : pinned.Length < task.Pinned.Distinct().Count() ? [new Choice([], count)]
+            : pinned.Length >= count ? [new Choice([.. pinned], pinned.Length)]
+            : [new Choice([.. pinned], pinned.Length), new Choice(rest, count - pinned.Length)];
+    }
+
+    // A pinned start is a window just as long as the task: outside its own windows nothing is left, and the conflict is named.
+    private static ImmutableArray<Stretch> Edited(PrepTask task, ImmutableArray<Stretch> open, Func<LocalDateTime, int> step)
+    {
+        IEnumerable<Stretch> left = open;
+        foreach ((LocalDateTime from, LocalDateTime to) in task.NotDuring)
+        {
+            Stretch no = new(step(from), step(to));
+            left = [.. left.SelectMany(w => no.End <= w.Start || w.End <= no.Start ? [w] : new[] { new Stretch(w.Start, no.Start), new Stretch(no.End, w.End) }.Where(s => s.End > s.Start))];
+        }
+
+        if (task.PinnedAt is { } at)
+        {
+            Stretch only = new(step(at), step(at) + task.Minutes);
+            left = [.. left.Where(w => w.Start <= only.Start && only.End <= w.End).Take(1).Select(_ => only)];
+        }
+
+        ImmutableArray<Stretch> kept = [.. left];
+        return kept.IsEmpty ? [new Stretch(0, 0)] : kept;
     }
 
     private static ImmutableArray<Goal> Goals(PrepWork work, ImmutableArray<Lag> lags, int horizon)

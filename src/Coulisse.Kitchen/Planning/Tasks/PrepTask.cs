@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coulisse.Kitchen.Planning.Edits;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
@@ -6,6 +7,9 @@ namespace Coulisse.Kitchen.Planning.Tasks;
 /// <summary>A piece of work of the prep days, before it has a time and a person.</summary>
 public sealed record PrepTask
 {
+    /// <summary>Name that does not depend on when it is done; unique within the work.</summary>
+    public string Key { get; init; } = "";
+
     /// <summary>What is done.</summary>
     public required string Text { get; init; }
 
@@ -54,6 +58,24 @@ public sealed record PrepTask
     /// <summary>Fixed start; null when free.</summary>
     public LocalDateTime? At { get; init; }
 
+    /// <summary>Start a person has pinned; null when free.</summary>
+    public LocalDateTime? PinnedAt { get; init; }
+
+    /// <summary>People a person has pinned it to; with others where it needs more hands.</summary>
+    public ImmutableArray<string> Pinned { get; init; } = [];
+
+    /// <summary>Kit codes a person has pinned it to; empty for any of its type.</summary>
+    public ImmutableArray<string> OnlyOn { get; init; } = [];
+
+    /// <summary>Stretches a person has forbidden.</summary>
+    public ImmutableArray<(LocalDateTime From, LocalDateTime To)> NotDuring { get; init; } = [];
+
+    /// <summary>People a person has forbidden.</summary>
+    public ImmutableArray<string> NotBy { get; init; } = [];
+
+    /// <summary>Kit codes a person has forbidden.</summary>
+    public ImmutableArray<string> NotOn { get; init; } = [];
+
     /// <summary>It may be left out (a wash nobody needs, a run-through).</summary>
     public bool Optional { get; init; }
 
@@ -94,4 +116,8 @@ public sealed record PrepLink(int From, bool FromStart, int To, bool ToEnd, int 
 /// <param name="Links">Lags.</param>
 /// <param name="TwinTasks">For each twin of the slot, in order, the task that makes it; -1 when none does.</param>
 /// <param name="Assumed">What was assumed, in words.</param>
-public sealed record PrepWork(ImmutableArray<PrepTask> Tasks, ImmutableArray<PrepLink> Links, ImmutableArray<int> TwinTasks, ImmutableArray<string> Assumed);
+public sealed record PrepWork(ImmutableArray<PrepTask> Tasks, ImmutableArray<PrepLink> Links, ImmutableArray<int> TwinTasks, ImmutableArray<string> Assumed)
+{
+    /// <summary>What a person has fixed; written into the work when its problem is written, so that it can be taken away again like any other demand.</summary>
+    public PlanEdits Edits { get; init; } = PlanEdits.None;
+}

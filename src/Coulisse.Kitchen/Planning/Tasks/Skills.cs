@@ -17,7 +17,7 @@ internal static class Skills
     /// <summary>People able to do a task, those whose list names the skill first.</summary>
     public static ImmutableArray<int> Able(ImmutableArray<Person> people, PrepTask task)
     {
-        int[] may = [.. Enumerable.Range(0, people.Length).Where(i => task.Named.IsEmpty ? May(people[i], task) : task.Named.Contains(people[i].Name))];
+        int[] may = [.. Enumerable.Range(0, people.Length).Where(i => !task.NotBy.Contains(people[i].Name)).Where(i => task.Named.IsEmpty ? May(people[i], task) : task.Named.Contains(people[i].Name))];
         return [.. may.OrderByDescending(i => task.Skill is not null && people[i].Skills.Contains(task.Skill, StringComparer.OrdinalIgnoreCase)).ThenBy(i => i)];
     }
 

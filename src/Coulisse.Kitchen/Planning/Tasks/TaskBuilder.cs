@@ -52,6 +52,7 @@ public static class TaskBuilder
         ImmutableArray<int> twins = Twins(occasion, slot, dishes, tasks, links);
         Plating(occasion, tasks, links, cardTasks, assumed);
         House(occasion, slot, tasks, links, assumed);
+        TaskKeys.Name(tasks);
         int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed:", StringComparison.Ordinal));
         if (silent > 0)
         {

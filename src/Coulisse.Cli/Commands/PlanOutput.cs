@@ -1,0 +1,114 @@
+using System.Globalization;
+using System.Text;
+using Coulisse.Flows;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Edits;
+using NodaTime;
+
+namespace Coulisse.Cli.Commands;
+
+/// <summary>Prints a planned occasion, as text or as one JSON document.</summary>
+internal static class PlanOutput
+{
+    public static int Json(PlannedOccasion p)
+    {
+        Plan? plan = p.Outcome as Plan;
+        Input.Json(new
+        {
+            schema = 1,
+            status = p.Outcome switch { Kitchen.Planning.Plan => "planned", NoPlan => "impossible", _ => "notYet" },
+            title = p.Occasion.Title,
+            objective = plan?.Objective.Select(o => new { o.Level, o.Value, bound = double.IsFinite(o.Bound) ? o.Bound : (double?)null, o.Unit, o.Proven }),
+            tasks = plan?.Tasks.Select(t => new { t.Id, t.Key, t.Component, step = t.Line, t.Text, kind = t.Kind, start = Iso(t.Start), end = Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
+            twins = plan?.Twins.Select(t => new { id = "W" + t.Number.ToString(CultureInfo.InvariantCulture), t.Component, stage = t.State, t.Count, t.Grams, t.MadeBy, readyBy = Iso(t.ReadyBy), keeps = t.Holds, t.Place, t.BroughtBy, cue = t.CueSecond, t.Replaces, t.Afterwards }),
+            runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.Who, s.Kit, s.Twins, s.DroppableSeconds, s.DropRank, s.Gate, s.Silence }),
+            fallbacks = plan?.Fallbacks,
+            assumed = plan?.Assumed ?? p.Occasion.Assumed,
+            edits = plan is { Edits.IsEmpty: false } ? EditsJson(plan.Edits) : null,
+            conflicts = (p.Outcome as NoPlan)?.Conflicts,
+            remedies = (p.Outcome as NoPlan)?.Remedies,
+            why = (p.Outcome as NotYet)?.Why,
+            faults = p.Faults.Select(f => new { f.Code, f.TaskIds, f.By, f.Unit, f.Words }),
+        });
+        return plan is not null && p.Faults.IsEmpty ? Exit.Done : Exit.Problems;
+    }
+
+    private static object EditsJson(PlanEdits e) => new
+    {
+        pins = e.Pins.Select(p => new { p.Task, start = p.Start is { } s ? Iso(s) : null, p.Person, p.Kit }),
+        forbids = e.Forbids.Select(f => new { f.Task, from = f.From is { } a ? Iso(a) : null, to = f.To is { } b ? Iso(b) : null, f.Person, f.Kit }),
+        sequences = e.Sequences.Select(q => new { q.First, q.Then }),
+    };
+
+    public static int Text(PlannedOccasion p)
+    {
+        StringBuilder b = new();
+        switch (p.Outcome)
+        {
+            case NoPlan no:
+                b.AppendLine("No plan exists. These cannot hold together:");
+                no.Conflicts.ToList().ForEach(c => b.Append("  - ").AppendLine(c));
+                b.AppendLine(no.Remedies.IsEmpty ? "" : "Each of these would make it possible (solved):");
+                no.Remedies.ToList().ForEach(c => b.Append("  - ").AppendLine(c));
+                break;
+            case NotYet yet:
+                b.AppendLine(yet.Why);
+                break;
+            case Plan plan:
+                Write(b, plan);
+                break;
+        }
+
+        foreach (var f in p.Faults)
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"FAULT {f.Code} by {f.By:0.#} {f.Unit}: {f.Words} ({string.Join(", ", f.TaskIds)})");
+        }
+
+        Console.OutputEncoding = new UTF8Encoding(false);
+        Console.Out.Write(b);
+        return p.Outcome is Plan && p.Faults.IsEmpty ? Exit.Done : Exit.Problems;
+    }
+
+    private static void Write(StringBuilder b, Plan plan)
+    {
+        b.AppendLine(plan.Title);
+        foreach (IGrouping<LocalDate, PlannedTask> day in plan.Tasks.GroupBy(t => t.Start.Date))
+        {
+            b.AppendLine().AppendLine(day.Key.ToString("dddd d MMMM uuuu", CultureInfo.InvariantCulture));
+            foreach (PlannedTask t in day)
+            {
+                string kit = string.Join(" ", t.Kit) + (t.Celsius is { } c ? string.Create(CultureInfo.InvariantCulture, $" {c:0.#} °C") : "");
+                b.AppendLine(CultureInfo.InvariantCulture, $"  {(t.Kind == TaskKind.Moment ? "  · " : "")}{Clock(t.Start)}–{Clock(t.End)}  {t.Id}  {t.Key,-18} {(t.People.IsEmpty ? "nobody" : string.Join(", ", t.People)),-14} {kit,-12} {(t.Component is null ? "" : t.Component + ": ")}{Short(t.Text)}");
+            }
+        }
+
+        b.AppendLine().AppendLine("Twins");
+        foreach (Twin t in plan.Twins)
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  W{t.Number,-2} in at {Mmss(t.CueSecond)}  {t.Component}: {t.State}{(t.Grams is { } g ? $", {g:0.#} g" : "")}; {t.Holds}; {t.Place}; {t.BroughtBy}; made by {t.MadeBy ?? "–"}");
+        }
+
+        b.AppendLine().AppendLine(CultureInfo.InvariantCulture, $"Run sheet, {Mmss((int)plan.SlotLength.TotalSeconds)}");
+        foreach (RunSegment s in plan.RunSheet)
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  {s.Number,2}  {Mmss(s.StartSecond)}  {Mmss(s.Seconds)}{(s.Gate ? "  GATE" : "")}{(s.Silence ? "  no talking" : "")}{(s.DroppableSeconds > 0 ? $"  drop {s.DropRank}: {Mmss(s.DroppableSeconds)}" : "")}  {Short(s.Show)}");
+        }
+
+        b.AppendLine().AppendLine("How good");
+        foreach (ObjectiveLevel o in plan.Objective)
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  {o.Level}: {o.Value:0.##} {o.Unit}{(o.Proven ? ", proven best" : double.IsFinite(o.Bound) ? $", no plan can be better than {o.Bound:0.##}" : "")}");
+        }
+
+        b.AppendLine().AppendLine("Assumed");
+        plan.Assumed.ToList().ForEach(a => b.Append("  - ").AppendLine(a));
+    }
+
+    private static string Iso(LocalDateTime t) => t.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);
+
+    private static string Clock(LocalDateTime t) => t.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    private static string Mmss(int s) => string.Create(CultureInfo.InvariantCulture, $"{s / 60:00}:{s % 60:00}");
+
+    private static string Short(string s) => s.Length <= 90 ? s : s[..87] + "…";
+}
