@@ -18,8 +18,11 @@ namespace Coulisse.Matter.Substance;
 /// </remarks>
 public sealed record ThermalProperties(Temperature At, Density Density, SpecificHeat Heat, Conductivity Fast, Conductivity Slow, double IceShare)
 {
-    private const double Fusion = 333.6;   // kJ/kg at 0 °C, steam tables (from memory)
+    internal const double Fusion = 333.6;   // kJ/kg at 0 °C, steam tables (from memory)
     private static readonly Lazy<Polynomials> Fits = new(Polynomials.Load);
+
+    /// <summary>Part of the apparent heat that melts ice, kJ/(kg·K).</summary>
+    internal double MeltingHeat { get; init; }
 
     /// <summary>Diffusivity from the upper bound of conductivity.</summary>
     public Diffusivity FastDiffusivity => Spread(Fast.WattsPerMetreKelvin);
@@ -74,7 +77,10 @@ public sealed record ThermalProperties(Temperature At, Density Density, Specific
             SpecificHeat.FromKilojoulesPerKilogramKelvin(heat),
             Conductivity.FromWattsPerMetreKelvin(side / volume),
             Conductivity.FromWattsPerMetreKelvin(volume / behind),
-            ice);
+            ice)
+        {
+            MeltingHeat = melting,
+        };
     }
 
     private Diffusivity Spread(double k) => Diffusivity.FromSquareMetresPerSecond(k / (Density.GramsPerMillilitre * 1000 * Heat.KilojoulesPerKilogramKelvin * 1000));
