@@ -15,7 +15,7 @@ internal static class Input
         WriteIndented = true,
         DefaultIgnoreCondition = JsonIgnoreCondition.Never,
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase), new HonestDigits() },
     };
 
     /// <summary>Reads a text file ("-" is standard input); prints what is wrong and returns null when it cannot.</summary>

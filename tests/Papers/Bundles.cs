@@ -80,7 +80,7 @@ internal static class Bundles
     /// <summary>The outside plan made by hand, with the demo cards of this repository.</summary>
     public static PaperBundle Demo()
     {
-        using JsonDocument json = JsonDocument.Parse(File.ReadAllText(SharedData.Path("examples/demo-scenario/hand-plan.json")));
+        using JsonDocument json = JsonDocument.Parse(File.ReadAllText(Path.Combine(SharedData.Repository, "tests", "Shared", "hand-plan.json")));
         Dictionary<string, LocalDate> days = json.RootElement.GetProperty("days").EnumerateObject().ToDictionary(d => d.Name, d => LocalDatePattern.Iso.Parse(d.Value.GetString()!).Value);
         JsonElement[] all = [.. json.RootElement.GetProperty("tasks").EnumerateArray()];
         int second = 0;

@@ -70,7 +70,7 @@ internal static class FitCommand
             + (frame is null ? "" : FormattableString.Invariant($"; fill {frame.FillMass.Grams:0} g, {frame.PieceMass.Grams:0.0} g a piece, trim {frame.TrimMass.Grams:0} g"));
         return (new
         {
-            schema = "fit-grid/1",
+            schema = "coulisse/fit-grid/1",
             p.Count,
             p.Straight,
             p.Turned,
@@ -89,7 +89,7 @@ internal static class FitCommand
     {
         RoundsOnTray t = RoundsOnTray.Fit(Mm(block, 0), Mm(block, 1), Mm(piece, 0), Length.FromMillimetres(parsed.GetValue(Gap)));
         return (
-            new { schema = "fit-rounds/1", t.Count, t.Rows, t.Square, t.OffsetAlong, t.OffsetAcross, largestMillimetres = t.LargestRound.Millimetres, nextMoreMillimetres = t.NextMore?.Millimetres },
+            new { schema = "coulisse/fit-rounds/1", t.Count, t.Rows, t.Square, t.OffsetAlong, t.OffsetAcross, largestMillimetres = t.LargestRound.Millimetres, nextMoreMillimetres = t.NextMore?.Millimetres },
             FormattableString.Invariant($"{t.Count} rounds (square {t.Square}, offset {t.OffsetAlong} along, {t.OffsetAcross} across)"),
             t.Drawing);
     }
@@ -98,7 +98,7 @@ internal static class FitCommand
     {
         RoundsInRing r = RoundsInRing.Fit(Mm(block, 0), Mm(piece, 0));
         return (
-            new { schema = "fit-ring/1", r.Count, r.Held, largestMillimetres = r.LargestRound.Millimetres, nextMoreMillimetres = r.NextRound.Millimetres, smallestRingMillimetres = r.SmallestRing.Millimetres, nextRingMillimetres = r.NextRing.Millimetres },
+            new { schema = "coulisse/fit-ring/1", r.Count, r.Held, largestMillimetres = r.LargestRound.Millimetres, nextMoreMillimetres = r.NextRound.Millimetres, smallestRingMillimetres = r.SmallestRing.Millimetres, nextRingMillimetres = r.NextRing.Millimetres },
             FormattableString.Invariant($"{r.Count} rounds; up to {r.LargestRound.Millimetres:0.00} mm as many, one more from {r.NextRound.Millimetres:0.00} mm down"),
             r.Drawing);
     }

@@ -33,7 +33,7 @@ internal static class FitShapes
             MouldScaling? change = other is null ? null : MouldScaling.SameDepth(from, other, held.Depth);
             return Give(parsed, new
             {
-                schema = "fit-tin/1", volumeMillilitres = from.Volume.Millilitres, grams = held.Mass.Grams, depthMillimetres = held.Depth.Millimetres, headroomMillimetres = held.Headroom.Millimetres,
+                schema = "coulisse/fit-tin/1", volumeMillilitres = from.Volume.Millilitres, grams = held.Mass.Grams, depthMillimetres = held.Depth.Millimetres, headroomMillimetres = held.Headroom.Millimetres,
                 factor = change?.Factor, newDepthMillimetres = change?.NewDepth.Millimetres, minutesFactorLow = change?.MinutesFactorLow, minutesFactorHigh = change?.MinutesFactorHigh, warning = change?.Warning,
             }, FormattableString.Invariant($"{from.Volume.Millilitres:0} mL; filled {held.Mass.Grams:0} g, {held.Depth.Millimetres:0.0} mm deep, {held.Headroom.Millimetres:0.0} mm free")
                 + (change is null ? "" : FormattableString.Invariant($"; other tin: × {change.Factor:0.###} at {change.NewDepth.Millimetres:0.0} mm. {change.Warning}")), null);
@@ -56,12 +56,12 @@ internal static class FitShapes
             if (parsed.GetValue(length) is { } sheet)
             {
                 SpiralRoll spiral = SpiralRoll.Of(t, Mm(sheet), h / 2);
-                return Give(parsed, new { schema = "fit-roll/1", outerMillimetres = spiral.Diameter.Millimetres, spiral.Turns }, FormattableString.Invariant($"{spiral.Diameter.Millimetres:0.0} mm across, {spiral.Turns:0.00} turns"), null);
+                return Give(parsed, new { schema = "coulisse/fit-roll/1", outerMillimetres = spiral.Diameter.Millimetres, spiral.Turns }, FormattableString.Invariant($"{spiral.Diameter.Millimetres:0.0} mm across, {spiral.Turns:0.00} turns"), null);
             }
 
             RolledTube tube = RolledTube.Of(h, t, parsed.GetValue(turns), Mm(parsed.GetValue(overlap)), Mm(parsed.GetValue(height)));
             double grams = tube.Filling(Coulisse.Matter.Quantities.Density.FromGramsPerMillilitre(parsed.GetValue(Density)), Fraction.FromValue(1)).Grams;
-            return Give(parsed, new { schema = "fit-roll/1", stripMillimetres = tube.StripLength.Millimetres, outerMillimetres = tube.Outer.Millimetres, atSeamMillimetres = tube.AtSeam.Millimetres, tube.Turns, grams },
+            return Give(parsed, new { schema = "coulisse/fit-roll/1", stripMillimetres = tube.StripLength.Millimetres, outerMillimetres = tube.Outer.Millimetres, atSeamMillimetres = tube.AtSeam.Millimetres, tube.Turns, grams },
                 FormattableString.Invariant($"strip {tube.StripLength.Millimetres:0.0} mm, {tube.Outer.Millimetres:0.0} mm across, {tube.AtSeam.Millimetres:0.0} mm at the seam, filled full {grams:0.0} g"), tube.Draw());
         }));
         return command;
@@ -76,7 +76,7 @@ internal static class FitShapes
         command.SetAction(parsed => Guard(() =>
         {
             FoldedDisc f = FoldedDisc.Of(Mm(parsed.GetRequiredValue(disc)), Mm(parsed.GetRequiredValue(mouth)), Mm(parsed.GetRequiredValue(reach)), Coulisse.Matter.Quantities.Density.FromGramsPerMillilitre(parsed.GetValue(Density)));
-            return Give(parsed, new { schema = "fit-fold/1", grams = f.Mass.Grams, fillingMillilitres = f.Filling.Millilitres, wedgeMillilitres = f.Wedge.Millilitres, sharePercent = f.FilledShare.Percent, cleanRimMillimetres = f.CleanRim.Millimetres },
+            return Give(parsed, new { schema = "coulisse/fit-fold/1", grams = f.Mass.Grams, fillingMillilitres = f.Filling.Millilitres, wedgeMillilitres = f.Wedge.Millilitres, sharePercent = f.FilledShare.Percent, cleanRimMillimetres = f.CleanRim.Millimetres },
                 FormattableString.Invariant($"{f.Mass.Grams:0.00} g of filling ({f.Filling.Millilitres:0.00} mL), {f.CleanRim.Millimetres:0.0} mm of clean rim"), f.Draw());
         }));
         return command;
@@ -104,7 +104,7 @@ internal static class FitShapes
                 : BoxesOnTray.Fit(Mm(t[0]), Mm(t[1]), Mm(p[0]), Mm(p[1]), Mm(parsed.GetValue(gap))) is var b ? (b.PerTray, b.Layout.Drawing) : default;
             int? trays = parsed.GetValue(count) is { } n && held > 0 ? (n + held - 1) / held : null;
             bool? fits = parsed.GetValue(slots) is { } s ? trays is { } needed && needed <= s : null;
-            return Give(parsed, new { schema = "fit-tray/1", perTray = held, trays, fits, slots = parsed.GetValue(slots) },
+            return Give(parsed, new { schema = "coulisse/fit-tray/1", perTray = held, trays, fits, slots = parsed.GetValue(slots) },
                 FormattableString.Invariant($"{held} a tray") + (trays is { } x ? FormattableString.Invariant($", {x} trays") : "") + (fits switch { true => ", fits", false => ", does not fit", null => "" }), drawing);
         }));
         return command;

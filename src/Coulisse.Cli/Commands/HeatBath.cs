@@ -39,7 +39,7 @@ internal static class HeatBath
             string text = (fill is { } f ? $"Hot after {HeatCommand.F(f)} min." : "The heater never brings it there.") + (fall is { } k ? $"\nThe load takes {HeatCommand.F(taken!.Value.Kilojoules)} kJ: the water falls by at most {HeatCommand.F(k)} K and is back after {(regain is { } b ? HeatCommand.F(b) + " min of the full heater" : "never")}." : "");
             return (new
             {
-                schema = "coulisse.heat.bath/1", minutesToHeat = fill, loadKilojoules = taken is { } q ? (double?)HeatCommand.R(q.Kilojoules) : null, fallKelvin = fall, minutesToRegain = regain,
+                schema = "coulisse/heat-bath/1", minutesToHeat = fill, loadKilojoules = taken is { } q ? (double?)HeatCommand.R(q.Kilojoules) : null, fallKelvin = fall, minutesToRegain = regain,
                 assumptions = new[] { "One stirred body of water at 4.186 kJ/(kg·K), 1 kg a litre.", "The fall is the most it can be: the heater is taken to lag altogether." },
                 validity = "0 to 100 °C, stirred, constant losses.",
             }, text);

@@ -45,7 +45,7 @@ internal static class HeatCool
         bool kept = stages.All(s => s.kept);
         object document = new
         {
-            schema = "coulisse.heat.cool/1", code, kept, stages, source = rule.Source, law = rule.Law,
+            schema = "coulisse/heat-cool/1", code, kept, stages, source = rule.Source, law = rule.Law,
             curve = run.Cautious.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
             assumptions,
             validity = "Conduction only, cooled on all faces (on a solid shelf give twice the thickness), no freezing; 0 to 120 °C.",

@@ -62,7 +62,7 @@ internal static class HeatCore
         double? Min(Duration? d) => d is { } x ? HeatCommand.R(x.TotalMinutes) : null;
         object document = new
         {
-            schema = "coulisse.heat.core/1",
+            schema = "coulisse/heat-core/1",
             minutesToTarget = new { best = Min(run.BestToTarget), cautious = Min(run.CautiousToTarget) },
             offNominal = new { minutesToTarget = Min(run.OffToTarget), what = "cautious, with the medium 1 °C nearer to the start and every size 10 % greater" },
             curve = run.Cautious.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),

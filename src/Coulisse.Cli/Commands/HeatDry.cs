@@ -24,7 +24,7 @@ internal static class HeatDry
             double? m = time is { } t ? HeatCommand.R(t.TotalMinutes) : null;
             return (new
             {
-                schema = "coulisse.heat.dry/1", endGrams = HeatCommand.R(end.Grams), waterGrams = HeatCommand.R(p.GetValue(grams) - end.Grams), minutesToTarget = m,
+                schema = "coulisse/heat-dry/1", endGrams = HeatCommand.R(end.Grams), waterGrams = HeatCommand.R(p.GetValue(grams) - end.Grams), minutesToTarget = m,
                 assumptions = new[] { "No solids are lost.", "Lewis's thin layer, MR = exp(-k·t), with nothing left at the end (equilibrium taken as dry); k from the weighing given. Case hardening and a full load make it slower." },
                 validity = "Thin layers of the same thickness, at the same temperature and airflow as when weighed.",
             }, $"Dry it to {HeatCommand.F(end.Grams)} g" + (m is { } x ? $", about {HeatCommand.F(x)} min by your weighing." : ". Weigh the tray once on the way (--weighed-at, --weighed-grams) and the time can be told."));

@@ -29,7 +29,7 @@ internal static class HeatPan
             string text = $"To the boil: {Span(quick, slow)}." + (reduction is null ? "" : $"\nBoiled down by {HeatCommand.F(reduction.Water.Grams)} g ({HeatCommand.F(reduction.Heat.Kilojoules)} kJ): {Span(boil!.Value.Quick, boil.Value.Slow)} at the full boil.") + "\n" + pan.Source;
             return (new
             {
-                schema = "coulisse.heat.pan/1",
+                schema = "coulisse/heat-pan/1",
                 minutesToBoil = new { best = M(quick), cautious = M(slow) },
                 waterGrams = reduction?.Water.Grams,
                 kilojoules = reduction is null ? null : (double?)HeatCommand.R(reduction.Heat.Kilojoules),

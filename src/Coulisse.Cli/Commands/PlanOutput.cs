@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Risk;
 using Coulisse.Kitchen.Planning.Edits;
 using NodaTime;
 
@@ -13,9 +14,10 @@ internal static class PlanOutput
     public static int Json(PlannedOccasion p)
     {
         Plan? plan = p.Outcome as Plan;
+        RiskReport? risk = plan is null ? null : RiskOfPlan.Simulate(p.Occasion, plan);
         Input.Json(new
         {
-            schema = 1,
+            schema = "coulisse/plan/1",
             status = p.Outcome switch { Kitchen.Planning.Plan => "planned", NoPlan => "impossible", _ => "notYet" },
             title = p.Occasion.Title,
             objective = plan?.Objective.Select(o => new { o.Level, o.Value, bound = double.IsFinite(o.Bound) ? o.Bound : (double?)null, o.Unit, o.Proven }),
@@ -28,6 +30,7 @@ internal static class PlanOutput
             conflicts = (p.Outcome as NoPlan)?.Conflicts,
             remedies = (p.Outcome as NoPlan)?.Remedies,
             why = (p.Outcome as NotYet)?.Why,
+            risk = risk is null ? null : new { risk.Runs, risk.Seed, risk.OnTime, risk.OnTimeLow, risk.OnTimeHigh, lateMedianMinutes = risk.LateMedian, lateNinetyMinutes = risk.LateNinety, risk.Dangerous, risk.Buffers, risk.Assumed },
             faults = p.Faults.Select(f => new { f.Code, f.TaskIds, f.By, f.Unit, f.Words }),
         });
         return plan is not null && p.Faults.IsEmpty ? Exit.Done : Exit.Problems;
@@ -56,6 +59,7 @@ internal static class PlanOutput
                 break;
             case Plan plan:
                 Write(b, plan);
+                Write(b, plan, RiskOfPlan.Simulate(p.Occasion, plan));
                 break;
         }
 
@@ -102,6 +106,21 @@ internal static class PlanOutput
 
         b.AppendLine().AppendLine("Assumed");
         plan.Assumed.ToList().ForEach(a => b.Append("  - ").AppendLine(a));
+    }
+
+    private static void Write(StringBuilder b, Plan plan, RiskReport risk)
+    {
+        b.AppendLine().AppendLine("Risk");
+        b.AppendLine(CultureInfo.InvariantCulture, $"  ready on time in {risk.OnTime:0.0%} of {risk.Runs} runs under chance (95 % interval {risk.OnTimeLow:0.0%} to {risk.OnTimeHigh:0.0%}); nine runs of ten are at most {risk.LateNinety:0.#} min late");
+        foreach (TaskDanger d in risk.Dangerous.Take(3))
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  {d.Share:0%} of the lateness: {d.TaskId} {Short(plan.Tasks.First(t => t.Id == d.TaskId).Text)}");
+        }
+
+        foreach (BufferGain g in risk.Buffers.Take(1))
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  {g.Minutes:0} min kept free before {g.BeforeTaskId} would make it {g.OnTime:0.0%}");
+        }
     }
 
     private static string Iso(LocalDateTime t) => t.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);

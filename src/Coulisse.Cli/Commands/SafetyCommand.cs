@@ -42,7 +42,7 @@ internal static class SafetyCommand
         {
             Input.Json(new
             {
-                schema = "coulisse.safety/1",
+                schema = "coulisse/safety/1",
                 code,
                 caution = Findings.Caution,
                 judged = SafetyReview.Judged,

@@ -84,7 +84,7 @@ public sealed class ValidatorTests
             People = [.. sheet.People.Select(p => new Person(p.Name, p.Role, p.Place, p.Hours, p.Skills, p.Without, p.Languages, p.Speed))],
             Kit = sheet.Kit, Circuits = sheet.Circuits, Meals = sheet.Meals, Windows = sheet.Windows,
         };
-        using JsonDocument json = JsonDocument.Parse(File.ReadAllText(SharedData.Path("examples/demo-scenario/hand-plan.json")));
+        using JsonDocument json = JsonDocument.Parse(File.ReadAllText(Path.Combine(SharedData.Repository, "tests", "Shared", "hand-plan.json")));
         JsonElement root = json.RootElement;
         ImmutableArray<PlannedTask> tasks = [.. root.GetProperty("tasks").EnumerateArray().Select(t => Task(root.GetProperty("days"), t))];
 

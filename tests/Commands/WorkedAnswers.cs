@@ -1,0 +1,98 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace Coulisse.Commands.Tests;
+
+/// <summary>Answers worked out by hand for the demo occasion (P5, P7, P8, P9, P21) come out of the product, through its commands.</summary>
+public sealed class WorkedAnswers(PlannedDemo demo) : IClassFixture<PlannedDemo>
+{
+    [Theory]
+    [InlineData("18", 63.8)]
+    [InlineData("55", 26.9)]
+    public void P5_minutes_until_twenty_litres_are_at_82_degrees(string from, double minutes)
+        => Close(minutes, Bench.Run("heat", "bath", "--litres", "20", "--kilowatts", "1.4", "--start", from, "--medium", "82", "--json").Json.GetProperty("minutesToHeat").GetDouble(), 0.01);
+
+    [Fact]
+    public void P6_two_cold_bags_pull_the_bath_down_and_it_comes_back()
+    {
+        JsonElement bath = Bench.Run("heat", "bath", "--litres", "20", "--kilowatts", "1.4", "--start", "18", "--medium", "82", "--load-grams", "1490", "--load-celsius", "8", "--load-heat", "3.2", "--json").Json;
+        Close(352.8, bath.GetProperty("loadKilojoules").GetDouble(), 0.01);
+        Close(4.21, bath.GetProperty("fallKelvin").GetDouble(), 0.01);
+        Close(4.2, bath.GetProperty("minutesToRegain").GetDouble(), 0.01);
+    }
+
+    [Fact]
+    public void P7_the_draft_is_stopped_with_both_remedies()
+    {
+        Ran ran = Bench.Run("safety", Bench.Demo("cards/royale-draft.md"), "--json");
+        JsonElement finding = Assert.Single(ran.Json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("severity").GetString() == "stop");
+        Close(56.9, Number(finding, "value", @"([\d.]+) min needed"), 0.02);
+        Close(79.67, Number(finding, "what", @"at ([\d.]+) °C after 45 min"), 0.001);
+        Close(16.3, Number(finding, "remedy", @"at most ([\d.]+) mm in 45 min"), 0.02);
+        Close(73.6, Number(finding, "remedy", @"10 % thicker ([\d.]+) min"), 0.02);
+        Close(13.2, Number(finding, "remedy", @"min or ([\d.]+) mm"), 0.02);
+        Assert.Equal(1, ran.Exit);
+    }
+
+    [Fact]
+    public void P7_the_corrected_card_is_not_stopped()
+        => Assert.DoesNotContain(Bench.Run("safety", Bench.Demo("cards/starter.md"), "--json").Json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("severity").GetString() == "stop");
+
+    [Theory]
+    // The surface at the bath's temperature at once; a film of 95 W/(m²·K); a bath a degree low; 10 % thicker.
+    [InlineData("20mm", "82", "1.4e-7", null, 18.8)]
+    [InlineData("20mm", "82", "1.15e-7", "95", 46.9)]
+    [InlineData("10mm", "82", "1.4e-7", null, 4.7)]
+    [InlineData("10mm", "81", "1.4e-7", null, 5.5)]
+    [InlineData("11mm", "81", "1.4e-7", null, 6.7)]
+    [InlineData("10mm", "82", "1.15e-7", "95", 18.0)]
+    [InlineData("10mm", "81", "1.15e-7", "95", 21.3)]
+    [InlineData("11mm", "82", "1.15e-7", "95", 20.4)]
+    [InlineData("11mm", "81", "1.15e-7", "95", 24.1)]
+    public void P7_minutes_to_80_degrees_in_the_middle_of_the_bag(string thick, string bath, string diffusivity, string? film, double minutes)
+    {
+        string[] surface = film is null ? ["--h", "100000"] : ["--h", film];
+        JsonElement core = Bench.Run(["heat", "core", "--shape", "slab", "--size", thick, "--start", "5", "--medium", bath, "--until", "80", "--diffusivity", diffusivity, "--conductivity", "0.46", .. surface, "--json"]).Json;
+        Close(minutes, core.GetProperty("minutesToTarget").GetProperty("cautious").GetDouble(), 0.02);
+    }
+
+    [Fact]
+    public void P8_the_frame_takes_1346_grams_and_gives_56_bars()
+    {
+        JsonElement fit = Bench.Run("fit", "grid", "330x220x18", "40x30", "--edge", "5", "--density", "1.03", "--json").Json;
+        Assert.Equal(56, fit.GetProperty("count").GetInt32());
+        Close(1346.0, fit.GetProperty("grams").GetDouble(), 0.005);
+        Close(22.25, fit.GetProperty("pieceGrams").GetDouble(), 0.005);
+        Close(100.1, fit.GetProperty("trimGrams").GetDouble(), 0.005);
+    }
+
+    [Fact]
+    public void P9_fifty_bars_are_plated_and_six_stay_in_one_block()
+    {
+        JsonElement block = Assert.Single(demo.Json.GetProperty("twins").EnumerateArray(), t => t.GetProperty("stage").GetString()!.Contains("left for the stage", StringComparison.Ordinal));
+        int uncut = block.GetProperty("count").GetInt32();
+        int bars = Bench.Run("fit", "grid", "330x220x18", "40x30", "--edge", "5", "--json").Json.GetProperty("count").GetInt32();
+        Assert.Equal(6, uncut);
+        Assert.Equal(50, bars - uncut);
+    }
+
+    [Fact]
+    public void P21_the_segments_add_up_to_the_slot_and_a_tenth_can_be_dropped()
+    {
+        Assert.Equal(0, demo.Exit);
+        JsonElement[] sheet = [.. demo.Json.GetProperty("runSheet").EnumerateArray()];
+        Assert.Equal(1500, sheet.Sum(s => s.GetProperty("seconds").GetInt32()));
+        Assert.True(sheet.Sum(s => s.GetProperty("droppableSeconds").GetInt32()) >= 150);
+        int at = 0;
+        Assert.All(sheet, s =>
+        {
+            Assert.Equal(at, s.GetProperty("start").GetInt32());
+            at += s.GetProperty("seconds").GetInt32();
+        });
+    }
+
+    private static double Number(JsonElement finding, string key, string pattern)
+        => double.Parse(Regex.Match(finding.GetProperty(key).GetString()!, pattern).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static void Close(double expected, double actual, double relative) => Assert.InRange(actual, expected * (1 - relative), expected * (1 + relative));
+}
