@@ -12,6 +12,8 @@ internal static class All
         ScaleCommand.Create(),
         LabelCommand.Create(),
         MixtureCommand.Create(),
+        SubstituteCommand.Create(),
+        ReachCommand.Create(),
         SafetyCommand.Create(),
         HeatCommand.Create(),
         BackupCommand.Create(),

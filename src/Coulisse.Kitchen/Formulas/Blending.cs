@@ -59,7 +59,7 @@ public static class Blending
             blend is null ? null : Solution.Of(blend.Composition, grams), agents);
     }
 
-    private static Composition? CompositionOf(WeighedDish dish, WeighedLine line)
+    internal static Composition? CompositionOf(WeighedDish dish, WeighedLine line)
     {
         if (line.Food.FromComponent is not { } words)
         {

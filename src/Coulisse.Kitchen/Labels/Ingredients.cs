@@ -47,6 +47,6 @@ public static class Ingredients
 
     // Words that name a food in a title; short and general ones do not.
     private static string[] Words(string text) => [.. text.ToLowerInvariant().Split([' ', ',', '-', '(', ')', '.', '/', '’', '\''], StringSplitOptions.RemoveEmptyEntries)
-        .Where(w => w.Length > 3 && w is not ("with" or "without" or "from" or "fresh" or "cold" or "white" or "dark" or "whole" or "full" or "fine" or "ground" or "tray" or "powder" or "seed" or "seeds" or "juice" or "paste" or "butter" or "green" or "brown" or "black"))
+        .Where(w => w.Length > 3 && w is not ("with" or "without" or "from" or "fresh" or "cold" or "white" or "dark" or "whole" or "full" or "fine" or "ground" or "tray" or "powder" or "seed" or "seeds" or "juice" or "paste" or "butter" or "green" or "brown" or "black" or "sauce"))
         .Select(w => w.EndsWith('s') && w[^2] != 's' ? w[..^1] : w)];
 }
