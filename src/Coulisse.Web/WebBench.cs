@@ -3,6 +3,7 @@ using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
 using Coulisse.Web.Live;
 using Coulisse.Web.Plans;
+using Coulisse.Web.Sheets;
 
 namespace Coulisse.Web;
 
@@ -34,6 +35,8 @@ public static class WebBench
         builder.Services.AddSingleton(_ => store);
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<OccasionShelf>();
+        builder.Services.AddSingleton<KeptPlans>();
+        builder.Services.AddSingleton<HungSheets>();
         builder.Services.AddSingleton<PlanDesk>();
         builder.Services.AddSingleton<LiveDesk>();
         builder.Services.AddSingleton<RoleLinks>();
@@ -47,6 +50,7 @@ public static class WebBench
         app.MapDesk();
         app.MapPlans();
         app.MapLive();
+        app.MapPapers();
         return app;
     }
 

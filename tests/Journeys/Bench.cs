@@ -76,6 +76,8 @@ internal sealed class Bench : IAsyncDisposable
         return page;
     }
 
+    public IServiceProvider Services => _app.Services;
+
     public KitchenStore Store => _app.Services.GetRequiredService<KitchenStore>();
 
     /// <summary>Keeps a plan under an occasion of its own.</summary>

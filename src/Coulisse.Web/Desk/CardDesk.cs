@@ -20,34 +20,54 @@ internal static class CardDesk
             dish => new Parsed<MarginsView>.Ok(Lay(dish, scaledFor.Trim(), measures, code)),
             problems => new Parsed<MarginsView>.Failed(problems));
 
+    /// <summary>A card laid out for the scale.</summary>
+    public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures)
+        => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<WeighOutView>>(
+            dish =>
+            {
+                List<string> faults = [];
+                WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
+                Batch? wanted = scaledFor.Trim().Length > 0 ? Scale(weighed, scaledFor.Trim(), faults) : null;
+                return wanted is not null
+                    ? new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, wanted, scaledFor.Trim(), [.. faults], CultureInfo.GetCultureInfo("en-GB")))
+                    : Scaling.Scale(weighed, new ScaleTo.Factor(1)).Match<Parsed<WeighOutView>>(
+                        plain => new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, plain, "", [.. faults], CultureInfo.GetCultureInfo("en-GB"))),
+                        problems => new Parsed<WeighOutView>.Failed(problems));
+            },
+            problems => new Parsed<WeighOutView>.Failed(problems));
+
     private static MarginsView Lay(Dish dish, string scaledFor, string measures, string code)
     {
         List<string> faults = [];
+        string known = DeskView.Codes.Any(c => c.Key == code) ? code : DeskView.Codes[0].Key;
+        WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
+        Batch? batch = scaledFor.Length > 0 ? Scale(weighed, scaledFor, faults) : null;
+        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB")) with { Faults = [.. faults] };
+    }
+
+    private static string? System(string measures, List<string> faults)
+    {
         string? system = DeskView.Measures.Any(m => m.Key == measures && m.Key.Length > 0) ? measures : null;
         if (measures.Length > 0 && system is null)
         {
             faults.Add($"“{measures}” are no spoons known here; the card decides.");
         }
 
-        string known = DeskView.Codes.Any(c => c.Key == code) ? code : DeskView.Codes[0].Key;
-        WeighedDish weighed = Weighing.Weigh(dish, system);
-        Batch? batch = null;
-        if (scaledFor.Length > 0)
+        return system;
+    }
+
+    private static Batch? Scale(WeighedDish weighed, string scaledFor, List<string> faults)
+    {
+        if (ScaleSentence.Read(scaledFor) is not { } to)
         {
-            if (ScaleSentence.Read(scaledFor) is { } to)
-            {
-                batch = Scaling.Scale(weighed, to).Match<Batch?>(b => b, problems =>
-                {
-                    faults.AddRange(problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})"));
-                    return null;
-                });
-            }
-            else
-            {
-                faults.Add($"“{scaledFor}” is no amount to scale to. {ScaleSentence.Hint}");
-            }
+            faults.Add($"“{scaledFor}” is no amount to scale to. {ScaleSentence.Hint}");
+            return null;
         }
 
-        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB")) with { Faults = [.. faults] };
+        return Scaling.Scale(weighed, to).Match<Batch?>(b => b, problems =>
+        {
+            faults.AddRange(problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})"));
+            return null;
+        });
     }
 }

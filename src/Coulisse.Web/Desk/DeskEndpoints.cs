@@ -16,6 +16,7 @@ internal static class DeskEndpoints
         app.MapGet("/", () => Page(DeskView.Empty));
         app.MapGet("/cards", FileAsync);
         app.MapGet("/cards/{id}", OpenAsync);
+        app.MapGet("/cards/{id}/weigh", WeighAsync);
         app.MapPost("/cards", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapPost("/api/answer", Answer);
         app.MapPost("/api/margins", Margins);
@@ -27,6 +28,13 @@ internal static class DeskEndpoints
         => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d
             ? Page(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")))
             : Results.NotFound();
+
+    private static async Task<IResult> WeighAsync(string id, KitchenStore store, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
+        => await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } d
+            ? Results.NotFound()
+            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures).Match<IResult>(
+                view => new RazorComponentResult<WeighPage>(new { View = view }),
+                problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
 
     private static async Task<IResult> FileAsync(KitchenStore store, CancellationToken cancel, string q = "")
     {

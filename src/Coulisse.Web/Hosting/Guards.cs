@@ -1,3 +1,5 @@
+using System.Net;
+
 namespace Coulisse.Web.Hosting;
 
 /// <summary>What every answer carries and what no request may do: nothing is loaded from elsewhere, nothing is posted from elsewhere.</summary>
@@ -11,7 +13,12 @@ internal static class Guards
         headers.ContentSecurityPolicy = Policy;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        if (context.Request.IsHttps || IPAddress.TryParse(context.Request.Host.Host.Trim('[', ']'), out IPAddress? address) && IPAddress.IsLoopback(address) || context.Request.Host.Host == "localhost")
+        {
+            // a browser complains of it where the page is not a secure context
+            headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        }
+
         if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method) && ComesFromElsewhere(context.Request))
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;

@@ -12,3 +12,12 @@ document.addEventListener('submit', (e) => {
   if (carried && text) carried.value = /** @type {any} */ (text).text;
   if (form.dataset.says) { const b = form.querySelector('button[type=submit]'); if (b) { b.textContent = form.dataset.says; setTimeout(() => b.setAttribute('disabled', ''), 0); } }
 });
+
+// Links that go on with what the card is scaled to.
+document.addEventListener('click', (e) => {
+  const link = /** @type {HTMLAnchorElement|null} */ (/** @type {Element} */ (e.target).closest?.('a[data-with-scale]'));
+  if (!link) return;
+  const to = new URL(link.href);
+  for (const c of /** @type {NodeListOf<HTMLInputElement>} */ (document.querySelectorAll('[data-margins]'))) if (c.value) to.searchParams.set(c.dataset.margins ?? '', c.value); else to.searchParams.delete(c.dataset.margins ?? '');
+  link.href = to.href;
+}, { capture: true });

@@ -1,0 +1,28 @@
+using Coulisse.Cards;
+using Coulisse.Flows;
+using Coulisse.Formats.Travel;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Checking;
+using Coulisse.Kitchen.Safety;
+using Coulisse.Store;
+
+namespace Coulisse.Web.Plans;
+
+/// <summary>A kept plan together with everything it was made from, read again: what papers and pages of an occasion are drawn from.</summary>
+internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf)
+{
+    /// <summary>The plan with its occasion, batches and findings; null when there is no such plan or its occasion no longer reads.</summary>
+    public async Task<(KeptPlan Kept, PlannedOccasion Planned)?> OpenAsync(string id, CancellationToken cancel)
+    {
+        if (await store.PlanAsync(id, cancel) is not { } kept
+            || await shelf.OpenAsync(kept.OccasionId, kept.OccasionVersion, cancel) is not Parsed<KeptOccasion>.Ok(var occasion)
+            || OccasionBatches.Make(occasion.Occasion) is not Parsed<System.Collections.Immutable.ImmutableArray<Batch>>.Ok(var batches))
+        {
+            return null;
+        }
+
+        Plan plan = TravelJson.Read<Plan>(kept.Json);
+        return (kept, new PlannedOccasion(occasion.Occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, "au"))], plan, PlanValidator.Check(occasion.Occasion, plan)));
+    }
+}

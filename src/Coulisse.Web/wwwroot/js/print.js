@@ -1,0 +1,3 @@
+// @ts-check
+// Print pages: the button opens the browser's own dialogue.
+document.querySelector('[data-print]')?.addEventListener('click', () => print());
