@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse heat: core, cool, pan, bath, dry.</summary>
+/// <summary>coulisse heat: core, cool, pan, bath, dry, probe.</summary>
 internal static class HeatCommand
 {
     internal static readonly Option<bool> Json = new("--json") { Description = "One JSON document on standard output" };
@@ -16,6 +16,7 @@ internal static class HeatCommand
         command.Subcommands.Add(HeatPan.Create());
         command.Subcommands.Add(HeatBath.Create());
         command.Subcommands.Add(HeatDry.Create());
+        command.Subcommands.Add(HeatProbe.Create());
         return command;
     }
 
@@ -52,5 +53,6 @@ internal static class HeatCommand
 
     internal static double R(double v) => Math.Round(v, 2, MidpointRounding.AwayFromZero);
 
-    internal static string F(double v) => v.ToString("0.##", CultureInfo.InvariantCulture);
+    /// <summary>A figure as the house prints it: a true minus, no zeros at the end.</summary>
+    internal static string F(double v) => v.ToString("0.##", CultureInfo.InvariantCulture).Replace('-', '−');
 }

@@ -21,14 +21,14 @@ internal static class HeatCore
     internal static readonly Option<double?> K = new("--conductivity") { Description = "W/(m·K)" };
     private static readonly Option<double?> Until = new("--until") { Description = "Wanted in the middle, °C" };
     private static readonly Option<double?> Minutes = new("--minutes") { Description = "How long, min" };
-    private static readonly Option<string[]> Organisms = new("--organism") { Description = "salmonella, listeria, e. coli … or an id; may be given again", AllowMultipleArgumentsPerToken = true };
+    private static readonly Option<string[]> Wanted = new("--organism") { Description = "salmonella, listeria, e. coli … or an id; may be given again", AllowMultipleArgumentsPerToken = true };
 
     public static Command Create()
     {
         Shape.AcceptOnlyFromAmong("slab", "cylinder", "sphere", "brick");
         Command command = new("core", "Minutes to a core temperature, the curve, and what it does to organisms.\nExample: coulisse heat core --shape slab --size 20mm --start 5 --medium 82 --until 80")
         {
-            Shape, Size, Start, Medium, H, Food, Alpha, K, Until, Minutes, Organisms, HeatCommand.Json,
+            Shape, Size, Start, Medium, H, Food, Alpha, K, Until, Minutes, Wanted, HeatCommand.Json,
         };
         command.SetAction(p => HeatCommand.Answer(p, () => Run(p)));
         return command;
@@ -53,8 +53,7 @@ internal static class HeatCore
         CoreHeating run = CoreHeating.Of(
             Enum.Parse<SolidShape>(p.GetValue(Shape)!, ignoreCase: true), [.. HeatCommand.Sizes(p.GetValue(Size)!).Select(Length.FromMillimetres)], start, medium, food,
             until is { } u ? Temperature.FromCelsius(u) : null, minutes is { } v ? Duration.FromMinutes(v) : null);
-        var lethality = (p.GetValue(Organisms) ?? []).SelectMany(name => Organism.Named(name) is { IsEmpty: false } found ? found : throw new ArgumentException($"\"{name}\" is not in our table of organisms. Known: {string.Join(", ", Organism.All.Select(o => o.Id))}."))
-            .DistinctBy(o => o.Id).Select(o =>
+        var lethality = (p.GetValue(Wanted) ?? []).SelectMany(Organisms).DistinctBy(o => o.Id).Select(o =>
             {
                 (double best, double cautious) = o.Log10(CoreHeating.History(run.Best), CoreHeating.History(run.Cautious));
                 return new { organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
@@ -79,6 +78,11 @@ internal static class HeatCore
             + string.Join("\n", assumptions) + "\n" + Findings.Caution;
         return (document, text);
     }
+
+    /// <summary>Organisms of a word; says which are known when none is.</summary>
+    internal static IEnumerable<Organism> Organisms(string name) => Organism.Named(name) is { IsEmpty: false } found
+        ? found
+        : throw new ArgumentException($"\"{name}\" is not in our table of organisms. Known: {string.Join(", ", Organism.All.Select(o => o.Id))}.");
 
     /// <summary>Properties, surfaces and the two temperatures from the options; says what was assumed.</summary>
     internal static (HeatCase Food, Temperature Start, Temperature Medium) Case(ParseResult p, List<string> assumptions)
