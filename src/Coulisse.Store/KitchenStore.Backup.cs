@@ -13,6 +13,7 @@ public sealed partial class KitchenStore
     [
         ("document", "id"), ("document_version", "document_id, version"), ("plan", "id"), ("run", "id"), ("live_event", "run_id, id"),
         ("trial", "id"), ("control_log", "kitchen, seq"), ("setting", "kitchen, key"),
+        ("person", "id"), ("passkey", "credential"), ("session", "id"), ("link", "id"), ("audit_log", "kitchen, seq"), ("record", "id"), ("attachment", "id"),
     ];
 
     /// <summary>Writes a backup file beside which nothing else is needed, and proves it: every row of every table hashes to the same.</summary>
@@ -132,7 +133,9 @@ public sealed partial class KitchenStore
             {
                 for (int i = 0; i < reader.FieldCount; i++)
                 {
-                    hash.AppendData(Encoding.UTF8.GetBytes(Convert.ToString(reader.GetValue(i), System.Globalization.CultureInfo.InvariantCulture) + "\u001f"));
+                    object value = reader.GetValue(i);
+                    hash.AppendData(value as byte[] ?? Encoding.UTF8.GetBytes(Convert.ToString(value, System.Globalization.CultureInfo.InvariantCulture)!));
+                    hash.AppendData([0x1f]);
                 }
             }
 

@@ -100,5 +100,7 @@ public sealed partial class KitchenStore
             : null;
     }
 
-    private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    private static string Hash(string text) => Hash(Encoding.UTF8.GetBytes(text));
+
+    private static string Hash(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using Coulisse.Kitchen.Planning;
 using NodaTime;
 
 namespace Coulisse.Store;
 
-/// <content>Plans, runs with their append-only events, settings, and the control log.</content>
+/// <content>Plans, runs with their append-only events, and settings.</content>
 public sealed partial class KitchenStore
 {
     /// <summary>Keeps a plan; it names the versions that made it.</summary>
@@ -60,50 +58,21 @@ public sealed partial class KitchenStore
     public async Task<string?> SettingAsync(string key, CancellationToken cancel = default)
         => (await ListAsync("SELECT value FROM setting WHERE kitchen = @kitchen AND key = @key", r => r.GetString(0), cancel, ("kitchen", _kitchen), ("key", key)).ConfigureAwait(false)).FirstOrDefault();
 
+    /// <summary>Sets a setting of this kitchen unless it is set; either way what holds is given back, the same to every process that asks at once.</summary>
+    public Task<string> SetOnceAsync(string key, string value, CancellationToken cancel = default)
+        => WriteAsync(async (connection, transaction) =>
+        {
+            await ExecuteAsync(connection, transaction, "INSERT INTO setting (kitchen, key, value) VALUES (@kitchen, @key, @value) ON CONFLICT (kitchen, key) DO NOTHING", cancel, ("kitchen", _kitchen), ("key", key), ("value", value)).ConfigureAwait(false);
+            return (await ScalarAsync<string>(connection, transaction, "SELECT value FROM setting WHERE kitchen = @kitchen AND key = @key", cancel, ("kitchen", _kitchen), ("key", key)).ConfigureAwait(false))!;
+        }, cancel);
+
+    /// <summary>Settings whose key begins so.</summary>
+    public Task<List<(string Key, string Value)>> SettingsAsync(string beginning, CancellationToken cancel = default)
+        => ListAsync("SELECT key, value FROM setting WHERE kitchen = @kitchen AND substr(key, 1, @n) = @beginning ORDER BY key", r => (r.GetString(0), r.GetString(1)), cancel, ("kitchen", _kitchen), ("n", beginning.Length), ("beginning", beginning));
+
     /// <summary>Sets a setting of this kitchen.</summary>
     public Task<int> SetAsync(string key, string value, CancellationToken cancel = default)
         => WriteAsync((connection, transaction) => ExecuteAsync(connection, transaction, "INSERT INTO setting (kitchen, key, value) VALUES (@kitchen, @key, @value) ON CONFLICT (kitchen, key) DO UPDATE SET value = @value", cancel, ("kitchen", _kitchen), ("key", key), ("value", value)), cancel);
 
-    /// <summary>Appends a reading to the control log. Each entry carries the hash of the one before, so a later change shows.</summary>
-    public Task<ControlEntry> LogControlAsync(string who, string json, CancellationToken cancel = default)
-        => WriteAsync(async (connection, transaction) =>
-        {
-            long last = await ScalarAsync<long?>(connection, transaction, "SELECT MAX(seq) FROM control_log WHERE kitchen = @kitchen", cancel, ("kitchen", _kitchen)).ConfigureAwait(false) ?? 0;
-            string previous = last == 0 ? "" : (await ScalarAsync<string>(connection, transaction, "SELECT hash FROM control_log WHERE kitchen = @kitchen AND seq = @s", cancel, ("kitchen", _kitchen), ("s", last)).ConfigureAwait(false))!;
-            // The clock is read once: the moment that is kept must be the moment that was hashed.
-            long now = NowMs;
-            ControlEntry entry = new(last + 1, FromMs(now), who, json, previous, Link(last + 1, now, who, json, previous));
-            await ExecuteAsync(connection, transaction, "INSERT INTO control_log (kitchen, seq, at_ms, who, json, previous, hash) VALUES (@kitchen, @s, @at, @who, @json, @p, @h)", cancel, ("kitchen", _kitchen), ("s", entry.Seq), ("at", entry.At.ToUnixTimeMilliseconds()), ("who", who), ("json", json), ("p", previous), ("h", entry.Hash)).ConfigureAwait(false);
-            return entry;
-        }, cancel);
-
-    /// <summary>The control log in order.</summary>
-    public Task<List<ControlEntry>> ControlLogAsync(CancellationToken cancel = default)
-        => ListAsync("SELECT seq, at_ms, who, json, previous, hash FROM control_log WHERE kitchen = @kitchen ORDER BY seq", r => new ControlEntry(r.GetInt64(0), FromMs(r.GetInt64(1)), r.GetString(2), r.GetString(3), r.GetString(4), r.GetString(5)), cancel, ("kitchen", _kitchen));
-
-    /// <summary>Checks the chain of the control log.</summary>
-    public async Task<ChainCheck> CheckControlLogAsync(CancellationToken cancel = default)
-    {
-        List<ControlEntry> entries = await ControlLogAsync(cancel).ConfigureAwait(false);
-        ImmutableArray<long>.Builder broken = ImmutableArray.CreateBuilder<long>();
-        string previous = "";
-        long seq = 0;
-        foreach (ControlEntry e in entries)
-        {
-            if (e.Seq != ++seq || e.Previous != previous || e.Hash != Link(e.Seq, e.At.ToUnixTimeMilliseconds(), e.Who, e.Json, e.Previous))
-            {
-                broken.Add(e.Seq);
-            }
-
-            previous = e.Hash;
-            seq = e.Seq;
-        }
-
-        return new ChainCheck(entries.Count, broken.ToImmutable());
-    }
-
     private static KeptPlan KeptPlanRow(System.Data.Common.DbDataReader r) => new(r.GetString(0), r.GetString(1), r.GetInt32(2), FromMs(r.GetInt64(3)), r.GetString(4), r.GetString(5));
-
-    private static string Link(long seq, long atMs, string who, string json, string previous)
-        => Hash(string.Create(CultureInfo.InvariantCulture, $"{seq}\n{atMs}\n{who}\n{json}\n{previous}"));
 }

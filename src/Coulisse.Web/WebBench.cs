@@ -2,8 +2,10 @@ using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
 using Coulisse.Web.Live;
+using Coulisse.Web.People;
 using Coulisse.Web.Plans;
 using Coulisse.Web.Sheets;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace Coulisse.Web;
 
@@ -14,20 +16,35 @@ public static class WebBench
     /// <exception cref="StoreException">The store cannot be opened.</exception>
     public static async Task<WebApplication> BuildAsync(WebBenchOptions options, CancellationToken cancel = default)
     {
-        KitchenStore store = await KitchenStore.OpenAsync(options.Store, options.Clock, cancel: cancel);
+        KitchenStore store = await KitchenStore.OpenAsync(options.Store, options.Clock, options.Kitchen, cancel);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // the keys lie in the store, as sessions and password hashes do: who has the store has them all (docs/keeping.md)
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        if (options.Secure)
+        {
+            builder.WebHost.UseKestrelHttpsConfiguration();
+        }
+
         builder.WebHost.ConfigureKestrel(k =>
         {
             k.AddServerHeader = false;
             k.Limits.MaxRequestBodySize = 12 * 1024 * 1024;
+            void Listen(ListenOptions listen)
+            {
+                if (options.Certificate is { } certificate)
+                {
+                    listen.UseHttps(certificate);
+                }
+            }
+
             if (options.Network)
             {
-                k.ListenAnyIP(options.Port);
+                k.ListenAnyIP(options.Port, Listen);
             }
             else
             {
-                k.Listen(System.Net.IPAddress.Loopback, options.Port);
+                k.Listen(System.Net.IPAddress.Loopback, options.Port, Listen);
             }
         });
         builder.Services.AddSingleton(options);
@@ -40,19 +57,50 @@ public static class WebBench
         builder.Services.AddSingleton<PlanDesk>();
         builder.Services.AddSingleton<LiveDesk>();
         builder.Services.AddSingleton<RoleLinks>();
+        builder.Services.AddPeople(options);
         builder.Services.AddRazorComponents();
         builder.Services.AddProblemDetails();
         WebApplication app = builder.Build();
         app.UseExceptionHandler();
-        app.UseGuards();
+        app.UseGuards(options.Secure);
+        app.UseRateLimiter();
+        app.UseDoors(options);
         app.MapGet("/healthz", () => "ok");
+        app.MapGet("/readyz", ReadyAsync);
         app.MapGet("/a/{print}/{**file}", (HttpContext context, string file) => EmbeddedFiles.Of.Serve(context, file));
         app.MapDesk();
         app.MapPlans();
         app.MapLive();
         app.MapPapers();
+        if (options.Network)
+        {
+            app.MapPeople();
+            app.MapPasskeys();
+            app.MapOwner();
+        }
+
         return app;
     }
+
+    /// <summary>Ready when the store answers.</summary>
+    private static async Task<IResult> ReadyAsync(KitchenStore store, CancellationToken cancel)
+    {
+        try
+        {
+            await store.SettingAsync("ready", cancel);
+            return Results.Text("ready");
+        }
+        catch (Exception e) when (e is StoreException or System.Data.Common.DbException)
+        {
+            return Results.Text("the store does not answer", statusCode: StatusCodes.Status503ServiceUnavailable);
+        }
+    }
+
+    /// <summary>Address by which the first owner comes in; null on this machine alone, or when the kitchen has an owner.</summary>
+    public static async Task<string?> OwnerLinkAsync(WebApplication app, CancellationToken cancel = default)
+        => app.Services.GetRequiredService<WebBenchOptions>().Network
+            ? await OwnerEndpoints.FirstOwnerAsync(app.Services.GetRequiredService<KitchenStore>(), app.Services.GetRequiredService<SignedLinks>(), cancel)
+            : null;
 
     /// <summary>Puts the example occasion on the shelf and begins to plan it, unless it has a plan.</summary>
     /// <returns>Address of the page to open.</returns>

@@ -17,6 +17,18 @@ public sealed record WebBenchOptions
     /// <summary>False: this machine only. True: every address of this machine, so that tablets on the kitchen's network reach it.</summary>
     public bool Network { get; init; }
 
+    /// <summary>Further names this machine answers to when it is open to itself only; without them a name that was turned to point here is refused.</summary>
+    public IReadOnlyCollection<string> Names { get; init; } = [];
+
+    /// <summary>Certificate of the bench's own HTTPS; null for plain HTTP.</summary>
+    public System.Security.Cryptography.X509Certificates.X509Certificate2? Certificate { get; init; }
+
+    /// <summary>Whether browsers reach it by HTTPS.</summary>
+    public bool Secure => Certificate is not null;
+
+    /// <summary>Which kitchen's documents are seen; one store may hold many.</summary>
+    public string Kitchen { get; init; } = "main";
+
     /// <summary>Folder of the embedded store, or a PostgreSQL connection string.</summary>
     public string Store { get; init; } = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "coulisse");
 

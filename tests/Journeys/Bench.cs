@@ -41,7 +41,7 @@ internal sealed class Bench : IAsyncDisposable
         string chromium = Environment.GetEnvironmentVariable("COULISSE_CHROMIUM") ?? OnPath("chromium") ?? "";
         Assert.SkipWhen(chromium.Length == 0, "No chromium on the path; install it to run the browser journeys.");
         string folder = Directory.CreateTempSubdirectory("coulisse-journey-").FullName;
-        WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder });
+        WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder, Names = ["kitchen.test"] });
         await app.StartAsync();
         IPlaywright playwright = await Playwright.CreateAsync();
         IBrowser browser = await playwright.Chromium.LaunchAsync(new()

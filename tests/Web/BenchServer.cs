@@ -18,7 +18,7 @@ internal sealed class BenchServer : IAsyncDisposable
     {
         _app = app;
         _folder = folder;
-        Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+        Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First().Replace("[::]", "127.0.0.1", StringComparison.Ordinal));
         Client = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = Address };
     }
 
@@ -34,6 +34,8 @@ internal sealed class BenchServer : IAsyncDisposable
         await app.StartAsync();
         return new BenchServer(app, own ? folder : null);
     }
+
+    public Task<string?> OwnerLinkAsync() => WebBench.OwnerLinkAsync(_app);
 
     public IServiceProvider Services => _app.Services;
 

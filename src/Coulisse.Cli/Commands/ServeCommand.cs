@@ -2,6 +2,8 @@ using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Security.Cryptography.X509Certificates;
 using Coulisse.Store;
 using Coulisse.Web;
 using Microsoft.AspNetCore.Builder;
@@ -23,16 +25,27 @@ internal static class ServeCommand
         command.Options.Add(data);
         command.Options.Add(store);
         command.Options.Add(network);
+        Option<string?> certificate = new("--certificate") { Description = "HTTPS by this certificate: a PEM file with the key in it or in --key, or a .pfx file." };
+        Option<string?> key = new("--key") { Description = "PEM file of the certificate's key." };
+        Option<string?> kitchen = new("--kitchen") { Description = "Which kitchen of the store (default: main)." };
+        command.Options.Add(certificate);
+        command.Options.Add(key);
+        command.Options.Add(kitchen);
         Option<bool> open = new("--open") { Description = "Open the browser." };
         Option<bool> demo = new("--demo") { Description = "Have the example occasion ready." };
         command.Options.Add(open);
         command.Options.Add(demo);
-        command.SetAction((parsed, cancel) => RunAsync(parsed.GetValue(port), parsed.GetValue(store) ?? parsed.GetValue(data), parsed.GetValue(network), parsed.GetValue(open), parsed.GetValue(demo), cancel));
+        command.SetAction((parsed, cancel) =>
+        {
+            WebBenchOptions options = new() { Port = parsed.GetValue(port), Network = parsed.GetValue(network) };
+            return RunAsync(options with { Store = parsed.GetValue(store) ?? parsed.GetValue(data) ?? options.Store, Kitchen = parsed.GetValue(kitchen) ?? options.Kitchen }, parsed.GetValue(certificate), parsed.GetValue(key), parsed.GetValue(open), parsed.GetValue(demo), cancel);
+        });
         return command;
     }
 
-    private static async Task<int> RunAsync(int port, string? where, bool network, bool open, bool demo, CancellationToken cancel)
+    private static async Task<int> RunAsync(WebBenchOptions options, string? certificate, string? key, bool open, bool demo, CancellationToken cancel)
     {
+        int port = options.Port;
         if (port is < 0 or > 65535)
         {
             return Input.Fail(Exit.Usage, string.Create(CultureInfo.InvariantCulture, $"--port {port} is no port; give 1 to 65535, or 0 for any free one."));
@@ -40,14 +53,28 @@ internal static class ServeCommand
 
         try
         {
-            WebBenchOptions options = new() { Port = port, Network = network };
-            await using WebApplication app = await WebBench.BuildAsync(where is null ? options : options with { Store = where }, cancel);
+            if (certificate is not null)
+            {
+                options = options with { Certificate = Certificate(certificate, key) };
+            }
+
+            await using WebApplication app = await WebBench.BuildAsync(options, cancel);
             await app.StartAsync(cancel);
             Console.Error.WriteLine("The bench is open at " + string.Join(" and ", app.Urls) + ". Stop it with Ctrl+C.");
+            if (await WebBench.OwnerLinkAsync(app, cancel) is { } owner)
+            {
+                Console.Error.WriteLine("This kitchen has no owner yet. Within the hour, open " + Here(app.Urls.First()) + owner + " and set a name and a password. The link works once.");
+            }
+
+            if (options.Network && !options.Secure)
+            {
+                Console.Error.WriteLine("Passwords travel in the clear on this network: give --certificate for HTTPS wherever others share it.");
+            }
+
             string page = demo ? await WebBench.OpenExampleAsync(app, cancel) : "/";
             if (open)
             {
-                Browse(app.Urls.First().Replace("[::]", "127.0.0.1", StringComparison.Ordinal).Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal) + page);
+                Browse(Here(app.Urls.First()) + page);
             }
 
             await app.WaitForShutdownAsync(cancel);
@@ -57,10 +84,30 @@ internal static class ServeCommand
         {
             return Input.Fail(Exit.Storage, e.Message);
         }
+        catch (CryptographicException e)
+        {
+            return Input.Fail(Exit.Usage, $"--certificate {certificate} cannot be used: {e.Message} Give a PEM file with its key in it or in --key, or a .pfx file without a password.");
+        }
+        catch (IOException e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return Input.Fail(Exit.Storage, e.Message);
+        }
         catch (IOException e)
         {
             return Input.Fail(Exit.Storage, string.Create(CultureInfo.InvariantCulture, $"Port {port} cannot be opened ({e.Message}) Name another with --port."));
         }
+    }
+
+    private static string Here(string url) => url.Replace("[::]", "127.0.0.1", StringComparison.Ordinal).Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal);
+
+    private static X509Certificate2 Certificate(string file, string? key)
+    {
+        if (file.EndsWith(".pfx", StringComparison.OrdinalIgnoreCase) || file.EndsWith(".p12", StringComparison.OrdinalIgnoreCase))
+        {
+            return X509CertificateLoader.LoadPkcs12FromFile(file, null);
+        }
+
+        return X509Certificate2.CreateFromPemFile(file, key);
     }
 
     // a machine without a browser is no fault: the address stands on the screen

@@ -12,6 +12,7 @@ internal static class Postgres
             "CREATE INDEX search_words ON search_text USING gin (words)",
         ],
         2 => ["CREATE TABLE setting (kitchen TEXT NOT NULL, key TEXT NOT NULL, value TEXT NOT NULL, PRIMARY KEY (kitchen, key))"],
+        3 => [.. Numbered.Third, "CREATE TABLE attachment (id TEXT PRIMARY KEY, document_id TEXT NOT NULL REFERENCES document (id), name TEXT NOT NULL, type TEXT NOT NULL, bytes BYTEA NOT NULL, hash TEXT NOT NULL, made_ms BIGINT NOT NULL)", "CREATE INDEX attachment_of ON attachment (document_id, made_ms)"],
         _ => throw new ArgumentOutOfRangeException(nameof(number), number, "There is no such migration."),
     };
 }

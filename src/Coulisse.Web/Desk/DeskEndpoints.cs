@@ -3,6 +3,7 @@ using Coulisse.Cards;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
+using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 
@@ -52,7 +53,7 @@ internal static class DeskEndpoints
         });
     }
 
-    private static async Task<IResult> KeepAsync([FromForm] string? id, [FromForm] int? basedOn, [FromForm] string? text, KitchenStore store, CancellationToken cancel)
+    private static async Task<IResult> KeepAsync([FromForm] string? id, [FromForm] int? basedOn, [FromForm] string? text, HttpContext context, KitchenStore store, CancellationToken cancel)
     {
         string card = (text ?? "").ReplaceLineEndings("\n");
         if (card.Length > CardText.MostCharacters || card.Trim().Length == 0)
@@ -60,7 +61,7 @@ internal static class DeskEndpoints
             return Results.Problem(card.Trim().Length == 0 ? "The card is empty; nothing was kept." : "A card is 5 MB at most; nothing was kept.", statusCode: StatusCodes.Status422UnprocessableEntity);
         }
 
-        SaveOutcome saved = await store.SaveAsync(DocumentKind.Card, string.IsNullOrEmpty(id) ? null : id, basedOn ?? 0, Title(card), card, "bench", "", cancel);
+        SaveOutcome saved = await store.SaveAsync(DocumentKind.Card, string.IsNullOrEmpty(id) ? null : id, basedOn ?? 0, Title(card), card, context.Name(), "", cancel);
         return saved switch
         {
             SaveOutcome.Saved(var key, _) => Results.Redirect("/cards/" + key),

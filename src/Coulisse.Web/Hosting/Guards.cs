@@ -7,7 +7,7 @@ internal static class Guards
 {
     private const string Policy = "default-src 'self'; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
-    public static void UseGuards(this WebApplication app) => app.Use(async (context, next) =>
+    public static void UseGuards(this WebApplication app, bool secure) => app.Use(async (context, next) =>
     {
         IHeaderDictionary headers = context.Response.Headers;
         headers.ContentSecurityPolicy = Policy;
@@ -17,6 +17,14 @@ internal static class Guards
         {
             // a browser complains of it where the page is not a secure context
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        }
+
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
+        headers.XFrameOptions = "DENY";
+        if (secure)
+        {
+            headers.StrictTransportSecurity = "max-age=31536000";
         }
 
         if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method) && ComesFromElsewhere(context.Request))

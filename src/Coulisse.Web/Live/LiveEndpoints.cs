@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Net;
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
 using System.Text;
@@ -7,6 +6,7 @@ using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
+using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using NodaTime;
@@ -24,6 +24,7 @@ internal static class LiveEndpoints
         app.MapPost("/plan/{id}/live", BeginAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapGet("/live/{run}", PageAsync);
         app.MapGet("/live/{run}/links", LinksAsync);
+        app.MapPost("/live/{run}/links/end", EndLinkAsync).DisableAntiforgery();
         app.MapGet("/api/live/{run}", StateAsync);
         app.MapGet("/api/live/{run}/stream", StreamAsync);
         app.MapPost("/api/live/{run}", TakeAsync);
@@ -43,11 +44,11 @@ internal static class LiveEndpoints
         return Results.Redirect("/live/" + await store.StartRunAsync(id, start, how == "rehearse", cancel));
     }
 
-    /// <summary>Whose page it is: the chef's on the machine that serves it, a person's by a link; null for nobody we know.</summary>
+    /// <summary>Whose page it is: the chef's own, a signed-in person's, or a person's by a link; null for nobody we know.</summary>
     private static async Task<string?> RoleAsync(HttpContext context, string run, RoleLinks links, CancellationToken cancel)
         => context.Request.Query["t"].ToString() is { Length: > 0 } token
             ? await links.RoleAsync(run, token, cancel)
-            : context.Connection.RemoteIpAddress is { } from && IPAddress.IsLoopback(from) ? "" : null;
+            : context.IsChef() ? "" : context.User.Identity is { IsAuthenticated: true, Name: { } name } ? name : null;
 
     private static IResult Shut() => Results.Problem("This link has run out or belongs to another run. Ask the chef for a new one.", statusCode: StatusCodes.Status403Forbidden);
 
@@ -113,7 +114,7 @@ internal static class LiveEndpoints
 
         // How long ago, not when: a device's own clock may be minutes off, the time since its tick is not.
         Instant now = Instant.FromDateTimeOffset(clock.GetUtcNow());
-        LiveEvent[] events = [.. reports.Select(r => new LiveEvent(r.Id, now - Duration.FromMilliseconds(Math.Clamp(r.AgoMs, 0, 86_400_000)), r.Kind, r.Subject, role.Length > 0 ? role : "chef", r.Text ?? ""))];
+        LiveEvent[] events = [.. reports.Select(r => new LiveEvent(r.Id, now - Duration.FromMilliseconds(Math.Clamp(r.AgoMs, 0, 86_400_000)), r.Kind, r.Subject, role.Length > 0 ? role : context.Name() is "bench" ? "chef" : context.Name(), r.Text ?? ""))];
         return Results.Ok(await desk.TakeAsync(open, events, cancel));
     }
 
@@ -141,6 +142,18 @@ internal static class LiveEndpoints
         string says = "Each opens one person's page for twelve hours; hold a tablet's camera to it."
             + (options.Network ? "" : " Only this machine can be reached now: start with coulisse serve --network to let the kitchen's tablets in.");
         return new RazorComponentResult<LiveLinksPage>(new { View = new LiveLinksView(run, open.Plan.Title, says, [.. all]) });
+    }
+
+    private static async Task<IResult> EndLinkAsync(HttpContext context, string run, [FromForm] string? who, RoleLinks links, KitchenStore store, CancellationToken cancel)
+    {
+        if (!context.IsChef())
+        {
+            return Shut();
+        }
+
+        await links.EndAsync(run, who ?? "", cancel);
+        await store.AuditAsync(context.Name(), "took back a live link", who ?? "", cancel);
+        return Results.Redirect("/live/" + Uri.EscapeDataString(run) + "/links");
     }
 
     private static string? NetworkAddress() => NetworkInterface.GetAllNetworkInterfaces()
