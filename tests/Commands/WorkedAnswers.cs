@@ -66,6 +66,34 @@ public sealed class WorkedAnswers(PlannedDemo demo) : IClassFixture<PlannedDemo>
         Close(100.1, fit.GetProperty("trimGrams").GetDouble(), 0.005);
     }
 
+    [Theory]
+    [InlineData("92x80", "60", "1.2", "3", 280, 0, 39, 8, 2836.3)]
+    [InlineData("150x132", "60", "1.2", "4", 280, 0, 170, 2, 3110.2)]
+    [InlineData("120", "50", "1", "4", 120, 0, 162, 1, 904.8)]
+    public void P10_P25_P26_roots_to_buy_for_discs(string root, string disc, string slice, string peel, int count, int spare, int good, int buy, double grams)
+    {
+        JsonElement cut = Bench.Run("fit", "root", root, disc, "--slice", slice, "--peel", peel, "--count", $"{count}", "--spare", $"{spare}", "--json").Json;
+        Assert.Equal(good, cut.GetProperty("good").GetInt32());
+        Assert.Equal(buy, cut.GetProperty("buy").GetInt32());
+        Close(grams, cut.GetProperty("boughtGrams").GetDouble(), 0.001);
+    }
+
+    [Fact]
+    public void P11_curd_in_a_folded_disc_and_in_the_line_that_is_piped()
+    {
+        Close(1.79, Bench.Run("fit", "fold", "60", "6", "--reach", "18", "--density", "1.02", "--json").Json.GetProperty("grams").GetDouble(), 0.01);
+        Close(1.759, Bench.Run("fit", "piped", "line", "8x35", "--json").Json.GetProperty("pieceMillilitres").GetDouble(), 0.001);
+    }
+
+    [Fact]
+    public void P3_P12_plates_on_trays_and_discs_on_cloths()
+    {
+        JsonElement plates = Bench.Run("fit", "tray", "530x325", "160", "--count", "52", "--slots", "12", "--json").Json;
+        Assert.Equal((6, 9, true), (plates.GetProperty("perTray").GetInt32(), plates.GetProperty("trays").GetInt32(), plates.GetProperty("fits").GetBoolean()));
+        JsonElement discs = Bench.Run("fit", "rounds", "530x325", "60", "--gap", "1", "--json").Json;
+        Assert.Equal((48, 40), (discs.GetProperty("count").GetInt32(), discs.GetProperty("square").GetInt32()));
+    }
+
     [Fact]
     public void P9_fifty_bars_are_plated_and_six_stay_in_one_block()
     {

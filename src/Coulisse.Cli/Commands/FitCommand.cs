@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Coulisse.Matter.Quantities;
 using Coulisse.Matter.Shapes;
 
@@ -11,8 +10,6 @@ internal static class FitCommand
     private static readonly Option<double> Gap = new("--gap") { Description = "Room between two pieces, or the width a cut loses, mm" };
     private static readonly Option<double> Edge = new("--edge") { Description = "Trimmed from every side first, mm" };
     private static readonly Option<double?> Density = new("--density") { Description = "g/mL, to give grams where the block has a height" };
-    private static readonly Option<bool> Json = new("--json") { Description = "One JSON document" };
-    private static readonly Option<bool> Svg = new("--svg") { Description = "The drawing to scale, as SVG" };
 
     public static Command Create()
     {
@@ -32,30 +29,19 @@ internal static class FitCommand
 
     private static Command Sub(string name, string what, Argument<string> first, Argument<string> second, Func<double[], double[], ParseResult, (object Document, string Text, Drawing Drawing)> fit)
     {
-        Command sub = new(name, what) { first, second, Gap, Edge, Density, Json, Svg };
+        Command sub = new(name, what) { first, second, Gap, Edge, Density, FitParts.Json, FitParts.Svg };
         sub.SetAction(parsed =>
         {
-            if (Sizes(parsed.GetRequiredValue(first)) is not { } block || Sizes(parsed.GetRequiredValue(second)) is not { } piece)
+            if (FitParts.Sizes(parsed.GetRequiredValue(first)) is not { } block || FitParts.Sizes(parsed.GetRequiredValue(second)) is not { } piece)
             {
                 return Input.Fail(Exit.Usage, "sizes are millimetres, such as 330x220 or 60.");
             }
 
-            try
+            return FitParts.Guard(() =>
             {
                 (object document, string text, Drawing drawing) = fit(block, piece, parsed);
-                if (parsed.GetValue(Json))
-                {
-                    return Input.Json(document);
-                }
-
-                Console.Out.WriteLine(parsed.GetValue(Svg) ? SvgDrawing.Write(drawing) : text);
-                return Exit.Done;
-            }
-            catch (ArgumentOutOfRangeException e)
-            {
-                // the message of the shapes is written for the person; only .NET's tail of names and values is cut
-                return Input.Fail(Exit.Problems, e.Message.Split(" (Parameter", StringSplitOptions.None)[0]);
-            }
+                return FitParts.Give(parsed, document, text, drawing);
+            });
         });
         return sub;
     }
@@ -106,20 +92,4 @@ internal static class FitCommand
     private static object? Even(EvenCut? cut) => cut is null ? null : new { cut.Count, cut.Columns, cut.Rows, alongMillimetres = cut.Along.Millimetres, acrossMillimetres = cut.Across.Millimetres };
 
     private static Length Mm(double[] sizes, int at) => Length.FromMillimetres(at < sizes.Length ? sizes[at] : sizes[^1]);
-
-    private static double[]? Sizes(string text)
-    {
-        List<double> sizes = [];
-        foreach (string part in text.ToLowerInvariant().Replace("mm", "", StringComparison.Ordinal).Split(['x', '×']))
-        {
-            if (!double.TryParse(part.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double v))
-            {
-                return null;
-            }
-
-            sizes.Add(v);
-        }
-
-        return [.. sizes];
-    }
 }
