@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Method;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
 using Coulisse.Kitchen.Planning.Slot;
@@ -38,8 +39,9 @@ public static class PlanFlow
                 }
 
                 PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options, progress, cancel);
+                KitFacts kit = KitFacts.Of(occasion.Kit);
                 return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
-                    occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], outcome,
+                    occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], outcome,
                     outcome is Plan plan ? PlanValidator.Check(occasion, plan) : []));
             },
             problems => new Parsed<PlannedOccasion>.Failed(problems));

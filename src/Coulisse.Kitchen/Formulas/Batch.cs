@@ -34,4 +34,11 @@ public sealed record BatchLine(WeighedLine Weighed, double Grams, double Rounded
 /// <param name="MinutesAsWritten">As written; null when the card gives none.</param>
 /// <param name="Minutes">For this batch; null when nothing is known.</param>
 /// <param name="Why">Why it changed or did not.</param>
-public sealed record BatchStep(Cards.Step Step, double? MinutesAsWritten, double? Minutes, string Why);
+public sealed record BatchStep(Cards.Step Step, double? MinutesAsWritten, double? Minutes, string Why)
+{
+    /// <summary>Cautious minutes; null when nothing is known or the kit never gets there.</summary>
+    public double? MinutesCautious { get; init; }
+
+    /// <summary>Worked out from mass, load, thickness and power, not taken as written.</summary>
+    public bool Physical { get; init; }
+}
