@@ -1,55 +1,92 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using Coulisse.Formats.Travel;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Planning;
-using Coulisse.Papers;
+using Coulisse.Kitchen.Safety;
 using Coulisse.Views.Papers;
 using NodaTime;
 
 namespace Coulisse.Flows;
 
-/// <summary>Prints the papers of a planned occasion into a folder.</summary>
+/// <summary>What papers are made from besides the planned occasion.</summary>
+public sealed record PrintWish
+{
+    /// <summary>Price list; null leaves order and cost sheet out.</summary>
+    public PriceList? Prices { get; init; }
+
+    /// <summary>Stock, minimum orders, delivery days.</summary>
+    public OrderTerms Terms { get; init; } = new();
+
+    /// <summary>Q factor, target, tax.</summary>
+    public CostTerms Cost { get; init; } = new();
+
+    /// <summary>Needed besides: spares.</summary>
+    public ImmutableArray<Need> Extra { get; init; } = [];
+
+    /// <summary>False leaves out what twins take.</summary>
+    public bool Twins { get; init; } = true;
+}
+
+/// <summary>One version of the truth for every sheet of an occasion or a card.</summary>
 public static class PrintFlow
 {
-    /// <summary>One version of the truth for every sheet.</summary>
+    /// <summary>The bundle of a planned occasion.</summary>
     /// <param name="planned">The planned occasion.</param>
     /// <param name="now">Moment of printing, local.</param>
-    public static PaperBundle Bundle(PlannedOccasion planned, LocalDateTime now) => new()
+    /// <param name="wish">Prices and terms; null for none.</param>
+    public static PaperBundle Bundle(PlannedOccasion planned, LocalDateTime now, PrintWish? wish = null)
     {
-        Mark = new PaperMark(Version(planned), now.ToString("d MMM uuuu, HH:mm", System.Globalization.CultureInfo.InvariantCulture)),
-        Occasion = planned.Occasion,
-        Plan = planned.Outcome as Plan,
-        Batches = planned.Batches,
-        Findings = planned.Findings,
-    };
-
-    /// <summary>Writes each sheet as a PDF file; nothing is left half-written.</summary>
-    /// <returns>File names in the order of the shelf.</returns>
-    /// <exception cref="IOException">The folder cannot be written.</exception>
-    public static ImmutableArray<string> Write(PaperBundle bundle, PaperChoice choice, string folder)
-    {
-        ImmutableArray<PrintedPaper> printed = PaperPrinter.Print(bundle, choice);
-        Directory.CreateDirectory(folder);
-        ImmutableArray<string>.Builder names = ImmutableArray.CreateBuilder<string>();
-        foreach (PrintedPaper paper in printed)
+        ArgumentNullException.ThrowIfNull(planned);
+        wish ??= new();
+        NeedsList needs = OccasionNeeds.Of(planned.Occasion, wish.Extra, wish.Twins).Match(n => n, p => new NeedsList([], p, []));
+        PaperBundle bare = new()
         {
-            string name = FileName(paper.Paper.Id) + ".pdf";
-            string part = Path.Combine(folder, name + ".part");
-            File.WriteAllBytes(part, paper.Pdf.Bytes);
-            File.Move(part, Path.Combine(folder, name), true);
-            names.Add(name);
-        }
-
-        return names.ToImmutable();
+            Mark = new("", ""),
+            Occasion = planned.Occasion,
+            Plan = planned.Outcome as Plan,
+            Batches = planned.Batches,
+            Findings = planned.Findings,
+            Faults = [.. planned.Faults.Select(f => f.Words)],
+            Code = planned.Findings.IsEmpty ? CodeOfPractice.Of(planned.Occasion).Code : planned.Findings[0].Code,
+            Needs = needs,
+            Prices = wish.Prices,
+            Order = wish.Prices is { } list ? Order.For(needs.Needs, list, wish.Terms) : null,
+            Costing = wish.Prices is { } valued ? Costing.Of(needs.Needs, valued) : null,
+            CostTerms = wish.Cost,
+        };
+        return Marked(bare, now);
     }
 
-    /// <summary>A short mark that changes whenever anything a sheet is made of changes.</summary>
-    public static string Version(PlannedOccasion planned)
+    /// <summary>The bundle of one card.</summary>
+    public static PaperBundle Bundle(AssessedDish dish, LocalDateTime now, PrintWish? wish = null)
     {
-        string all = TravelJson.Write(planned.Batches) + (planned.Outcome is Plan plan ? TravelJson.Write(plan) : "");
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all)))[..8];
+        ArgumentNullException.ThrowIfNull(dish);
+        wish ??= new();
+        NeedsList needs = NeedsList.From([dish.Batch], wish.Extra);
+        return Marked(
+            new()
+            {
+                Mark = new("", ""), Batches = [dish.Batch], Findings = [dish.Findings], Code = dish.Findings.Code, Needs = needs, Prices = wish.Prices,
+                Costing = wish.Prices is { } list ? Costing.Of(needs.Needs, list) : null, CostTerms = wish.Cost,
+            },
+            now);
     }
 
-    private static string FileName(string id) => string.Concat(id.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+    /// <summary>What could not be bought or valued: said on the sheets, and to whoever prints.</summary>
+    public static ImmutableArray<Problem> Problems(PaperBundle bundle)
+    {
+        ArgumentNullException.ThrowIfNull(bundle);
+        return [.. (bundle.Needs?.Problems ?? []).Concat(bundle.Order?.Problems ?? []).Concat(bundle.Costing?.Problems ?? []).Distinct()];
+    }
+
+    // The mark is a hash of what all sheets say: it changes when a figure does, and only then.
+    private static PaperBundle Marked(PaperBundle bare, LocalDateTime now)
+    {
+        string says = string.Join('\n', PaperShelf.Papers(bare).Select(p => p.Id + " " + p.Content));
+        string version = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(says)))[..8];
+        return bare with { Mark = new(version, now.ToString("ddd d MMM uuuu HH:mm", CultureInfo.GetCultureInfo("en-GB"))) };
+    }
 }

@@ -17,8 +17,23 @@ public sealed record PaperChoice
     /// <summary>Sheets by id; empty for all. Used to print only what went stale.</summary>
     public ImmutableArray<string> Ids { get; init; } = [];
 
+    /// <summary>Only sheets of these people; empty for all. A sheet that is nobody's is then left out.</summary>
+    public ImmutableArray<string> People { get; init; } = [];
+
+    /// <summary>Only sheets of these days (2026-10-09), of those that are of one day; empty for all.</summary>
+    public ImmutableArray<string> Days { get; init; } = [];
+
+    /// <summary>Copies of each sheet in its file, 1 or more.</summary>
+    public int Copies { get; init; } = 1;
+
+    /// <summary>All sheets in one file.</summary>
+    public bool OneFile { get; init; }
+
     /// <summary>Sheet.</summary>
     public PageFormat Format { get; init; } = PageFormat.A4;
+
+    /// <summary>Sheet of labels; null for eight on the chosen page.</summary>
+    public LabelSheet? Labels { get; init; }
 
     /// <summary>True for the edition in large print: no running text under 18 pt.</summary>
     public bool Large { get; init; }
@@ -38,10 +53,20 @@ public static class PaperPrinter
         .. PaperShelf.Papers(bundle)
             .Where(p => choice.Kinds.IsEmpty || choice.Kinds.Contains(p.Kind))
             .Where(p => choice.Ids.IsEmpty || choice.Ids.Contains(p.Id))
+            .Where(p => choice.People.IsEmpty || choice.People.Contains(p.Person))
+            .Where(p => choice.Days.IsEmpty || p.Day is not { } day || choice.Days.Contains(day.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)))
             .Select(p => choice.Large ? p with { TextSize = Math.Max(18, p.TextSize) } : p),
     ];
 
     /// <summary>Prints each sheet as a PDF of its own.</summary>
     public static ImmutableArray<PrintedPaper> Print(PaperBundle bundle, PaperChoice choice)
-        => [.. Papers(bundle, choice).Select(p => new PrintedPaper(p, PdfWriter.Write(PagePlan.Of(p, choice.Format))))];
+        => Print(Papers(bundle, choice), choice);
+
+    /// <summary>Prints sheets already chosen.</summary>
+    public static ImmutableArray<PrintedPaper> Print(ImmutableArray<Paper> papers, PaperChoice choice)
+        => [.. papers.Select(p => new PrintedPaper(p, PdfWriter.Write([.. Enumerable.Repeat(PagePlan.Of(p, choice.Format, choice.Labels), choice.Copies)])))];
+
+    /// <summary>Prints sheets into one file, one after another.</summary>
+    public static WrittenPdf PrintOne(ImmutableArray<Paper> papers, PaperChoice choice)
+        => PdfWriter.Write([.. papers.SelectMany(p => Enumerable.Repeat(PagePlan.Of(p, choice.Format, choice.Labels), choice.Copies))]);
 }

@@ -25,6 +25,7 @@ internal static class All
         DemoCommand.Create(),
         OrderCommand.Create(),
         CostCommand.Create(),
+        LoadsCommand.Create(),
         ReplanCommand.Create(),
         PrintCommand.Create(),
         ServeCommand.Create(),

@@ -72,7 +72,7 @@ internal static class DemoCommand
         ImmutableArray<string> names;
         try
         {
-            names = PrintFlow.Write(PrintFlow.Bundle(planned, LocalDateTime.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)), PaperChoice.All, folder);
+            names = [.. PrintOut.Write(PrintFlow.Bundle(planned, LocalDateTime.FromDateTime(TimeProvider.System.GetLocalNow().DateTime), Prices(planned)), PaperChoice.All, folder).Files.Select(f => Path.GetFileName(f.File))];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -82,6 +82,13 @@ internal static class DemoCommand
         Say($"{N(names.Length)} papers in {folder}/: {string.Join(", ", names.Take(6))}{(names.Length > 6 ? " …" : "")}");
         Say($"done in {Seconds(start)}. Open the bench: ./coulisse serve   (then http://localhost:5080)");
         return planned.Faults.IsEmpty ? Exit.Done : Exit.Problems;
+    }
+
+    /// <summary>The price list that the sheet names, beside it.</summary>
+    private static PrintWish Prices(PlannedOccasion planned)
+    {
+        string? file = planned.Occasion.Sheet.PricesFile is { } name && Examples() is { } examples ? Path.Combine(examples, "demo", name) : null;
+        return file is not null && File.Exists(file) && Coulisse.Kitchen.Needs.PriceList.Read(File.ReadAllText(file), planned.Occasion.Sheet.Currency) is Coulisse.Cards.Parsed<Coulisse.Kitchen.Needs.PriceList>.Ok(var list) ? new PrintWish { Prices = list } : new PrintWish();
     }
 
     private static void SafetyOfDraft(string examples)

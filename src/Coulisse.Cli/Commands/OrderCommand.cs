@@ -17,10 +17,11 @@ internal static class OrderCommand
         Option<string> prices = PricesOption();
         Option<string?> currency = CurrencyOption();
         Option<string[]> extra = ExtraOption();
-        Option<decimal> over = new("--over") { Description = "Least share bought over the need of weighed goods, percent", DefaultValueFactory = _ => 1m };
+        OrderTermsOptions terms = new();
         Option<bool> plain = WithoutTwinsOption();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, over, plain, json };
+        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, plain, json };
+        terms.AddTo(command);
         command.SetAction(parsed =>
         {
             if (PlanCommand.Load([parsed.GetRequiredValue(sheet)], null, out int exit) is not { } occasion)
@@ -33,13 +34,23 @@ internal static class OrderCommand
                 return exit;
             }
 
-            if (Extra(parsed.GetValue(extra) ?? []) is not { } added || parsed.GetValue(over) is < 0 or > 100)
+            if (Extra(parsed.GetValue(extra) ?? []) is not { } added)
             {
-                return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\", such as \"beetroot=500 g\" or \"swede=1 piece\"; --over is a percentage from 0 to 100.");
+                return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\", such as \"beetroot=500 g\" or \"swede=1 piece\".");
+            }
+
+            if (terms.Read(parsed, out exit) is not { } asked)
+            {
+                return exit;
+            }
+
+            if (asked.Suppliers.Keys.FirstOrDefault(s => list.Rows.All(r => r.Supplier != s)) is { } nobody)
+            {
+                return Input.Fail(Exit.Usage, $"no supplier of the price list is called \"{nobody}\"; there are {string.Join(", ", list.Rows.Select(r => r.Supplier).Where(s => s.Length > 0).Distinct())}.");
             }
 
             return OccasionNeeds.Of(occasion, added, !parsed.GetValue(plain)).Match(
-                needs => Give(occasion, needs, Order.For(needs.Needs, list, parsed.GetValue(over) / 100), parsed.GetValue(json)),
+                needs => Give(occasion, needs, Order.For(needs.Needs, list, asked), parsed.GetValue(json)),
                 problems => Input.Fail(parsed.GetRequiredValue(sheet), problems));
         });
         return command;
@@ -97,12 +108,13 @@ internal static class OrderCommand
     private static object Document(Occasion occasion, NeedsList needs, Order order, Problem[] problems) => new
     {
         schema = "coulisse/order/1", title = occasion.Title, currency = order.Total.Currency, total = order.Total.Amount,
-        suppliers = order.BySupplier.Select(s => new { supplier = s.Key, total = s.Value.Amount, orderBy = OrderBy(occasion, order, s.Key) }),
+        suppliers = order.BySupplier.Select(s => new { supplier = s.Key, total = s.Value.Amount, orderBy = OrderBy(occasion, order, s.Key), topUp = order.TopUp.GetValueOrDefault(s.Key) }),
+        proven = order.Proven, bound = order.Bound,
         packs = order.Lines.SelectMany(l => l.Packs.Select(p => new
         {
-            item = l.Item, supplier = p.Row.Supplier, size = p.Row.PackSize, unit = p.Row.Unit, count = p.Count, price = p.Row.Price.Amount, cost = p.Count * p.Row.Price.Amount, leadDays = p.Row.LeadDays, note = p.Row.Note,
+            item = l.Item, supplier = p.Row.Supplier, size = p.Row.PackSize, unit = p.Row.Unit, count = p.Count, price = p.Row.Price.Amount, cost = p.Count * p.Row.Price.Amount, leadDays = p.Row.LeadDays, comesOn = p.ComesOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), note = p.Row.Note,
         })),
-        margins = order.Lines.Select(l => new { item = l.Item, need = Math.Round(l.Need, 3), bought = l.Bought, marginPercent = Math.Round(l.Margin * 100, 2), thin = l.Thin, @for = l.Needs.Select(n => n.For).Distinct() }),
+        margins = order.Lines.Select(l => new { item = l.Item, need = Math.Round(l.Need, 3), bought = l.Bought, marginPercent = Math.Round(l.Margin * 100, 2), thin = l.Thin, fromStock = l.FromStock.Select(t => new { item = t.Lot.Item, amount = t.Amount, since = t.Lot.Since?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) }), @for = l.Needs.Select(n => n.For).Distinct() }),
         warnings = Warnings(order),
         problems = problems.Select(p => new { p.Code, p.Line, p.Message, p.Hint }),
         notCounted = needs.NotCounted,
@@ -129,6 +141,19 @@ internal static class OrderCommand
                 {
                     Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {pack.Count,3} × {pack.Row.PackSize:0.##} {pack.Row.Unit,-5} {line.Item,-32} {pack.Count * pack.Row.Price.Amount,8:0.00}   need {line.Need:0.#}, {line.Margin * 100:0.0} % over{(line.Thin ? "  THIN" : "")}"));
                 }
+            }
+
+            if (order.TopUp.GetValueOrDefault(supplier) is > 0 and var more)
+            {
+                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {more:0.00} short of the minimum order"));
+            }
+        }
+
+        foreach (OrderLine line in order.Lines)
+        {
+            foreach (StockTake take in line.FromStock)
+            {
+                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"From stock: {take.Amount:0.#} of {take.Lot.Item}{(take.Lot.Since is { } since ? string.Create(CultureInfo.InvariantCulture, $", there since {since:uuuu-MM-dd}") : "")}"));
             }
         }
 

@@ -16,12 +16,13 @@ public static class Guests
     public static ImmutableArray<GuestRow> Of(Occasion occasion, AllergenRegime regime)
     {
         ArgumentNullException.ThrowIfNull(occasion);
+        HashSet<Component> apart = [.. occasion.Dishes.Select(MadeAlone.In).OfType<Component>()];
         WeighedDish[] weighed = [.. occasion.Dishes.Select(d => Weighing.Weigh(d.Dish))];
         return [.. occasion.Diets.Select(diet =>
         {
             ImmutableArray<string> codes = Declared.Codes(diet.Declared);
             return new GuestRow(diet.Seats, diet.Declared, codes, [.. occasion.Dishes.Select((d, i) => (Dish: d, Weighed: weighed[i])).Where(x => x.Dish.Unit is "plates" or "pieces" or "portions" or "covers" || Means(diet, x.Dish))
-                .Select(x => Plate(diet, x.Dish, x.Weighed, codes, regime))], diet.Line);
+                .Select(x => Plate(diet, x.Dish, x.Weighed, codes, regime, apart))], diet.Line);
         })];
     }
 
@@ -31,7 +32,7 @@ public static class Guests
         .Where(f => f.Amount is not null || f.Grams is not null)
         .Select(f => new DietFood(Known(f, language), Grams(f), d.Seats, cell.Key, d.Line))))];
 
-    private static GuestPlate Plate(SheetDiet diet, OccasionDish dish, WeighedDish weighed, ImmutableArray<string> codes, AllergenRegime regime)
+    private static GuestPlate Plate(SheetDiet diet, OccasionDish dish, WeighedDish weighed, ImmutableArray<string> codes, AllergenRegime regime, HashSet<Component> apart)
     {
         string text = diet.ByDish.Where(b => Column(b.Key, dish)).Select(b => b.Value).FirstOrDefault() ?? "";
         string language = dish.Dish.Language;
@@ -43,6 +44,9 @@ public static class Guests
 
         // A variant (C1v) stands in a card beside what it replaces; who does not get it by name does not get it at all.
         left.UnionWith(dish.Dish.Components.Where(c => !instead.Contains(c) && IsVariant(c, dish.Dish)));
+        // A part asked for by name is served alone; the dish is then served without it.
+        Component? alone = MadeAlone.In(dish);
+        left.UnionWith(dish.Dish.Components.Where(c => alone is null ? apart.Contains(c) : !ReferenceEquals(c, alone)));
         WeighedComponent[] on = served ? [.. weighed.Components.Where(c => !left.Contains(c.Component))] : [];
         AllergenReason[] reasons =
         [
@@ -52,9 +56,9 @@ public static class Guests
         ];
         ImmutableArray<AllergenLine> all = Allergens.Merge(served ? reasons : [], regime);
         ImmutableArray<AllergenReason> declared = [.. (served ? reasons : []).Where(r => r.Code is null || codes.Contains(r.Code))];
-        string[] cross = served ? [.. weighed.Components.Where(c => left.Contains(c.Component) && !IsVariant(c.Component, dish.Dish))
+        string[] cross = served && alone is null ? [.. weighed.Components.Where(c => left.Contains(c.Component) && !IsVariant(c.Component, dish.Dish))
             .SelectMany(c => Allergens.Reasons(c, language).Where(r => r.Code is { } code && codes.Contains(code) && r.Status == AllergenStatus.Contains).Select(r => $"{c.Component.Name} holds {r.Code} ({r.Food}): clean tools, plate before it")).Distinct()] : [];
-        return new GuestPlate(dish.Name, text, served, [.. left.Where(c => !IsVariant(c, dish.Dish)).Select(c => c.Name)], [.. said.Instead.Select(l => l.Text)], codes.IsEmpty ? [] : MergeDeclared(declared, regime), all, [.. cross], said.Minds);
+        return new GuestPlate(dish.Name, text, served, [.. left.Where(c => alone is null && !apart.Contains(c) && !IsVariant(c, dish.Dish)).Select(c => c.Name)], [.. said.Instead.Select(l => l.Text)], codes.IsEmpty ? [] : MergeDeclared(declared, regime), all, [.. cross], said.Minds);
     }
 
     // A declared allergen is named even where the law asked for does not list it: the guest did.

@@ -17,6 +17,9 @@ public enum Ink
     /// <summary>What falls away.</summary>
     Trim,
 
+    /// <summary>Filled black.</summary>
+    Solid,
+
     /// <summary>Construction line, measure, fold.</summary>
     Guide,
 }

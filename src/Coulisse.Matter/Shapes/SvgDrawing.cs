@@ -45,6 +45,7 @@ public static class SvgDrawing
         Ink.Piece => "fill=\"#f2f2f2\" stroke=\"#000\" stroke-width=\"0.3\"",
         Ink.PieceTwo => "fill=\"#d4d4d4\" stroke=\"#000\" stroke-width=\"0.3\" stroke-dasharray=\"1.5 0.7\"",
         Ink.Trim => "fill=\"url(#hatch)\" stroke=\"#999\" stroke-width=\"0.2\"",
+        Ink.Solid => "fill=\"#000\" stroke=\"none\"",
         Ink.Guide => "fill=\"none\" stroke=\"#555\" stroke-width=\"0.2\" stroke-dasharray=\"2 1\"",
         _ => throw new UnreachableException(),
     };

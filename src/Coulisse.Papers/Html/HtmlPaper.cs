@@ -54,6 +54,7 @@ public static class HtmlPaper
         TableBlock t => Table(t),
         FigureBlock f => $"<figure>{SvgDrawing.Write(f.Drawing)}<figcaption>{E(f.Caption)}</figcaption></figure>",
         CalloutBlock c => $"<aside><b>{E(c.Title)}</b><br>{E(c.Text)}</aside>",
+        LabelBlock l => $"<section class=\"label\">{(l.Code.Length > 0 ? SvgDrawing.Write(SquareCode.Draw(l.Code, 18)) : "")}<h2>{E(l.Name)}</h2><dl>{string.Concat(l.Facts.Select(x => $"<div><dt>{E(x.Label)}</dt><dd>{(x.Value.Length > 0 ? E(x.Value) : "<span class=\"pen\"></span>")}</dd></div>"))}</dl>{string.Concat(l.Texts.Select(x => $"<p>{E(x)}</p>"))}</section>",
         PenLinesBlock p => $"<p class=\"strong\">{E(p.Label)}</p>" + string.Concat(Enumerable.Repeat("<div class=\"line\"></div>", p.Count)),
         _ => "",
     };
@@ -107,7 +108,7 @@ public static class HtmlPaper
         ul { list-style: none; padding: 0; margin: .4em 0; } li { display: grid; grid-template-columns: 1.7em 1fr; margin: .4em 0; break-inside: avoid; }
         table { border-collapse: collapse; width: 100%; margin: .6em 0; } caption { text-align: left; } thead { display: table-header-group; } th { font-size: .86em; text-align: left; vertical-align: bottom; border-bottom: .9pt solid #000; padding: .2em .45em; } td { vertical-align: top; border-bottom: .3pt solid #888; padding: .3em .45em; } tr { break-inside: avoid; } .group, .group + tr { break-before: auto; } .group { break-after: avoid; } .group th { font-size: 1em; border-bottom: .5pt solid #000; padding-top: .6em; } .total td { font-weight: 700; border-top: .9pt solid #000; border-bottom: 0; } .total { break-before: avoid; }
         .right { text-align: right; white-space: nowrap; } .centre { text-align: center; } .by-hand { min-width: 18mm; } .tick { display: inline-block; width: 1em; height: 1em; border: .8pt solid #000; } .pen { display: inline-block; width: 100%; min-width: 12mm; height: 1.5em; border-bottom: .5pt dashed #444; } .line { height: 8mm; border-bottom: .5pt dashed #444; }
-        aside { border-left: 3pt solid #000; padding-left: .8em; margin: .7em 0; break-inside: avoid; } figure { margin: .8em 0; break-inside: avoid; } figcaption { font-size: .9em; } svg { max-width: 100%; height: auto; } .new-page { break-before: page; }
+        aside { border-left: 3pt solid #000; padding-left: .8em; margin: .7em 0; break-inside: avoid; } figure { margin: .8em 0; break-inside: avoid; } figcaption { font-size: .9em; } svg { max-width: 100%; height: auto; } .new-page { break-before: page; } .label { border: .5pt dashed #444; padding: 3mm; margin: 0 0 3mm; break-inside: avoid; } .label svg { float: right; width: 20mm; height: 20mm; } .label h2 { margin-top: 0; }
 
         """);
 }

@@ -36,6 +36,7 @@ internal static class FigureSetter
             Ink.Piece => (0.3, 0.95, false),
             Ink.PieceTwo => (0.3, 0.83, true),
             Ink.Trim => (0.2, 0.9, true),
+            Ink.Solid => (0, 0, false),
             _ => (0.2, -1d, true),
         };
         weight *= PageFormat.Millimetre;

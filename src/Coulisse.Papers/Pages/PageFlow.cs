@@ -14,8 +14,17 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
     private const double FootRoom = 24;
 
     /// <summary>Lays a paper out.</summary>
-    public static PagePlan Of(Paper paper, PageFormat format)
+    /// <param name="paper">The paper.</param>
+    /// <param name="format">On which sheet.</param>
+    /// <param name="labels">For a paper of labels: how the sheet is parted; null parts it for scissors.</param>
+    public static PagePlan Of(Paper paper, PageFormat format, LabelSheet? labels = null)
     {
+        ArgumentNullException.ThrowIfNull(paper);
+        if (paper.Blocks.Any(b => b is LabelBlock))
+        {
+            return LabelPages.Of(paper, labels ?? LabelSheet.ForScissors(format));
+        }
+
         PageFormat sheet = paper.Landscape ? format.Turn() : format;
         double left = sheet.Margin;
         double top = (sheet.Margin * 0.8) + HeadRoom;
@@ -111,7 +120,7 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
     }
 
     /// <summary>Head and foot are one line: what does not fit ends in three points; it stands in full in the title of the sheet.</summary>
-    private static string Fit(string text, double width, double size, bool strong)
+    internal static string Fit(string text, double width, double size, bool strong)
     {
         string clean = Measure.Clean(text).Replace('\n', ' ');
         if (Measure.Width(clean, size, strong) <= width)

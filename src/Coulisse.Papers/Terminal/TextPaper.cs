@@ -28,6 +28,7 @@ public static class TextPaper
         TableBlock t => Table(t),
         FigureBlock f => $"  [drawing: {f.Caption}]\n",
         CalloutBlock c => $"| {c.Title}\n| {c.Text}\n",
+        LabelBlock l => $"\n  {l.Name}\n" + string.Concat(l.Facts.Select(x => $"  {x.Label}: {(x.Value.Length > 0 ? x.Value : "______")}\n")) + string.Concat(l.Texts.Select(x => $"  {x}\n")),
         PenLinesBlock p => $"{p.Label}: {string.Concat(Enumerable.Repeat("\n  ________________", p.Count))}\n",
         _ => "",
     };

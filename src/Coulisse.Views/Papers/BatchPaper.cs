@@ -24,7 +24,8 @@ public static class BatchPaper
         }
 
         blocks.Add(new PenLinesBlock("Weighed by, on which scale, when", 1));
-        return bundle.Sheet(Kind, $"Weigh-out: {batch.Weighed.Dish.Title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(batch.Weighed.Dish.Title)}", Dish = batch.Weighed.Dish.Title, TextSize = 12 };
+        string title = bundle.TitleOf(batch);
+        return bundle.Sheet(Kind, $"Weigh-out: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 12 };
     }
 
     private static TableBlock Table(BatchComponent c, CultureInfo culture)

@@ -117,6 +117,17 @@ public sealed record FigureBlock(Drawing Drawing, string Caption, double Share =
 /// <summary>Something not to be missed: a limit, an allergen, a question. Told by a heavy bar and its word, never by colour.</summary>
 public sealed record CalloutBlock(string Title, string Text) : Block;
 
+/// <summary>One label. A paper of labels holds nothing else.</summary>
+/// <param name="Name">What is in it, large.</param>
+/// <param name="Facts">Made, use by, batch …; an empty value is a place to write.</param>
+/// <param name="Texts">Running text in order: allergens, ingredients.</param>
+/// <param name="Code">What its square code holds; empty for none.</param>
+public sealed record LabelBlock(string Name, ImmutableArray<Fact> Facts, ImmutableArray<string> Texts, string Code = "") : Block
+{
+    /// <summary>Every word of it in reading order.</summary>
+    public IEnumerable<string> Words => [Name, .. Facts.SelectMany(f => new[] { f.Label, f.Value }), .. Texts];
+}
+
 /// <summary>Lines for a pen.</summary>
 public sealed record PenLinesBlock(string Label, int Count) : Block;
 

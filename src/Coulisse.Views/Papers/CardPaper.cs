@@ -44,7 +44,8 @@ public static class CardPaper
 
         blocks.Add(new HeadingBlock(1, "Tried"));
         blocks.Add(new TableBlock([new("Date", Pen: 24), new("By", Pen: 24), new("Kit", Pen: 40), new("Came out", Pen: 50)], [.. Enumerable.Range(0, 3).Select(_ => new PaperRow([PaperCell.Blank, PaperCell.Blank, PaperCell.Blank, PaperCell.Blank]))]));
-        return bundle.Sheet(Kind, dish.Title, [.. blocks]) with { Id = $"{Kind}-{Slug.Of(dish.Title)}", Dish = dish.Title };
+        string title = bundle.TitleOf(batch);
+        return bundle.Sheet(Kind, title, [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title };
     }
 
     internal static string PartName(PlatePart part) => part.Component is { Length: > 0 } c ? c : part.Text;

@@ -23,7 +23,7 @@ public static class ControlLogPaper
                 continue;
             }
 
-            string dish = i < bundle.Batches.Length ? bundle.Batches[i].Weighed.Dish.Title : "";
+            string dish = i < bundle.Batches.Length ? bundle.TitleOf(bundle.Batches[i]) : "";
             blocks.Add(new HeadingBlock(1, $"{dish} ({f.Code})"));
             blocks.Add(new TableBlock([new("Part"), new("What may go wrong"), new("Limit", Strong: true), new("How it is watched"), new("If it is missed"), new("Written down")],
                 [.. f.ControlPoints.Select(p => PaperRow.Of(p.Component, p.Hazard, p.Limit, p.Monitoring, p.Action, p.Record))]));

@@ -60,6 +60,6 @@ public static class HelperPaper
         string lead = bundle.Occasion is { People.IsEmpty: false } o ? o.People[0].Name : "";
         blocks.Add(new HeadingBlock(1, say.Always));
         blocks.Add(new ListBlock([.. new[] { lead.Length > 0 && lead != name ? $"{say.TellWhenLate} {lead}" : say.TellWhenLateAnyone, say.NumbersOnBody, say.NoSubstitutes, say.AllergenQuestions, say.HandsWashed }.Select(s => new ListEntry("–", s))]));
-        return bundle.Sheet(Kind, $"{say.BriefFor} {name}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(name)}", TextSize = 14, Language = say.Language };
+        return bundle.Sheet(Kind, $"{say.BriefFor} {name}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(name)}", TextSize = 14, Language = say.Language, Person = name };
     }
 }

@@ -22,12 +22,21 @@ public static class OrderPaper
         foreach (IGrouping<string, (OrderLine Line, OrderedPack Pack)> supplier in order.Lines.SelectMany(l => l.Packs.Select(p => (l, p))).GroupBy(x => x.p.Row.Supplier).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             blocks.Add(new HeadingBlock(1, supplier.Key.Length > 0 ? supplier.Key : "No supplier named"));
+            blocks.Add(new FactsBlock([new("Order by", By(bundle, supplier, culture)), new("Comes on", Comes(bundle, supplier, culture)), new("Short of its least order by", order.TopUp.GetValueOrDefault(supplier.Key) is > 0 and var more ? Money(more, order.Total.Currency) : "nothing")]));
             ImmutableArray<PaperRow> rows = [.. supplier.OrderBy(x => x.Line.Item, StringComparer.Ordinal).Select(x => Row(x.Line, x.Pack, culture))];
             blocks.Add(new TableBlock(
             [
                 new("Item"), new("To buy", Side.Right), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Came", Side.Centre), new("°C", Pen: 14),
             ],
             rows.Add(PaperRow.Total("Sum", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", ""))));
+        }
+
+        OrderLine[] stocked = [.. order.Lines.Where(l => !l.FromStock.IsEmpty)];
+        if (stocked.Length > 0)
+        {
+            blocks.Add(new HeadingBlock(1, "From the larder, not ordered"));
+            blocks.Add(new TableBlock([new("Item"), new("Take", Side.Right, Strong: true), new("There since"), new("Taken", Side.Centre)],
+                [.. stocked.SelectMany(l => l.FromStock.Select(t => new PaperRow([t.Lot.Item, Quantity(t.Amount, Unit(bundle, l), culture), t.Lot.Since is { } since ? Days.Short(since, culture) : "not known", PaperCell.Tick])))]));
         }
 
         blocks.Add(new ParagraphBlock($"Whole order: {Money(order.Total.Amount, order.Total.Currency)}.", true));
@@ -39,6 +48,18 @@ public static class OrderPaper
 
         return bundle.Sheet(Kind, "Order", [.. blocks]);
     }
+
+    private static string Unit(PaperBundle bundle, OrderLine line) => bundle.Prices?.Rows.FirstOrDefault(r => r.Item == line.Item)?.Unit ?? "g";
+
+    // The longest lead of the supplier's goods counts back from the day they come.
+    private static string By(PaperBundle bundle, IEnumerable<(OrderLine Line, OrderedPack Pack)> packs, CultureInfo culture)
+    {
+        NodaTime.LocalDate[] days = [.. packs.Where(p => p.Pack.Row.LeadDays is not null).Select(p => (p.Pack.ComesOn ?? bundle.Occasion?.Sheet.OrderArrives?.Date)?.PlusDays(-p.Pack.Row.LeadDays!.Value)).OfType<NodaTime.LocalDate>()];
+        return days.Length == 0 ? "" : Days.Long(days.Min(), culture);
+    }
+
+    private static string Comes(PaperBundle bundle, IEnumerable<(OrderLine Line, OrderedPack Pack)> packs, CultureInfo culture)
+        => string.Join(", ", packs.Select(p => p.Pack.ComesOn ?? bundle.Occasion?.Sheet.OrderArrives?.Date).OfType<NodaTime.LocalDate>().Distinct().Order().Select(d => Days.Short(d, culture)));
 
     /// <summary>Money in cents with its currency.</summary>
     internal static string Money(decimal amount, string currency) => amount.ToString("#,0.00", CultureInfo.InvariantCulture) + (currency.Length > 0 ? "\u202F" + currency : "");

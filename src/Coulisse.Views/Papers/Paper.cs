@@ -26,6 +26,12 @@ public sealed record Paper
     /// <summary>Version mark and hour of the bundle.</summary>
     public required PaperMark Mark { get; init; }
 
+    /// <summary>Whose sheet it is; empty for everybody's.</summary>
+    public string Person { get; init; } = "";
+
+    /// <summary>Day it is for; null for a sheet of no one day.</summary>
+    public NodaTime.LocalDate? Day { get; init; }
+
     /// <summary>Language of its words (BCP 47).</summary>
     public string Language { get; init; } = "en";
 
@@ -73,6 +79,7 @@ internal static class PaperHash
         TableBlock t => [t.Caption, .. t.Columns.Select(c => c.Head), .. t.Rows.SelectMany(r => r.Cells.Select(c => c.Text))],
         FigureBlock f => [f.Caption, SvgDrawing.Write(f.Drawing)],
         CalloutBlock c => [c.Title, c.Text],
+        LabelBlock l => [.. l.Words, l.Code],
         PenLinesBlock p => [p.Label, new string('_', p.Count)],
         _ => [],
     };

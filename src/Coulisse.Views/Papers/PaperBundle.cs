@@ -44,6 +44,56 @@ public sealed record PaperBundle
     /// <summary>All dishes in one line.</summary>
     public string Dishes => Batches.IsEmpty ? Title : string.Join(" · ", Batches.Select(b => b.Weighed.Dish.Title).Distinct());
 
+    /// <summary>Code of practice of allergens and limits: au, nz, uk, eu, us.</summary>
+    public string Code { get; init; } = CodeOfPractice.Usual;
+
+    /// <summary>All that must be bought, with what could not be counted; null when nobody asked for it.</summary>
+    public NeedsList? Needs { get; init; }
+
+    /// <summary>The price list; null when none was given.</summary>
+    public PriceList? Prices { get; init; }
+
+    /// <summary>Value of what the recipes use; null when no price list was given.</summary>
+    public Costing? Costing { get; init; }
+
+    /// <summary>Q factor, target and tax of the cost sheet.</summary>
+    public CostTerms CostTerms { get; init; } = new();
+
+    /// <summary>Title of a batch. Two batches of one dish are told apart by their names on the sheet, then by what they are for.</summary>
+    public string TitleOf(Batch batch)
+    {
+        string title = batch.Weighed.Dish.Title;
+        Batch[] same = [.. Batches.Where(b => b.Weighed.Dish.Title == title)];
+        if (same.Length < 2)
+        {
+            return title;
+        }
+
+        string Named(Batch b)
+        {
+            string name = Occasion is { } o && o.Dishes.Length == Batches.Length ? NameOf(b) : b.For;
+            return name.Equals(title, StringComparison.OrdinalIgnoreCase) ? title : $"{name} ({title})";
+        }
+
+        string own = Named(batch);
+        Batch[] twice = [.. same.Where(b => Named(b) == own)];
+        return twice.Length < 2 ? own : string.Create(CultureInfo.InvariantCulture, $"{own}, {Array.FindIndex(twice, b => ReferenceEquals(b, batch)) + 1} of {twice.Length}");
+    }
+
+    /// <summary>Name of a batch's dish as the occasion's sheet writes it; the card's title without one.</summary>
+    public string NameOf(Batch batch)
+    {
+        int i = Array.FindIndex([.. Batches], b => ReferenceEquals(b, batch));
+        return Occasion is { } o && o.Dishes.Length == Batches.Length && i >= 0 ? o.Dishes[i].Name : batch.Weighed.Dish.Title;
+    }
+
+    /// <summary>The weighed dish of a batch with every part that its lines take from: what allergens and ingredients are read from.</summary>
+    public WeighedDish WholeOf(Batch batch)
+    {
+        int i = Array.FindIndex([.. Batches], b => ReferenceEquals(b, batch));
+        return Occasion is { } o && o.Dishes.Length == Batches.Length && i >= 0 ? MadeAlone.Complete(batch.Weighed, o.Dishes[i].Dish) : batch.Weighed;
+    }
+
     /// <summary>What must be said on sheets made from a plan with faults.</summary>
     internal IEnumerable<Block> Warnings(bool all) => Faults.IsEmpty ? [] : [new CalloutBlock("This plan does not hold everywhere", all ? string.Join("\n", Faults) : "The faults stand on the run sheet. Ask before working from this sheet.")];
 

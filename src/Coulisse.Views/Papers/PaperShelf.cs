@@ -6,7 +6,7 @@ namespace Coulisse.Views.Papers;
 public static class PaperShelf
 {
     /// <summary>Every kind that can be asked for, in the order in which they are printed.</summary>
-    public static ImmutableArray<string> Kinds { get; } = [CardPaper.Kind, BatchPaper.Kind, PlatingPaper.Kind, OrderPaper.Kind, KitPaper.Kind, PrepListPaper.Kind, TwinListPaper.Kind, RunSheetPaper.Kind, HelperPaper.Kind, ControlLogPaper.Kind, RecordPaper.Kind];
+    public static ImmutableArray<string> Kinds { get; } = [CardPaper.Kind, BatchPaper.Kind, PlatingPaper.Kind, AllergenPaper.Kind, OrderPaper.Kind, ReceivingPaper.Kind, CostPaper.Kind, KitPaper.Kind, LoadPaper.Kind, PrepListPaper.Kind, TwinListPaper.Kind, RunSheetPaper.Kind, HelperPaper.Kind, ControlLogPaper.Kind, LabelPaper.Kind, BoxLabelPaper.Kind, RecordPaper.Kind];
 
     /// <summary>The papers of a bundle.</summary>
     public static ImmutableArray<Paper> Papers(PaperBundle bundle) => Named(
@@ -14,13 +14,19 @@ public static class PaperShelf
         .. CardPaper.Of(bundle),
         .. BatchPaper.Of(bundle),
         .. PlatingPaper.Of(bundle),
+        .. One(AllergenPaper.Of(bundle)),
         .. One(OrderPaper.Of(bundle)),
+        .. One(ReceivingPaper.Of(bundle)),
+        .. One(CostPaper.Of(bundle)),
         .. One(KitPaper.Of(bundle)),
+        .. One(LoadPaper.Of(bundle)),
         .. PrepListPaper.Of(bundle),
         .. One(TwinListPaper.Of(bundle)),
         .. One(RunSheetPaper.Of(bundle)),
         .. HelperPaper.Of(bundle),
         .. One(ControlLogPaper.Of(bundle)),
+        .. One(LabelPaper.Of(bundle)),
+        .. One(BoxLabelPaper.Of(bundle)),
         .. One(RecordPaper.Of(bundle)),
     ]);
 

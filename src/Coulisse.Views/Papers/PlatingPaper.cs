@@ -38,6 +38,7 @@ public static class PlatingPaper
         }
 
         blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
-        return bundle.Sheet(Kind, $"Plating: {dish.Title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(dish.Title)}", Dish = dish.Title };
+        string title = bundle.TitleOf(batch);
+        return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title };
     }
 }

@@ -55,7 +55,7 @@ public static class PrepListPaper
         }
 
         blocks.Add(new PenLinesBlock("For the one who comes after", 2));
-        return bundle.Sheet(Kind, $"{person}, {day.ToString("dddd", bundle.Culture)}", [.. blocks]) with { Id = $"{Kind}-{day.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}-{Slug.Of(person)}" };
+        return bundle.Sheet(Kind, $"{person}, {day.ToString("dddd", bundle.Culture)}", [.. blocks]) with { Id = $"{Kind}-{day.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}-{Slug.Of(person)}", Person = person, Day = day };
     }
 
     private static PaperRow Row(PaperBundle bundle, PlannedTask t, string person, LocalDate day) => new(

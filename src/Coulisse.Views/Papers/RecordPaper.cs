@@ -19,7 +19,7 @@ public static class RecordPaper
         ImmutableArray<PaperRow>.Builder rows = ImmutableArray.CreateBuilder<PaperRow>();
         foreach (Batch b in bundle.Batches)
         {
-            rows.Add(PaperRow.Group($"{b.Weighed.Dish.Title}. {CardPaper.For(b)}"));
+            rows.Add(PaperRow.Group($"{bundle.TitleOf(b)}. {CardPaper.For(b)}"));
             foreach (BatchComponent c in b.Components.Where(c => !c.Lines.IsEmpty))
             {
                 rows.Add(new PaperRow([CardPaper.Name(c, b), new PaperCell(Figures.Grams(CardPaper.Total(c), bundle.Culture), true), .. Enumerable.Repeat(PaperCell.Blank, 5)]));

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Labels;
+using Coulisse.Kitchen.Planning;
+using Coulisse.Views.Web;
+using NodaTime;
+
+namespace Coulisse.Views.Papers;
+
+/// <summary>Labels for containers: one for each batch of each part, and one for each twin. They go on the body, front and back; a lid is off when it matters.</summary>
+public static class LabelPaper
+{
+    public const string Kind = "labels";
+
+    public static Paper? Of(PaperBundle bundle)
+    {
+        List<Block> labels = [];
+        foreach (Batch batch in bundle.Batches)
+        {
+            WeighedDish whole = bundle.WholeOf(batch);
+            AllergenSheet allergens = Allergens.Of(whole, AllergenNames.RegimeOf(bundle.Code));
+            for (int i = 0; i < batch.Components.Length; i++)
+            {
+                BatchComponent c = batch.Components[i];
+                if (!c.Lines.IsEmpty)
+                {
+                    labels.AddRange(Enumerable.Range(1, Math.Max(1, c.Batches)).Select(n => Part(bundle, batch, whole, c, n, allergens.Parts[i].Lines)));
+                }
+            }
+        }
+
+        labels.AddRange(bundle.Plan?.Twins.OrderBy(t => t.Number).Select(t => Twin(bundle, t)) ?? []);
+        return labels.Count == 0 ? null : bundle.Sheet(Kind, "Container labels", [.. labels]);
+    }
+
+    /// <summary>Batch mark: day of making, part, number of the batch; the day stays open when no plan says it.</summary>
+    internal static string Mark(PaperBundle bundle, Batch batch, BatchComponent c, int n)
+    {
+        string part = c.Weighed.Component.Code is { Length: > 0 } code ? code : Slug.Of(CardPaper.Name(c, batch)) is { Length: > 12 } s ? s[..12].Trim('-') : Slug.Of(CardPaper.Name(c, batch));
+        string day = Made.Of(bundle, batch, c.Weighed.Component.Name) is { } made ? made.When.ToString("yyMMdd", CultureInfo.InvariantCulture) + "-" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{day}{part}-{n}");
+    }
+
+    private static LabelBlock Part(PaperBundle bundle, Batch batch, WeighedDish whole, BatchComponent c, int n, ImmutableArray<AllergenLine> allergens)
+    {
+        CultureInfo culture = bundle.Culture;
+        var made = Made.Of(bundle, batch, c.Weighed.Component.Name);
+        UseBy use = UseBy.Of(whole, c.Weighed, name => Made.Of(bundle, batch, name)?.When);
+        string until = Until(use, culture);
+        string mark = Mark(bundle, batch, c, n);
+        List<Fact> facts =
+        [
+            new("Made", made is { } m ? Days.Moment(m.When, culture) : ""),
+            new("Use by", until),
+            new("Batch", mark + (c.Batches > 1 ? string.Create(CultureInfo.InvariantCulture, $" ({n} of {c.Batches})") : "")),
+            new("By", made is { Who.IsEmpty: false } w ? string.Join(", ", w.Who) : ""),
+            new("Weighed in", Figures.Grams(CardPaper.Total(c) / Math.Max(1, c.Batches), culture)),
+        ];
+        string keeps = string.Join("; ", c.Weighed.Component.Keeps.Select(k => k.Text));
+        string[] texts = [AllergenWords.Sentence(allergens), keeps.Length > 0 ? "Keep: " + keeps : "Keep: the card does not say.", use.Because.Length > 0 && use.Moment is not null ? Capital(use.Because) + "." : "", "Of " + bundle.TitleOf(batch)];
+        return new LabelBlock(CardPaper.Name(c, batch), [.. facts], [.. texts.Where(t => t.Length > 0)], $"{mark}|{CardPaper.Name(c, batch)}|made {Iso(made?.When)}|use by {Iso(use.Moment)}");
+    }
+
+    /// <summary>The use-by in words; empty, so a place to write, when it is not known.</summary>
+    internal static string Until(UseBy use, CultureInfo culture) => use.Moment is { } moment ? (use.WholeDay ? Days.Short(moment.Date, culture) : Days.Moment(moment, culture)) : "";
+
+    private static LabelBlock Twin(PaperBundle bundle, Twin t) => new($"{RunSheetPaper.Number(t.Number)} {t.Component}, {t.State}",
+        [
+            new("Ready", t.ReadyBy == default ? "" : Days.Moment(t.ReadyBy, bundle.Culture)),
+            new("How many", Figures.Number(t.Count, bundle.Culture) + (t.Grams is { } g ? ", " + Figures.Grams(g, bundle.Culture) : "")),
+            new("Held", t.Holds),
+            new("Stands", t.Place),
+            new("Brought by", t.BroughtBy.Length > 0 ? $"{t.BroughtBy} at {Figures.Clock(t.CueSecond)}" : ""),
+        ],
+        [.. new[] { t.Afterwards }.Where(a => a.Length > 0).Select(a => "Afterwards: " + a)],
+        string.Create(CultureInfo.InvariantCulture, $"twin {t.Number}|{t.Component}|{t.State}"));
+
+    private static string Iso(LocalDateTime? when) => when is { } w ? w.ToString("uuuu-MM-dd'T'HH:mm", CultureInfo.InvariantCulture) : "not known";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}
