@@ -16,7 +16,7 @@ internal static class FigureSetter
         double caption = size * 0.9;
         double scale = Scales.FirstOrDefault(s => d.Width * s * mm <= width && d.Height * s * mm <= most - (caption * 3), Scales[^1]);
         double k = scale * mm;
-        string words = $"{figure.Caption} {(scale == 1 ? "Drawn at its true size; print at 100 %." : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Scale 1 : {1 / scale:0}."))}";
+        string words = !figure.ToScale ? figure.Caption : $"{figure.Caption} {(scale == 1 ? "Drawn at its true size; print at 100 %." : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Scale 1 : {1 / scale:0}."))}";
         ImmutableArray<string> lines = Measure.Wrap(words, width, caption, false);
         double drawn = d.Height * k;
         ImmutableArray<Op> ops = [.. d.Marks.Select(m => Of(m, k))];

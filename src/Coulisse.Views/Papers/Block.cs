@@ -112,7 +112,8 @@ public sealed record PaperCell(string Text, bool Strong = false, ByHand Hand = B
 /// <param name="Drawing">Marks in millimetres.</param>
 /// <param name="Caption">What it shows; also the text for those who cannot see it.</param>
 /// <param name="Share">Most of a page's height it may take.</param>
-public sealed record FigureBlock(Drawing Drawing, string Caption, double Share = 0.85) : Block;
+/// <param name="ToScale">The drawing is of a thing, so its scale is said; false for a chart.</param>
+public sealed record FigureBlock(Drawing Drawing, string Caption, double Share = 0.85, bool ToScale = true) : Block;
 
 /// <summary>Something not to be missed: a limit, an allergen, a question. Told by a heavy bar and its word, never by colour.</summary>
 public sealed record CalloutBlock(string Title, string Text) : Block;

@@ -101,7 +101,7 @@ public static class CostPaper
                 rows.Add(PaperRow.Group($"{part.Key}: {Fine(new Money(part.Sum(l => l.Value.Amount), currency))}"));
             }
 
-            rows.AddRange(part.Select(l => Row(bundle, l, sum, culture)));
+            rows.AddRange(Merged(part).Select(l => Row(bundle, l, sum, culture)));
         }
 
         rows.Add(PaperRow.Total("Together", "", "", "", "", "", "", Money(new Money(sum, currency)), sum == 0 ? "" : Percent(100)));
@@ -109,6 +109,14 @@ public static class CostPaper
             [new("Ingredient"), new("Used", Side.Right), new("Usable", Side.Right), new("To buy", Side.Right), new("A pack", Side.Right), new("A kilo or piece, bought", Side.Right), new("A kilo, usable", Side.Right), new("Cost", Side.Right, Strong: true), new("Share", Side.Right)],
             rows.ToImmutable());
     }
+
+    // Two twins take the same food for the same part: one row, the sum of both.
+    private static IEnumerable<CostLine> Merged(IEnumerable<CostLine> lines) => lines.GroupBy(l => (l.Need.Food, l.Item, l.Need.As)).Select(g => g.First() with
+    {
+        Need = g.First().Need with { Grams = g.Sum(l => l.Need.Grams), Pieces = g.Sum(l => l.Need.Pieces) },
+        Amount = g.Sum(l => l.Amount),
+        Value = new Money(g.Sum(l => l.Value.Amount), g.First().Value.Currency),
+    });
 
     private static PaperRow Row(PaperBundle bundle, CostLine l, decimal sum, CultureInfo culture)
     {

@@ -40,7 +40,7 @@ public static class LoadPaper
                 }
 
                 blocks.Add(new HeadingBlock(2, $"{l.Title}, {Days.Long(day.Key, culture)}"));
-                blocks.Add(new FigureBlock(own.Draw(), $"{l.Title}: from {Days.Hour(own.Stretches[0].Start.TimeOfDay)} to {Days.Hour(own.Stretches[^1].End.TimeOfDay)}, most {Amount(own.Peak!.Amount, l.Unit, culture)} of {Amount(l.Limit, l.Unit, culture)}", 0.22));
+                blocks.Add(new FigureBlock(LoadDrawing.Of(own), $"{l.Title}: from {Days.Hour(own.Stretches[0].Start.TimeOfDay)} to {Days.Hour(own.Stretches[^1].End.TimeOfDay)}, most {Amount(own.Peak!.Amount, l.Unit, culture)} of {Amount(l.Limit, l.Unit, culture)}", 0.22, ToScale: false));
             }
 
             blocks.Add(new HeadingBlock(2, $"{l.Title}, by the minute"));

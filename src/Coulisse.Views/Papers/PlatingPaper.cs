@@ -32,9 +32,10 @@ public static class PlatingPaper
             blocks.Add(new ListBlock([.. assembly.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Text))]));
         }
 
+        blocks.AddRange(PlatingLineBlocks.Of(bundle, batch));
         if (PlateDrawing.Of(dish, assembly) is { } drawing)
         {
-            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest.", Share: 0.45));
+            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest.", Share: 0.32));
         }
 
         blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
