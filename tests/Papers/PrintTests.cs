@@ -72,8 +72,8 @@ public sealed class PrintTests
         PaperBundle changed = Bundles.Small() with { Plan = plan with { Twins = plan.Twins.SetItem(0, plan.Twins[0] with { Place = "shelf 3" }) } };
 
         Assert.Empty(PaperShelf.Stale(hung, PaperShelf.Papers(same)));
-        // The one who brings that twin is told the new place too; nobody else's sheet names it.
-        Assert.Equal(["brief-bo", "swap-outs"], PaperShelf.Stale(hung, PaperShelf.Papers(changed)));
+        // The one who brings that twin is told the new place too, and its label names it; nobody else’s sheet does.
+        Assert.Equal(["brief-bo", "labels", "swap-outs"], PaperShelf.Stale(hung, PaperShelf.Papers(changed)));
     }
 
     [Fact]
