@@ -11,7 +11,7 @@ internal static class Labelled
     private static readonly Dictionary<string, string> Units = new(StringComparer.OrdinalIgnoreCase)
     {
         ["ounce"] = "oz", ["pound"] = "lb", ["tablespoon"] = "tbsp", ["tbs"] = "tbsp", ["tbl"] = "tbsp", ["teaspoon"] = "tsp", ["gram"] = "g", ["kilogram"] = "kg", ["litre"] = "l", ["liter"] = "l", ["milliliter"] = "ml", ["millilitre"] = "ml",
-        ["c"] = "cup", ["package"] = "pack", ["packet"] = "pack", ["pkg"] = "pack", ["box"] = "pack", ["can"] = "tin", ["quart"] = "quart", ["qt"] = "quart", ["gallon"] = "gallon", ["leave"] = "leaf",
+        ["c"] = "cup", ["package"] = "pack", ["packet"] = "pack", ["pkg"] = "pack", ["box"] = "pack", ["can"] = "tin", ["quart"] = "quart", ["qt"] = "quart", ["gallon"] = "gallon", ["leave"] = "leaf", ["loave"] = "loaf", ["gm"] = "g", ["bag"] = "pack", ["envelope"] = "pack", ["container"] = "carton", ["fluid ounce"] = "floz", ["small spoon"] = "tsp", ["rounded teaspoon"] = "tsp",
     };
 
     public static IEnumerable<Score> Run(string data)
@@ -29,11 +29,11 @@ internal static class Labelled
             }
 
             FoodAmount? f = CardReader.ReadLine(line, "en").Foods.FirstOrDefault(x => x.Amount is not null);
-            amounts.Add(f?.Amount is { } a && (Math.Abs(a - want) < 0.01 || (f.Grams is not null && f.Amount is not null && Math.Abs((f.AmountMax ?? a) - want) < 0.01)), () => $"“{line}” is {want}, read {f?.Amount}");
-            if (Text(labels, "UNIT") is { } unit && labels.Count(l => l.GetProperty("type").GetString() == "UNIT") == 1)
+            double told = Unit(labels) == "dozen" && f?.Unit == "piece" ? 12 * want : want;
+            amounts.Add(f?.Amount is { } a && (Math.Abs(a - told) < 0.01 || Math.Abs(a - want) < 0.01 || (f.Grams is not null && f.Amount is not null && Math.Abs((f.AmountMax ?? a) - want) < 0.01)), () => $"“{line}” is {want}, read {f?.Amount}");
+            if (Unit(labels) is { } one)
             {
-                string one = Singular(unit);
-                units.Add(f?.Unit is { } u && (u == one || u.Contains(one, StringComparison.OrdinalIgnoreCase) || one.Contains(u, StringComparison.OrdinalIgnoreCase)), () => $"“{line}” is {one}, read {f?.Unit}");
+                units.Add(f?.Unit is { } u && (u == "piece" && one == "dozen" || u == one || u.Contains(one, StringComparison.OrdinalIgnoreCase) || one.Contains(u, StringComparison.OrdinalIgnoreCase)), () => $"“{line}” is {one}, read {f?.Unit}");
             }
         }
 
@@ -41,6 +41,27 @@ internal static class Labelled
     }
 
     private static string? Text(JsonElement[] labels, string type) => labels.Where(l => l.GetProperty("type").GetString() == type).Select(l => l.GetProperty("text").GetString()).FirstOrDefault();
+
+    /// <summary>The unit of the first quantity: the first one that stands behind it, or before it, with no other quantity between; in our spelling.</summary>
+    private static string? Unit(JsonElement[] labels)
+    {
+        JsonElement[] order = [.. labels.OrderBy(l => l.GetProperty("start").GetInt32())];
+        int quantity = Array.FindIndex(order, l => l.GetProperty("type").GetString() == "QUANTITY");
+        foreach (JsonElement l in order.Skip(quantity + 1))
+        {
+            if (l.GetProperty("type").GetString() is "QUANTITY")
+            {
+                return null;
+            }
+
+            if (l.GetProperty("type").GetString() is "UNIT")
+            {
+                return Singular(l.GetProperty("text").GetString()!);
+            }
+        }
+
+        return null;
+    }
 
     private static string Singular(string unit)
     {

@@ -73,7 +73,7 @@ internal static class ReadingGauge
             FoodAmount? f = line.Foods.Length > 0 ? line.Foods[0] : null;
             double? min = Number(c[2]);
             double? max = Number(c[3]);
-            score.Add(f is not null && PatternRow.Agrees(f, min, max, c[4]), () => $"{c[0]} “{c[1]}” is {c[2]} to {c[3]} {c[4]}, read {f?.Amount} to {f?.AmountMax} {f?.Unit}");
+            score.Add(f is not null && PatternRow.Agrees(line.Foods, min, max, c[4]), () => $"{c[0]} “{c[1]}” is {c[2]} to {c[3]} {c[4]}, read {f?.Amount} to {f?.AmountMax} {f?.Unit}");
         }
 
         return score;

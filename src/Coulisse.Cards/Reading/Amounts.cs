@@ -107,7 +107,7 @@ internal static class Amounts
     }
 
     private static bool AfterFill(string lang, string s, int k, int fillEnd) =>
-        lang is "fr" or "es" or "it" || Places.Skip(s, fillEnd) >= s.Length || s[k..fillEnd].Contains("pack", StringComparison.OrdinalIgnoreCase);
+        lang is "fr" or "es" or "it" or "de" || Places.Skip(s, fillEnd) >= s.Length || s[k..fillEnd].Contains("pack", StringComparison.OrdinalIgnoreCase);
 
     private static bool FollowedByUnit(string s, int i, string lang)
     {
@@ -125,14 +125,21 @@ internal static class Amounts
             return next > end && !nothingAfter;
         }
 
-        if (unit.Unit == "clove" && nothingAfter && lang == "en")
+        // "2 bouquets garnis", "1 noix de coco": the word belongs to the food.
+        if (Lexicon.Longest("nounit", s, at, 4, lang, out _) is not null || OnlyOf(s, at, end, unit, lang))
         {
             return false;
         }
 
-        if (unit.Unit is "fillet" or "head" or "ear" or "rack" or "nut" or "glass" && nothingAfter)
+        // "2 cloves", "3 rolls, split": with no food behind it, a counted word is the food itself; behind a food ("thyme, 3 sprigs") it counts that.
+        if (nothingAfter && unit.Kind == "count" && unit.Unit is not "piece" && LettersBefore(s, at) == 0)
         {
-            return unit.Unit == "glass";
+            return false;
+        }
+
+        if (unit.Unit is "nut" && nothingAfter)
+        {
+            return false;
         }
 
         if (unit.Unit == "sheet" && lang is "de" or "it" && s.IndexOf("elatin", StringComparison.OrdinalIgnoreCase) < 0 && s.IndexOf("olla", StringComparison.OrdinalIgnoreCase) < 0)
@@ -148,6 +155,35 @@ internal static class Amounts
 
         _ = number;
         return true;
+    }
+
+    /// <summary>Words that measure only a few foods: a "noix" of butter, a "filet" of oil; of anything else they are the food.</summary>
+    private static bool OnlyOf(string s, int at, int end, UnitWord unit, string lang)
+    {
+        string[]? foods = (lang, unit.Unit) switch
+        {
+            ("fr", "knob" or "nut") => ["beurre", "margarine", "saindoux", "graisse", "crème", "ghee"],
+            ("fr", "drizzle") => ["huile", "vinaigre", "citron", "jus", "lait", "crème", "miel", "sirop", "vin", "eau", "cognac", "rhum"],
+            ("fr", "square") => ["chocolat", "sucre"],
+            ("it", "knob" or "nut") => ["burro", "margarina", "strutto"],
+            ("it", "drizzle") => ["olio", "aceto", "latte", "miele", "limone", "panna", "vino"],
+            ("en", "stalk") when s[at] is 'r' or 'R' => ["celery", "chard", "rhubarb"],
+            ("es", "nut") => ["mantequilla", "manteca", "margarina"],
+            _ => null,
+        };
+        return foods is not null && !Places.HasAny(s[end..Math.Min(s.Length, end + 24)], foods) && s.AsSpan(at, end - at).IndexOf(' ') < 0;
+    }
+
+    private static int LettersBefore(string s, int at)
+    {
+        int n = 0;
+        for (int i = 0; i < at && n < 4; i++)
+        {
+            n += char.IsLetter(s[i]) ? 1 : 0;
+        }
+
+        // A number in words ("two") is no food: the rule is for figures.
+        return n > 0 && Numbers.Single(s, 0, "en") is { } number && Places.Skip(s, number.End) >= at ? 0 : n;
     }
 
     private static int Hedge(string s, int i, string lang)

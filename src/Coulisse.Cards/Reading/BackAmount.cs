@@ -68,7 +68,48 @@ internal static class BackAmount
             return rest.Length > 0 && rest[0] is ',' ? food + rest : food + (rest.Length > 0 ? ", " + rest : "");
         }
 
-        return s;
+        return Count(t, lang, d) ?? s;
+    }
+
+    /// <summary>"eggs x 3", "uova 3", "sale un pizzico": a small bare count, or a measure in words, as the last words.</summary>
+    private static string? Count(string t, string lang, Draft d)
+    {
+        int space = t.LastIndexOf(' ');
+        if (space <= 1)
+        {
+            return null;
+        }
+
+        string last = t[(space + 1)..];
+        string food = t[..space].TrimEnd(' ', ',', ':');
+        if (last[0] is 'x' or '×' or 'X' && last.Length is > 1 and < 4)
+        {
+            last = last[1..];
+        }
+        else if (food.EndsWith(" x", StringComparison.Ordinal) || food.EndsWith(" ×", StringComparison.Ordinal))
+        {
+            food = food[..^2].TrimEnd();
+        }
+        else if (char.IsAsciiDigit(last[0]) && (food.Count(' ') > 1 || Places.HasAny(food, "farine", "farina", "harina", "flour", "Mehl", "type", "Type", "grade", "size", "No", "NH", "day", "step", "part")))
+        {
+            return null;
+        }
+
+        if (last.Length is 1 or 2 && last[0] is > '0' and <= '9' && int.TryParse(last, System.Globalization.CultureInfo.InvariantCulture, out int n) && n <= 36)
+        {
+            d.Amount = n;
+            d.Tokens.Add(new ReadToken(last, "amount", last));
+            return food;
+        }
+
+        int before = food.LastIndexOf(' ');
+        if (before > 1 && Lexicon.Longest("num", t, before + 1, 1, lang, out _) is not null && Amounts.At(t, before + 1, lang) is { Unit: { Kind: "word" or "spoon" or "count" or "cup" } } m && m.End >= t.Length)
+        {
+            PartReader.Take(d, m, t);
+            return t[..before].TrimEnd(' ', ',', ':');
+        }
+
+        return null;
     }
 
     private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");

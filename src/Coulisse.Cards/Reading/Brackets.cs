@@ -64,7 +64,7 @@ internal static class Brackets
         int start = 0;
         for (int i = 0; i + 1 < words.Length; i++)
         {
-            if ((words[i] == ',' && words[i + 1] == ' ') || words[i] == ';')
+            if ((words[i] == ',' && words[i + 1] == ' ') || words[i] == ';' || (words[i] == '-' && words[i + 1] == ' ' && i > 0 && words[i - 1] == ' ' && !char.IsAsciiDigit(words[Math.Max(0, i - 2)])))
             {
                 yield return words[start..i].Trim();
                 start = i + 1;
@@ -81,7 +81,10 @@ internal static class Brackets
             return;
         }
 
-        if (Lexicon.Longest("optional", w, 0, 3, lang, out _) is not null)
+        if (UnitAlone(w, lang, d))
+        {
+        }
+        else if (Lexicon.Longest("optional", w, 0, 3, lang, out _) is not null)
         {
             d.Optional = true;
             d.Tokens.Add(new ReadToken(w, "optional", "may be left out"));
@@ -111,9 +114,18 @@ internal static class Brackets
             d.Graded(w);
             d.Tokens.Add(new ReadToken(w, "grade", w));
         }
-        else if (w.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || w.EndsWith('用'))
+        else if (w.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || (w.EndsWith('用') && !w.EndsWith("使用", StringComparison.Ordinal)))
         {
             d.Use = w;
+        }
+        else if (IsNamedGrade(w))
+        {
+            d.Graded(w);
+            d.Tokens.Add(new ReadToken(w, "grade", w));
+        }
+        else if (Lexicon.Longest("part", w, 0, 3, lang, out _) is not null && lang != "ja")
+        {
+            d.Prepare(w);
         }
         else if (lang == "ja" && w.EndsWith('印'))
         {
@@ -129,7 +141,40 @@ internal static class Brackets
         }
     }
 
-    private static bool IsSize(string w) =>
+    /// <summary>"2 baking powder (rounded teaspoons)", "2 cool cream (cartons of)": the unit was put behind the food.</summary>
+    private static bool UnitAlone(string w, string lang, Draft d)
+    {
+        if (d.Unit is not null || d.Amount is null || w.Length > 30)
+        {
+            return false;
+        }
+
+        int i = 0;
+        string? fill = Lexicon.Longest("fill", w, 0, 2, lang, out int fe);
+        string? size = fill is null && Lexicon.Longest("size", w, 0, 1, lang, out int se) is not null ? w[..se] : null;
+        i = fill is not null ? Places.Skip(w, fe) : size is not null ? Places.Skip(w, size.Length) : 0;
+        if (Lexicon.LongestUnit(w, i, lang, out int end) is not { Kind: not ("length" or "count") } unit || PartReader.Of(w, Places.Skip(w, end), lang) < w.Length)
+        {
+            return false;
+        }
+
+        d.Unit = unit;
+        d.Fill ??= fill;
+        if (size is not null)
+        {
+            d.Graded(size);
+        }
+
+        d.Tokens.Add(new ReadToken(w, "unit", unit.Unit));
+        return true;
+    }
+
+    /// <summary>"gold", "Type 405", "T65", "W300": names of grades that decide weights or behaviour.</summary>
+    private static bool IsNamedGrade(string w) => w.Length < 16 && ((w.StartsWith("No", StringComparison.OrdinalIgnoreCase) || w[0] == '#') && char.IsAsciiDigit(w[^1]) || w.ToLowerInvariant() is "gold" or "silver" or "bronze" or "platinum" or "titanium" || Places.WordAt(w, 0, "Type") || Places.WordAt(w, 0, "tipo")
+        || (w.Length is 3 or 4 or 5 && w[0] is 'T' or 'W' && w.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0));
+
+    /// <summary>True for a word of size: "Größe M", "US", "L".</summary>
+    public static bool IsSize(string w) =>
         w.Length <= 14 && (Places.HasAny(w, "Größe", "Klasse", "Gr", "size", "taille", "calibre", "talla", "US") || w is "M" or "L" or "S" or "XL" or "medium" or "large" or "small");
 
     /// <summary>"28 °C", "soft (20 °C)".</summary>
@@ -179,6 +224,24 @@ internal static class Brackets
             d.Grams = (d.Amount ?? 1) * drained.Number.Min * rb;
             d.Bought = (d.Amount ?? 1) * d.PackGrams;
             d.Prepare(rest[drained.End..].Trim());
+            return true;
+        }
+
+        if (rest.StartsWith('%') || rest.StartsWith('°'))
+        {
+            // "20 % fat": a grade, no second measure.
+            return false;
+        }
+
+        if (d.Amount is null && d.AmountMax is null && d.Percent is null && d.Use is null && (m.Unit is { Kind: not "length" } || (m.Unit is null && rest.Length == 0)) && !m.Number.InWords && rest.Length < 60)
+        {
+            // "plain flour (125 g)", "barbecue sauce (1 bottle)": the only amount of the line.
+            PartReader.Take(d, m, t);
+            if (rest.Length > 0)
+            {
+                d.Prepare(rest[PartReader.Of(rest, 0, lang)..]);
+            }
+
             return true;
         }
 

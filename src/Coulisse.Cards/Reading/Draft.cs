@@ -35,7 +35,7 @@ internal sealed class Draft
         words = words.Trim(' ', ',', ';', '.');
         if (words.Length > 0)
         {
-            Preparation = Preparation is null ? words : Preparation + ", " + words;
+            Preparation = Preparation is null ? words : Preparation + (Preparation.EndsWith("ly", StringComparison.Ordinal) ? " " : ", ") + words;
             Tokens.Add(new ReadToken(words, "preparation", words));
         }
     }

@@ -10,7 +10,7 @@ internal static class FoodWords
     /// <summary>Leaves the name as written and puts the rest where it belongs.</summary>
     public static void Tidy(Draft d, string lang)
     {
-        string f = d.Food.Trim(' ', ',', '.', ':', ';', '-');
+        string f = Places.Bare(d.Food);
         d.Food = f;
         EachWeight(d, lang);
         Alternatives.Split(d, lang);
@@ -21,8 +21,9 @@ internal static class FoodWords
         Front(d, lang);
         Back(d, lang);
         Maker(d, lang);
-        d.Food = d.Food.Trim(' ', ',', '.', ':', ';', '-', '/');
+        d.Food = Places.Bare(d.Food).Trim('/');
         Footnote(d);
+        CountedParts.Name(d, lang);
         if (d.Unit is null && d.Amount is not null && (d.Food.StartsWith("garlic clove", StringComparison.OrdinalIgnoreCase) || d.Food.StartsWith("cloves garlic", StringComparison.OrdinalIgnoreCase)))
         {
             d.Unit = Lexicon.Unit("clove", "en");
@@ -95,6 +96,13 @@ internal static class FoodWords
         {
             if (Lexicon.Longest("use", d.Food, i, 3, lang, out int end) is { } use && (i > 0 || end < d.Food.Length) && (end >= d.Food.Length - 1 || i == 0))
             {
+                if (i == 0 && Lexicon.LongestUnit(d.Food, Places.Skip(d.Food, end), lang, out int unit) is { Kind: "word" or "count" } && PartReader.Of(d.Food, Places.Skip(d.Food, unit), lang) > Places.Skip(d.Food, unit))
+                {
+                    // "a few drops of vanilla", "quelques brins de thym"
+                    use = d.Food[..unit];
+                    end = unit;
+                }
+
                 d.Use = use;
                 d.Tokens.Add(new ReadToken(d.Food[i..end], "use", use));
                 d.Food = i == 0 ? d.Food[PartReader.Of(d.Food, Places.Skip(d.Food, end), lang)..].Trim() : d.Food[..i].TrimEnd(' ', ',');
@@ -143,7 +151,7 @@ internal static class FoodWords
     /// <summary>"kohlrabi in discs of 60 mm": the cut is preparation.</summary>
     private static void Cut(Draft d)
     {
-        foreach (string w in (ReadOnlySpan<string>)[" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " cut in", " cut into", " in "])
+        foreach (string w in (ReadOnlySpan<string>)[" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " diluted in", " left over from", " cut in", " cut into", " in "])
         {
             int at = d.Food.IndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at > 0 && (w.Length > 4 || at + 4 < d.Food.Length && char.IsAsciiDigit(d.Food[at + 4])))
@@ -205,9 +213,18 @@ internal static class FoodWords
         {
             int space = d.Food.LastIndexOf(' ');
             int two = space > 0 ? d.Food.LastIndexOf(' ', space - 1) : -1;
-            foreach (int at in (ReadOnlySpan<int>)[two, space])
+            int three = two > 0 ? d.Food.LastIndexOf(' ', two - 1) : -1;
+            if (space > 0 && d.Amount is not null && d.Unit is null && Lexicon.Longest("size", d.Food, space + 1, 1, lang, out int sized) is not null && sized >= d.Food.Length)
             {
-                if (at > 0 && Lexicon.Longest("prep", d.Food, at + 1, 3, lang, out int end) is not null && end >= d.Food.Length)
+                // "3 œufs moyens", "2 uova medie"
+                d.Graded(d.Food[(space + 1)..]);
+                d.Food = d.Food[..space];
+                continue;
+            }
+
+            foreach (int at in (ReadOnlySpan<int>)[three, two, space])
+            {
+                if (at > 0 && !(Whole(d.Food[(at + 1)..]) && Places.HasAny(d.Food[..at], "lait", "crème", "leche", "nata", "latte", "panna", "yaourt", "yogur", "yogurt", "fromage")) && Lexicon.Longest("prep", d.Food, at + 1, 3, lang, out int end) is not null && end >= d.Food.Length)
                 {
                     string tail = d.Food[(at + 1)..];
                     d.Preparation = d.Preparation is null ? tail : tail + ", " + d.Preparation;
@@ -224,6 +241,9 @@ internal static class FoodWords
             }
         }
     }
+
+    /// <summary>"entier" says of an egg how it is used, of milk what it is.</summary>
+    private static bool Whole(string w) => w is "entier" or "entière" or "entero" or "entera" or "intero" or "intera";
 
     /// <summary>A maker's name: a capitalised word before a percentage or, in lower-case languages, in the middle or at the end without a preposition.</summary>
     private static void Maker(Draft d, string lang)

@@ -9,8 +9,22 @@ internal static class Heat
     public static List<StepTemperature> In(string s, string lang, string? main, List<(int At, string Id)> operations)
     {
         List<StepTemperature> found = [];
+        List<int> marks = [];
         for (int i = 0; i < s.Length; i++)
         {
+            if (s[i] is 'g' or 'G' or 't' or 'T' && (i == 0 || !char.IsLetterOrDigit(s[i - 1])) && GasMarks.At(s, i, lang, out int markEnd) is { } mark)
+            {
+                // "200 °C/180 °C fan/gas 6" is one setting told three ways.
+                if (!found.Exists(t => t.Of == TemperatureOf.Oven && Math.Abs(t.Celsius - mark) < 25))
+                {
+                    marks.Add(found.Count);
+                    found.Add(new StepTemperature(TemperatureOf.Oven, mark, s[i..markEnd]));
+                }
+
+                i = markEnd - 1;
+                continue;
+            }
+
             if (!char.IsAsciiDigit(s[i]) || i > 0 && (char.IsAsciiLetterOrDigit(s[i - 1]) || s[i - 1] is '.' or ','))
             {
                 continue;
@@ -22,18 +36,23 @@ internal static class Heat
             }
 
             int j = Places.Skip(s, n.End);
-            bool degree = j < s.Length && s[j] == '°';
-            int k = degree ? Places.Skip(s, j + 1) : j;
+            int sign = Degree(s, j);
+            bool degree = sign > j;
+            int k = degree ? Places.Skip(s, sign) : j;
             char scale = k < s.Length && s[k] is 'C' or 'F' && (k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1])) ? s[k] : ' ';
-            int end = scale != ' ' ? k + 1 : j + 1;
+            int end = scale != ' ' ? k + 1 : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
-            if (!degree && scale == ' ' && !fanWord)
+            bool bare = !degree && scale == ' ' && !fanWord && BareOven(s, i, n, operations, lang);
+            end = bare ? n.End : end;
+            if (!degree && scale == ' ' && !fanWord && !bare)
             {
                 i = Math.Max(i, n.End - 1);
                 continue;
             }
 
-            double celsius = scale == 'F' ? Math.Round((n.Min - 32) * 5 / 9, 1) : n.Min;
+            bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
+            bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(');
+            double celsius = minus ? -n.Min : fahrenheit ? Math.Round((n.Min - 32) * 5 / 9, 1) : n.Min;
             string before = s[Math.Max(0, i - 40)..i].ToLowerInvariant();
             string after = s[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)].ToLowerInvariant();
             string words = s[i..Math.Min(end, s.Length)];
@@ -50,6 +69,13 @@ internal static class Heat
                 continue;
             }
 
+            // "82 °C (180 °F)": the same, the other way round
+            if (found.Count > 0 && fahrenheit && Math.Abs(found[^1].Celsius - celsius) < 6 && before.TrimEnd() is { Length: > 0 } told && told[^1] is '/' or '(')
+            {
+                found[^1] = found[^1] with { Words = found[^1].Words + " / " + words };
+                continue;
+            }
+
             string? op = operations.LastOrDefault(o => o.At < i).Id ?? main;
             bool? fan = fanWord || Near(after, "fan", "chaleur tournante", "heißluft", "umluft", "ventil", "convection") || Near(before[Math.Max(0, before.Length - 6)..], "fan ") ? true : Near(after, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
             found.Add(new StepTemperature(Of(before, after, op, main, celsius), celsius, words)
@@ -60,7 +86,51 @@ internal static class Heat
             });
         }
 
+        // "gas mark 6 (200C, fan 180C)": the degrees say it better.
+        for (int m = marks.Count - 1; m >= 0; m--)
+        {
+            StepTemperature mark = found[marks[m]];
+            if (found.Exists(t => !ReferenceEquals(t, mark) && t.Of == TemperatureOf.Oven && Math.Abs(t.Celsius - mark.Celsius) < 25))
+            {
+                found.RemoveAt(marks[m]);
+            }
+        }
+
         return found;
+    }
+
+    /// <summary>End of a degree sign or word; the place itself when there is none.</summary>
+    private static int Degree(string s, int j)
+    {
+        if (j < s.Length && s[j] is '°' or '度')
+        {
+            return j + 1;
+        }
+
+        foreach (string w in (ReadOnlySpan<string>)["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"])
+        {
+            if (Places.WordAt(s, j, w))
+            {
+                return j + w.Length < s.Length && s[j + w.Length] == '.' && w == "deg" ? j + w.Length + 1 : j + w.Length;
+            }
+        }
+
+        return j;
+    }
+
+    /// <summary>"Bake at 220 for 10 min", "reduce to 180": a bare figure that only an oven has.</summary>
+    private static bool BareOven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
+    {
+        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0 || !(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(operations.Exists(o => o.Id is "bake" or "roast" or "blind_bake" or "preheat_oven" or "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
+        {
+            return false;
+        }
+
+        string before = s[Math.Max(0, i - 9)..i].TrimEnd().ToLowerInvariant();
+        bool leads = before.EndsWith(" at", StringComparison.Ordinal) || before.EndsWith(" to", StringComparison.Ordinal) || before.EndsWith(" à", StringComparison.Ordinal) || before.EndsWith(" auf", StringComparison.Ordinal) || before.EndsWith(" bei", StringComparison.Ordinal) || before.EndsWith(" a", StringComparison.Ordinal) || before is "at" or "bei" or "auf" or "à";
+        int k = Places.Skip(s, n.End);
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Places.WordAt(s, k, "for") || Places.WordAt(s, k, "and") || Places.WordAt(s, k, "until") || Places.WordAt(s, k, "pendant") || Places.WordAt(s, k, "durante") || Places.WordAt(s, k, "per") || Places.WordAt(s, k, "fan") || Places.WordAt(s, k, "et") || Places.WordAt(s, k, "y") || Places.WordAt(s, k, "e");
+        return leads && ends;
     }
 
     private static bool Near(string s, params ReadOnlySpan<string> words)
@@ -80,9 +150,16 @@ internal static class Heat
     private static TemperatureOf Of(string before, string after, string? op, string? main, double c)
     {
         bool Has(string w) => before.Contains(w, StringComparison.Ordinal) || after.StartsWith(" " + w, StringComparison.Ordinal);
-        if (Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || Has("middle"))
+        string near = after.Length > 24 ? after[..24] : after;
+        if (near.Contains("centre", StringComparison.Ordinal) || near.Contains("center", StringComparison.Ordinal) || near.Contains("core", StringComparison.Ordinal) || near.Contains("inside", StringComparison.Ordinal) || near.Contains("à cœur", StringComparison.Ordinal) || near.Contains("al cuore", StringComparison.Ordinal) || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || before.Contains("中心", StringComparison.Ordinal) ||
+            Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
         {
             return TemperatureOf.Core;
+        }
+
+        if (c is >= 120 and <= 230 && (Has("oil") || Has("öl") || Has("huile") || Has("aceite") || Has("olio") || Has("fett") || Has("frying fat") || after.Contains("の油", StringComparison.Ordinal)) && op is not ("bake" or "roast"))
+        {
+            return TemperatureOf.Pan;
         }
 
         if (Has("fridge") || Has("kühlschrank"))

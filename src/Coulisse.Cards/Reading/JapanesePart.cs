@@ -36,7 +36,7 @@ internal static class JapanesePart
             s = (s[..Math.Max(b, 0)] + s[(size + 3)..]).Trim();
         }
 
-        d.Food = s.Trim(' ', '、', '。', ':', '-', '…', '・').Replace("  ", " ", StringComparison.Ordinal);
+        d.Food = Marked(s).Trim(' ', '、', '。', ':', '-', '…', '・').Replace("  ", " ", StringComparison.Ordinal);
         if (d.Unit?.Unit == "tin" && d.Food.EndsWith('缶'))
         {
             d.Food = d.Food[..^1];
@@ -47,6 +47,7 @@ internal static class JapanesePart
             d.Food = d.Food[..^1];
         }
 
+        Counter(d);
         foreach (string b in brackets)
         {
             Brackets.Read(b, "ja", d);
@@ -55,6 +56,35 @@ internal static class JapanesePart
         Alternatives.Complete(d, "ja");
         d.Tokens.Add(new ReadToken(d.Food, "food", d.Food));
         return d;
+    }
+
+    /// <summary>"A 醤油", "☆砂糖": the mark of a group before the food.</summary>
+    private static string Marked(string s) => s.Length > 2 && s[0] is >= 'A' and <= 'E' && (s[1] == ' ' || s[1] == '.') ? s[2..] : s.TrimStart('☆', '★', '◎', '●', '○', '◇', '◆', '△', '▲', '※');
+
+    /// <summary>枚 counts flat things: a sheet of gelatine, a slice of bread, a leaf, and of meat or fish a piece; かけ of ginger is a thumb.</summary>
+    private static void Counter(Draft d)
+    {
+        bool Of(params ReadOnlySpan<string> words)
+        {
+            foreach (string w in words)
+            {
+                if (d.Food.Contains(w, StringComparison.Ordinal))
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+
+        if (d.Unit?.Unit == "sheet" && !Of("ゼラチン", "のり", "海苔", "皮", "シート", "パイ", "湯葉", "昆布"))
+        {
+            d.Unit = Of("パン", "ハム", "ベーコン", "チーズ") ? Lexicon.Unit("slice", "en") : Of("葉", "大葉", "しそ", "ローリエ", "レタス") ? Lexicon.Unit("leaf", "en") : null;
+        }
+        else if (d.Unit?.Unit == "clove" && Of("しょうが", "生姜", "ショウガ"))
+        {
+            d.Unit = Lexicon.Unit("thumb", "en");
+        }
     }
 
     private static string Whole(string s) => s.StartsWith('約') ? s[1..] : s;

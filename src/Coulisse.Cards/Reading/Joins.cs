@@ -226,10 +226,17 @@ internal static class Joins
         foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e", "&"])
         {
             int at = Places.FindWord(s, and);
-            if (at > 2 && at < 40 && (and.Length > 1 || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))
+            if (at > 2 && at < 40 && (and.Length > 1 || and == "&" || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))
             {
                 return [s[..at].Trim(), s[(at + and.Length)..].Trim()];
             }
+        }
+
+        // "Salz, Pfeffer": two names and nothing else
+        int comma = s.IndexOf(',');
+        if (comma > 1 && s.LastIndexOf(',') == comma && IsSalt(s[..comma]) && IsSalt(s[comma..]) && s.AsSpan(0, comma).IndexOf(' ') < 0 && s.AsSpan(comma).Count(' ') < 3)
+        {
+            return [s[..comma].Trim(), s[(comma + 1)..].Trim()];
         }
 
         return [s];

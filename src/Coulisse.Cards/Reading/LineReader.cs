@@ -24,7 +24,7 @@ internal static class LineReader
         }
 
         List<Draft> drafts = [];
-        foreach (string part in Joins.Split(s, lang))
+        foreach (string part in EachOf.Parts(s, lang) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {

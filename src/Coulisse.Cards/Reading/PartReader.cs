@@ -43,8 +43,15 @@ internal static class PartReader
         }
 
         int i = Places.Skip(s, end);
+        while (lang != "en" && Lexicon.Longest("prep", s, i, 2, lang, out int done) is not null)
+        {
+            // "la scorza grattugiata di un limone"
+            part = s[..done];
+            i = Places.Skip(s, done);
+        }
+
         int of = Of(s, i, lang);
-        if (of == i)
+        if (of == i && !(lang == "de" && (Places.WordAt(s, i, "einer") || Places.WordAt(s, i, "eines"))))
         {
             return s;
         }
@@ -94,17 +101,9 @@ internal static class PartReader
             s = s[4..];
         }
 
-        if (s.StartsWith('#') && s.Length > 2 && char.IsAsciiDigit(s[1]))
+        if (CanSizes.Take(s, lang, d) is { } afterCan)
         {
-            // "#10 can tomatoes": a size, not an amount
-            int can = s.IndexOf(' ');
-            if (can > 0 && Lexicon.LongestUnit(s, can + 1, lang, out int e) is { Kind: "container" } tin)
-            {
-                d.Amount = 1;
-                d.Unit = tin;
-                d.Grade = s[..can];
-                return s[e..].TrimStart();
-            }
+            return afterCan;
         }
 
         if (Shares.Percent(s, lang, d) is { } afterPercent)
@@ -138,7 +137,16 @@ internal static class PartReader
             }
         }
 
+        // "a 5cm piece of ginger": one piece, and how long
+        int inner = Places.Skip(s, i);
+        if (m.Unit is null && m.Number is { InWords: true, Min: 1 } && inner < s.Length && char.IsAsciiDigit(s[inner]) && Amounts.At(s, inner, lang) is { Unit: { Kind: "length" } } length)
+        {
+            m = length;
+            i = length.End;
+        }
+
         Take(d, m, s);
+        i = d.Unit is { Kind: "length" } && Places.Skip(s, i) is var p && Lexicon.LongestUnit(s, p, lang, out int pe) is { Unit: "piece" or "cube" or "stick" or "knob" or "thumb" } ? pe : i;
         i = Multiplied(s, i, lang, d);
         i = Compound(s, i, lang, d);
         i = Second(s, i, lang, d);
@@ -239,10 +247,21 @@ internal static class PartReader
     /// <summary>"pinch salt", "small handful rocket", "juice": a measure word with no number before it means one.</summary>
     private static string BareUnit(string s, string lang, Draft d)
     {
-        if (Lexicon.LongestUnit(s, 0, lang, out int end) is { Kind: "word" } unit && end < s.Length && s[end] == ' ' && unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip")
+        int from = Lexicon.Longest("size", s, 0, 1, lang, out int size) is not null ? Places.Skip(s, size) : 0;
+        if (from > 0 && Lexicon.LongestUnit(s, 0, lang, out _) is not null)
+        {
+            from = 0;
+        }
+
+        if (Lexicon.LongestUnit(s, from, lang, out int end) is { Kind: "word" } unit && end < s.Length && s[end] == ' ' && unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip" or "splash" or "drizzle" or "squeeze" or "glug" or "dollop" or "grind" or "grating")
         {
             d.Amount = 1;
             d.Unit = unit;
+            if (from > 0)
+            {
+                d.Graded(s[..size]);
+            }
+
             return s[Places.Skip(s, Of(s, Places.Skip(s, end), lang))..];
         }
 
@@ -332,6 +351,14 @@ internal static class PartReader
             return i;
         }
 
+        // "1kg/2lb 4oz": the second measure told in two units
+        int tail = Places.Skip(s, m.End);
+        if (m.Unit is { Unit: "lb" or "pint" } && tail < s.Length && char.IsAsciiDigit(s[tail]) && Amounts.At(s, tail, lang) is { Unit: { Unit: "oz" or "floz" } small } rest)
+        {
+            double share = small.Unit == "oz" ? rest.Number.Min / 16 : 0;
+            m = m with { Number = m.Number with { Min = m.Number.Min + share }, End = rest.End };
+        }
+
         string words = s[Places.Skip(s, j + 1)..m.End];
         if (s[j] == '±')
         {
@@ -347,7 +374,9 @@ internal static class PartReader
     public static void SecondMeasure(Draft d, Measure m, string words)
     {
         d.Second ??= Tidy(m, words);
-        if (m.Unit is { Kind: "mass", Base: { } b } && (d.Unit is null || d.Unit.Kind != "mass"))
+        // "9 oz (250 g)": of two masses that agree the metric one is exact, the other was rounded from it.
+        bool exact = m.Unit is { Kind: "mass", Unit: "g" or "kg", Base: { } mb } && d.Unit is { Unit: "oz" or "lb", Base: { } db } && d.Amount is { } had && Math.Abs(had * db - m.Number.Min * mb) <= 0.05 * m.Number.Min * mb;
+        if (m.Unit is { Kind: "mass", Base: { } b } && (d.Unit is null || d.Unit.Kind != "mass" || exact))
         {
             d.Grams = Math.Round(m.Number.Min * b, 4);
             d.GramsMax = m.Number.Max is { } x ? Math.Round(x * b, 4) : null;

@@ -60,6 +60,12 @@ internal static class Shares
             return s[j..];
         }
 
+        // "1.2 % salt": a share of the flour or the mass; "38 % cream" is a grade of the food.
+        if (i > n.End && lang == "en" && Places.HasAny(s, "salt", "yeast", "xanthan", "agar", "gellan", "carrageenan", "pectin", "gelatine", "gelatin", "inulin", "locust bean gum", "guar", "lecithin", "citric acid", "ascorbic acid", "transglutaminase", "sodium citrate", "methylcellulose"))
+        {
+            return s[j..];
+        }
+
         d.Percent = null;
         return null;
     }

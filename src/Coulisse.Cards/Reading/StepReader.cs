@@ -75,6 +75,18 @@ internal static class StepReader
                 continue;
             }
 
+            if (times.Count > 0 && Ends(before, "every", "toutes les", "alle", "cada", "ogni"))
+            {
+                // "2 hours, basting every 20 minutes": when to look, no time of its own
+                tendAt.AddRange(times[^1].MinutesMax is { } whole && t.Min >= 1 && whole / t.Min < 40 ? Enumerable.Range(1, (int)Math.Ceiling(whole / t.Min) - 1).Select(k => k * t.Min) : []);
+                continue;
+            }
+
+            if (BeforeService(after) && !Ends(before, "for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "per", "durante"))
+            {
+                continue;
+            }
+
             if (t.Min >= 1440 && Keeps(s))
             {
                 storage.Add(new StepStorage(Place(s), t.Max / 1440));
@@ -90,7 +102,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (Ends(before, "better", "besser", "mejor", "meglio", "mieux", "keeps", "keep", "in the last four") || after.Contains(" before serving", StringComparison.Ordinal))
+            if (Ends(before, "better", "besser", "mejor", "meglio", "mieux", "keeps", "keep", "in the last four") )
             {
                 continue;
             }
@@ -110,6 +122,12 @@ internal static class StepReader
             else if (op is "cure" or "brine" or "season" && main is not null && Kind(main, s) == TimeKind.Cook)
             {
                 // "simmer in vinegar, sugar and salt 25 min": a food there, not an act.
+                op = main;
+            }
+
+            if (op is not null && op != main && t.Min >= 15 && Kind(op, s) == TimeKind.Hands && main is not null && Kind(main, s) != TimeKind.Hands)
+            {
+                // The nearest verb is a word on the way ("until a probe reads …, about 40 minutes"): the work that lasts is the main one.
                 op = main;
             }
 
@@ -147,13 +165,28 @@ internal static class StepReader
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
 
+    /// <summary>"1 hour before cooking": a clock time before service, no duration.</summary>
+    private static bool BeforeService(string after)
+    {
+        string a = after.TrimStart();
+        foreach (string w in (ReadOnlySpan<string>)["before serving", "before service", "before cooking", "before baking", "before using", "before use", "before you", "before needed", "before the guests", "before roasting", "avant de servir", "avant le service", "avant utilisation", "avant de cuire", "avant la cuisson", "vor dem servieren", "vor dem backen", "vor gebrauch", "antes de servir", "antes de usar", "antes de cocinar", "prima di servire", "prima di usare", "prima dell'uso", "prima di cuocere"])
+        {
+            if (a.StartsWith(w, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>True for a sentence that says how long a thing keeps: storage, no wait.</summary>
     private static bool Keeps(string s) =>
         Places.HasAny(s, "keeps", "keep for", "store in", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva") || s.Contains("保存", StringComparison.Ordinal);
 
-    private static string Place(string s) => Places.HasAny(s, "freezer", "congélateur", "congelador") ? "freezer"
+    private static string Place(string s) => Places.HasAny(s, "freezer", "congélateur", "congelador", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "congelatore") || s.Contains("冷凍", StringComparison.Ordinal) ? "freezer"
         : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"
-        : Places.HasAny(s, "fridge", "frais", "nevera", "frigo", "cámara", "Kühlschrank", "gekühlt") || s.Contains("冷蔵", StringComparison.Ordinal) ? "fridge" : "room";
+        : Places.HasAny(s, "fridge", "refrigerator", "frais", "réfrigérateur", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "Kühlschrank", "gekühlt") || s.Contains("冷蔵", StringComparison.Ordinal) ? "fridge" : "room";
 
     private static bool Bracketed(string s, int open)
     {
@@ -180,8 +213,8 @@ internal static class StepReader
         "blend" or "mix_dough" or "whip_cream" or "whisk_ribbon" or "stick_blend" or "shear_gel" or "homogenise" or "cream_butter" or "freeze_mill" or "dehydrate" => TimeKind.Machine,
         "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
         "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
-        "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" => TimeKind.Rest,
-        _ => Places.HasAny(s, "fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫") ? TimeKind.Chill : Places.HasAny(s, "leave", "stand", "let", "hold") ? TimeKind.Rest : TimeKind.Hands,
+        "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
+        _ => Places.HasAny(s, "fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫") ? TimeKind.Chill : Places.HasAny(s, "leave", "stand", "let", "hold", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar") || s.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
     };
 
     private static Tending Tended(string s, string? main, List<StepTime> times, List<double> at, double? hands)
@@ -191,7 +224,7 @@ internal static class StepReader
             return Tending.None;
         }
 
-        if (at.Count > 0 || Places.HasAny(s, "halfway", "now and then", "turning once", "stirring once", "ab und zu"))
+        if (at.Count > 0 || Places.HasAny(s, "every", "halfway", "now and then", "turning once", "stirring once", "ab und zu"))
         {
             return Tending.Some;
         }

@@ -38,7 +38,7 @@ internal static class Tails
             }
         }
 
-        string last = s[start..].Trim(' ', '.');
+        string last = Places.Bare(s[start..]);
         if (last.Length > 0 || all.Count == 0)
         {
             all.Add(last);
@@ -98,8 +98,13 @@ internal static class Tails
             d.Graded(w);
             d.Tokens.Add(new ReadToken(w, "grade", w));
         }
-        else if (EachWeight(w, lang, d))
+        else if (EachWeight(w, lang, d) || Whole(w, lang, d))
         {
+        }
+        else if (d.Unit is null && d.Amount is not null && Brackets.IsSize(w))
+        {
+            d.Graded(w);
+            d.Tokens.Add(new ReadToken(w, "grade", w));
         }
         else if (Fill(w, d))
         {
@@ -120,6 +125,24 @@ internal static class Tails
 
         PartReader.Content(d, m.Number.Min, unit);
         d.GramsMax = m.Number.Max is { } max ? n * max * b : d.GramsMax;
+        return true;
+    }
+
+    /// <summary>"1 shoulder of pork, about 2.5 kg": the weight of what was counted.</summary>
+    private static bool Whole(string w, string lang, Draft d)
+    {
+        if (d.Amount is null || d.Unit is { Kind: not "count" } || d.Grams is not null || Amounts.At(w, 0, lang) is not { Unit: { Kind: "mass" } } m || m.Number.InWords)
+        {
+            return false;
+        }
+
+        string rest = w[Math.Min(m.End, w.Length)..].Trim();
+        if (rest is not ("" or "in total" or "total" or "in all" or "altogether" or "au total" or "insgesamt" or "en total" or "in totale" or "circa" or "environ" or "whole weight"))
+        {
+            return false;
+        }
+
+        PartReader.SecondMeasure(d, m, w[..m.End]);
         return true;
     }
 

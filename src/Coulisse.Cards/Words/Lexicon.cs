@@ -142,7 +142,11 @@ internal static class Lexicon
         ReferenceTable t = ReferenceTable.Load("reading/words.tsv");
         return t.Rows.GroupBy(r => r[2], StringComparer.Ordinal).ToFrozenDictionary(
             c => c.Key,
-            c => c.GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Select(r => (r[1], r[3])).ToArray(), StringComparer.Ordinal),
+            c => c.SelectMany(r => Forms(r).Select(form => (Form: form, Row: r))).GroupBy(f => Folding.Key(f.Form), StringComparer.Ordinal)
+                .ToFrozenDictionary(g => g.Key, g => g.Select(f => (f.Row[1], f.Row[3])).Distinct().ToArray(), StringComparer.Ordinal),
             StringComparer.Ordinal);
+
+        // What is done to a food agrees with it in gender and number.
+        static IEnumerable<string> Forms(string[] row) => row[2] == "prep" ? Inflections.Of(row[0], row[1]) : [row[0]];
     }
 }

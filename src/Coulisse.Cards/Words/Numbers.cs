@@ -60,6 +60,12 @@ internal static class Numbers
             return null;
         }
 
+        // "a few", "un peu": no number, however they begin.
+        if (Lexicon.Longest("use", s, at, 3, lang, out int vague) is not null && vague > end)
+        {
+            return null;
+        }
+
         double value = double.Parse(word, CultureInfo.InvariantCulture);
         // "un demi-pomelo", "two hundred": what follows multiplies or adds.
         int next = Places.Skip(s, end);
@@ -220,7 +226,8 @@ internal static class Numbers
         }
 
         Numeral number = new(value, null, i) { Spaced = spaced, Grouped = grouped };
-        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && Repair(s, at) is { } apart)
+        // "2 oo g"; but "2 o 3 minutos" is two or three.
+        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && (s[i + 2] is 'o' or 'O' || lang is not ("es" or "it")) && Repair(s, at) is { } apart)
         {
             return apart;
         }

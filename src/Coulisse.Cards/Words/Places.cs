@@ -26,6 +26,14 @@ internal static class Places
         return i;
     }
 
+    /// <summary>The words without the marks around them; "38 % m.g." keeps the stop of its abbreviation.</summary>
+    public static string Bare(string s)
+    {
+        string t = s.Trim(' ', ',', ':', ';', '-');
+        bool abbreviation = t.Length > 3 && t[^1] == '.' && t[^3] == '.';
+        return abbreviation ? t : t.Trim(' ', ',', '.', ':', ';', '-');
+    }
+
     /// <summary>True for kana, kanji and their marks.</summary>
     public static bool IsJapanese(char c) => c is (>= '\u3040' and <= '\u30FF') or (>= '\u4E00' and <= '\u9FFF') or '々' or '〆';
 
