@@ -147,17 +147,29 @@ internal static class Heat
         return false;
     }
 
+    private static bool Leads(string after, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (after.StartsWith(w, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static TemperatureOf Of(string before, string after, string? op, string? main, double c)
     {
         bool Has(string w) => before.Contains(w, StringComparison.Ordinal) || after.StartsWith(" " + w, StringComparison.Ordinal);
-        string near = after.Length > 24 ? after[..24] : after;
-        if (near.Contains("centre", StringComparison.Ordinal) || near.Contains("center", StringComparison.Ordinal) || near.Contains("core", StringComparison.Ordinal) || near.Contains("inside", StringComparison.Ordinal) || near.Contains("à cœur", StringComparison.Ordinal) || near.Contains("al cuore", StringComparison.Ordinal) || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || before.Contains("中心", StringComparison.Ordinal) ||
+        if (Leads(after, " in the centre", " in the center", " in the middle", " at the core", " at the centre", " in the core", " core", " inside", " à cœur", " al cuore", " al centro", " im kern") || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || before.Contains("中心", StringComparison.Ordinal) ||
             Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
         {
             return TemperatureOf.Core;
         }
 
-        if (c is >= 120 and <= 230 && (Has("oil") || Has("öl") || Has("huile") || Has("aceite") || Has("olio") || Has("fett") || Has("frying fat") || after.Contains("の油", StringComparison.Ordinal)) && op is not ("bake" or "roast"))
+        if (c is >= 120 and <= 230 && op is not ("bake" or "roast") && (Places.HasAny(before, "oil", "öl", "huile", "aceite", "olio", "frying fat") || after.StartsWith("の油", StringComparison.Ordinal)))
         {
             return TemperatureOf.Pan;
         }

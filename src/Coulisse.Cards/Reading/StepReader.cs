@@ -169,7 +169,7 @@ internal static class StepReader
     private static bool BeforeService(string after)
     {
         string a = after.TrimStart();
-        foreach (string w in (ReadOnlySpan<string>)["before serving", "before service", "before cooking", "before baking", "before using", "before use", "before you", "before needed", "before the guests", "before roasting", "avant de servir", "avant le service", "avant utilisation", "avant de cuire", "avant la cuisson", "vor dem servieren", "vor dem backen", "vor gebrauch", "antes de servir", "antes de usar", "antes de cocinar", "prima di servire", "prima di usare", "prima dell'uso", "prima di cuocere"])
+        foreach (string w in (ReadOnlySpan<string>)["before serving", "before service", "before cooking", "before baking", "before using", "before use", "before needed", "before the guests", "before roasting", "avant de servir", "avant le service", "avant utilisation", "avant de cuire", "avant la cuisson", "vor dem servieren", "vor dem backen", "vor gebrauch", "antes de servir", "antes de usar", "antes de cocinar", "prima di servire", "prima di usare", "prima dell'uso", "prima di cuocere"])
         {
             if (a.StartsWith(w, StringComparison.Ordinal))
             {
