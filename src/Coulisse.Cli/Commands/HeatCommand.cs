@@ -17,6 +17,7 @@ internal static class HeatCommand
         command.Subcommands.Add(HeatBath.Create());
         command.Subcommands.Add(HeatDry.Create());
         command.Subcommands.Add(HeatProbe.Create());
+        command.Subcommands.Add(HeatMix.Create());
         return command;
     }
 

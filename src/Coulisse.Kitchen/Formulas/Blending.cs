@@ -20,6 +20,18 @@ public sealed record MixedComponent(string Name, double Grams, Composition? Comp
 
     /// <summary>Start of freezing, °C; null without a water phase or below −40 °C.</summary>
     public double? FreezingPoint => Phase is { Water: > 0 } p && Composition!.Water > 5 ? Freezing.Point(p) : null;
+
+    /// <summary>Share of the water that is ice at a temperature, 0 to 1; null as the freezing point, and colder than −40 °C.</summary>
+    public double? IceShare(double celsius) => celsius >= -40 && FreezingPoint is not null ? Freezing.IceShare(Phase!, celsius) : null;
+
+    /// <summary>Fat by volume of all of it without air, percent: above 74 droplets are squeezed against each other, and an emulsion of fat in water is close to its limit.</summary>
+    public double? FatByVolume => Composition is { Fat: { } fat } c && MixVolume.Millilitres(c) is > 0 and var all ? 100 * fat / MixVolume.FatDensity / all : null;
+
+    /// <summary>Density without air, g/mL; null when a main part is not held.</summary>
+    public double? Density => Composition is { } c ? MixVolume.Density(c) : null;
+
+    /// <summary>Alcohol, percent by volume; null as the density.</summary>
+    public double? AlcoholByVolume => Composition is { } c ? MixVolume.PercentVolume(c) : null;
 }
 
 /// <summary>Mixes the lines of each component by weight, before any step: what is poured off, soaked up or boiled away is the method's matter.</summary>
@@ -53,10 +65,10 @@ public static class Blending
 
         Blend? blend = unknown.Count == 0 && parts.Count > 0 ? Blend.Of(parts) : null;
         double grams = weighed.Sum(l => l.Grams);
-        ImmutableArray<AgentVerdict> agents = [.. weighed.Where(l => l.Food.FoodId is { } id && SettingAgent.Find(id) is not null)
-            .Select(l => SettingAgent.Find(l.Food.FoodId!)!.Judge(l.Grams, grams, blend?.Composition.Alcohol ?? 0, weighed.Select(w => w.Food.FoodId).OfType<string>()))];
+        Solution? phase = blend is null ? null : Solution.Of(blend.Composition, grams);
+        ImmutableArray<AgentVerdict> agents = AgentJudging.Of(dish.Dish, component, weighed, blend?.Composition, phase);
         return new MixedComponent(component.Component.Name, grams, blend?.Composition, [.. unknown.Distinct()], [.. component.Lines.Where(l => l.Grade == WeightGrade.Unknown).Select(l => l.Food.Food)],
-            blend is null ? null : Solution.Of(blend.Composition, grams), agents);
+            phase, agents);
     }
 
     internal static Composition? CompositionOf(WeighedDish dish, WeighedLine line)

@@ -48,4 +48,39 @@ public sealed class MethodFoldTests
         Assert.Contains("moondust", m.Unknown);
         Assert.Null(Mixing.Parts(m));
     }
+
+    [Theory]
+    [InlineData(30, 0.35)]
+    [InlineData(120, 0.10)]
+    public void Alcohol_goes_by_the_minutes_of_simmering(int minutes, double left)
+    {
+        // USDA retention factors, release 6, codes 5005 and 5008.
+        MethodStage simmer = Run("- 500 g red wine\n- 500 g water", $"1. Simmer for {minutes} min.").Stages[^1];
+        Assert.Equal(left, simmer.After.Alcohol!.Value / simmer.Before.Alcohol!.Value, 0.001);
+        Assert.Equal(simmer.Before.Grams - simmer.After.Grams, simmer.Before.Alcohol.Value - simmer.After.Alcohol.Value, 1e-9);
+        Assert.Contains("never a claim", Assert.Single(simmer.Losses), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stew_weighed_at_the_end_has_the_water_and_alcohol_of_the_published_example()
+    {
+        // Beef in red wine, 1,960 g to 1,450 g in 2 h: alcohol 53.00 to 5.30 g, water 1,520.1 to 1,057.8 g (mixed-recipe method, worked by hand).
+        MethodRun run = Run("- 1000 g beef brisket\n- 500 g red wine\n- 200 g onion\n- 200 g carrot\n- 30 g unsalted butter\n- 20 g plain flour\n- 10 g salt", "1. Simmer for 2 hours until it weighs about 1450 g.");
+        MethodStage stew = run.Stages[^1];
+        Assert.Equal(53.0, stew.Before.Alcohol!.Value, 0.1);
+        Assert.Equal(5.3, stew.After.Alcohol!.Value, 0.02);
+        Assert.Equal(1450, stew.After.Grams, 1e-6);
+        Assert.Equal(510 - 47.7, stew.Before.Water!.Value - stew.After.Water!.Value, 0.1);
+    }
+
+    [Fact]
+    public void Stages_carry_the_whole_composition_and_boiled_sugar_its_stage()
+    {
+        WeighedDish dish = CardReader.Read(new CardText("# Caramel\n\n- 500 g caster sugar\n- 150 g water\n\n1. Boil the syrup to 121 °C until it weighs about 560 g.\n", "c.md")).Match(d => Weighing.Weigh(d), _ => null!);
+        MixedComponent mixed = Blending.Of(dish).Match(m => m[0], _ => null!);
+        StageMixture stage = Assert.Single(StageMixtures.Of(dish.Components[0], mixed, 1500));
+
+        Assert.Equal(100 * 60.0 / 560, stage.Composition!.Water!.Value, 0.1);
+        Assert.Contains(stage.Notes, n => n.Contains("hard ball", StringComparison.Ordinal) && n.Contains("at 1500 m take 116 °C", StringComparison.Ordinal));
+    }
 }

@@ -108,12 +108,114 @@ public sealed class SubstancePublished
     public void A_dose_of_gelatine_is_judged_and_raw_pineapple_named()
     {
         SettingAgent gelatine = SettingAgent.Find("gelatine")!;
+        AgentSetting litre = new(1000);
 
-        Assert.Equal("within", gelatine.Judge(17.5, 1500, 0, ["milk"]).Verdict);
-        Assert.Equal("above", gelatine.Judge(60, 1000, 0, []).Verdict);
-        Assert.Contains("pineapple", gelatine.Judge(15, 1000, 0, ["pineapple"]).Remarks[0], StringComparison.Ordinal);
-        Assert.DoesNotContain(gelatine.Judge(15, 1000, 0, ["apple"]).Remarks, r => r.StartsWith("raw", StringComparison.Ordinal));
+        Assert.Equal("within", gelatine.Judge(17.5, new AgentSetting(1500) { Raw = ["milk"] }).Verdict);
+        Assert.Equal("above", gelatine.Judge(60, litre).Verdict);
+        Assert.Contains("pineapple", gelatine.Judge(15, litre with { Raw = ["pineapple"] }).Remarks[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(gelatine.Judge(15, litre with { Raw = ["apple"] }).Remarks, r => r.StartsWith("raw", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("gelatine", "alcohol", 25, 15)]
+    [InlineData("gelatine", "salt", 3, 2)]
+    [InlineData("gelatine", "pH", 3.2, 4.5)]
+    [InlineData("gelatine", "acid", 1, 0.2)]
+    [InlineData("agar", "boil", 70, 100)]
+    [InlineData("alginate", "pH", 3.2, 4.5)]
+    [InlineData("pectin", "soluble solids", 40, 60)]
+    [InlineData("gellan", "dissolves", 60, 90)]
+    public void What_works_against_an_agent_is_named_and_what_does_not_is_silent(string agent, string word, double against, double fine)
+    {
+        // Limits: open review PMC6961714 Table 6 and the hydrocolloid reference page; salt on gelatine from memory.
+        AgentSetting With(double x) => word switch
+        {
+            "alcohol" => new AgentSetting(1000) { AlcoholPercentVolume = x },
+            "salt" => new AgentSetting(1000) { SaltPercent = x },
+            "pH" => new AgentSetting(1000) { Ph = x },
+            "acid" => new AgentSetting(1000) { AcidPercent = x },
+            "soluble solids" => new AgentSetting(1000) { SolubleSolids = x },
+            _ => new AgentSetting(1000) { Hottest = x },
+        };
+        SettingAgent judged = SettingAgent.Find(agent)!;
+        double dose = judged.Low * 10 * 1.2;
+        int silent = judged.Judge(dose, new AgentSetting(1000)).Remarks.Length;
+
+        Assert.Contains(judged.Judge(dose, With(against)).Remarks, r => r.Contains(word, StringComparison.Ordinal));
+        Assert.Equal(silent, judged.Judge(dose, With(fine)).Remarks.Length);
+    }
+
+    [Fact]
+    public void Gelatine_of_another_bloom_is_said_by_both_rules_and_judged_by_the_root()
+    {
+        // 10 g of 250 bloom are 12.5 g of 200 by bloom and 11.18 g by its root (maker's table, check values ge200_160 turned round).
+        AgentVerdict v = SettingAgent.Find("gelatine")!.Judge(10, new AgentSetting(1000) { Bloom = 250 });
+
+        Assert.Contains("11.18 g of 200 bloom by √bloom, 12.5 g by bloom", v.Remarks[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(SettingAgent.Find("gelatine")!.Judge(10, new AgentSetting(1000) { Bloom = 200 }).Remarks, r => r.Contains("bloom set", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Ice_in_hot_water_ends_where_the_balance_says()
+    {
+        // By hand: (500·4.18·80 − 200·333.6)/(700·4.18) = 34.3 °C.
+        ThermalParts water = ThermalParts.FromGrams(1, 0, 0, 0, 0, 0);
+        MixingTemperature met = MixingTemperature.Of([new("water", 500, water, 80), new("ice", 200, water, -0.01, -0.0005)]);
+
+        Assert.Equal(34.3, met.Celsius, 0.3);
+        Assert.Equal(0, met.IceGrams);
+    }
+
+    [Fact]
+    public void Too_much_ice_leaves_ice_at_its_freezing_point()
+    {
+        ThermalParts water = ThermalParts.FromGrams(1, 0, 0, 0, 0, 0);
+        MixingTemperature met = MixingTemperature.Of([new("water", 100, water, 20, -0.0005), new("ice", 500, water, -10, -0.0005)]);
+
+        // By hand, 2.05 kJ/(kg·K) for ice: 100·4.18·20 − 500·2.05·10 = −1,890 J, so 5.7 g of the water freezes on: about 505.7 g of ice at 0 °C.
+        Assert.Equal(0, met.Celsius, 0.05);
+        Assert.Equal(500 + ((((500 * 2.05 * 10) - (100 * 4.18 * 20)) / 333.6)), met.IceGrams, 8);
+    }
+
+    [Fact]
+    public void Cold_butter_cools_more_than_its_sensible_heat_because_its_fat_melts()
+    {
+        ThermalParts butter = ThermalParts.Of(Foods("butter"))!;
+        ThermalParts milk = ThermalParts.Of(Foods("milk"))!;
+        double With(FatMelting? fat) => MixingTemperature.Of([new("milk", 500, milk, 80), new("butter", 250, butter, 5, null, fat)]).Celsius;
+
+        // Half of 0.81 · 250 g of fat solid at 5 °C, 110 kJ/kg: 11 kJ over about 2.5 kJ/K is some 4.5 °C.
+        Assert.InRange(With(null) - With(FatMelting.Of("butter")), 3.0, 6.0);
+        Assert.Equal(["butter"], MixingTemperature.Of([new("milk", 500, milk, 80), new("butter", 250, butter, 5)]).FatLeftOut);
+    }
+
+    [Fact]
+    public void A_mixing_temperature_lies_between_and_does_not_depend_on_the_order()
+        => Gen.Select(Gen.Double[1, 500], Gen.Double[0, 100], Gen.Double[1, 500], Gen.Double[0, 100]).Sample((a, ta, b, tb) =>
+        {
+            ThermalParts milk = ThermalParts.Of(Foods("milk"))!, sugar = ThermalParts.Of(Foods("sugar"))!;
+            double one = MixingTemperature.Of([new("a", a, milk, ta), new("b", b, sugar, tb)]).Celsius;
+            double two = MixingTemperature.Of([new("b", b, sugar, tb), new("a", a, milk, ta)]).Celsius;
+            return Math.Abs(one - two) < 1e-6 && one >= Math.Min(ta, tb) - 0.01 && one <= Math.Max(ta, tb) + 0.01;
+        }, iter: 200);
+
+    [Theory]
+    [InlineData(65, 1.316)]
+    [InlineData(50, 1.2296)]
+    [InlineData(20, 1.081)]
+    public void Density_of_syrups_is_the_handbooks(double brix, double published)
+        => Assert.Equal(published, MixVolume.Density(new Composition { Water = 100 - brix, Protein = 0, Fat = 0, Carbohydrate = brix })!.Value, 0.006 * published);
+
+    [Fact]
+    public void Strength_of_a_mixture_counts_that_spirit_and_water_shrink()
+    {
+        // 500 mL of 40 % vol with 500 mL of water: 157.8 g ethanol (al1) in 474.0 + 499.1 g, 16.22 % by mass, so 20.0 % by volume (table of the US Pharmacopeia: 20 % vol is 16.2 % by mass).
+        double mass = 100 * 157.8 / (474.0 + 499.1);
+        Assert.Equal(20.0, MixVolume.PercentVolume(new Composition { Water = 100 - mass, Alcohol = mass, Protein = 0, Fat = 0, Carbohydrate = 0 })!.Value, 0.1);
+        Assert.Equal(77.4, Syrup.OverrunPercent(1.10, 0.62), 0.1); // [ov1]
+    }
+
+    private static Composition Foods(string id) => FoodTable.Default.Find(id)!.Composition;
 
     [Fact]
     public void More_sugar_never_raises_water_activity_nor_the_freezing_point()
