@@ -127,6 +127,19 @@ def main():
             cite = "our own parts"
         if "acid" in extras:
             parts["acid"] = float(extras["acid"])
+        if "also" in extras:
+            # Sugars (and sodium) that the first source does not hold, from the same food of the other one.
+            other, _ = from_ciqual(cq[extras["also"][1:]])
+            taken = [k for k in ("sugars", "sucrose", "glucose", "fructose", "lactose", "maltose", "sodium") if parts.get(k) is None and other.get(k) is not None]
+            for k in taken:
+                parts[k] = other[k]
+            if parts.get("sugars") is not None and parts.get("carbohydrate") is not None and parts["sugars"] > parts["carbohydrate"]:
+                scale = parts["carbohydrate"] / parts["sugars"]
+                for k in ("sugars", "sucrose", "glucose", "fructose", "lactose", "maltose"):
+                    parts[k] = None if parts.get(k) is None else parts[k] * scale
+            if not taken:
+                faults.append(f"line {n}: {ident}: {extras['also']} holds nothing that was lacking")
+            cite += f"; {taken[0] if taken else ''} {'and others ' if len(taken) > 1 else ''}Ciqual 2020 {extras['also'][1:]}"
         why = extras.get("why", "").replace("_", " ")
         marks = {}
         for k, v in extras.items():
@@ -144,7 +157,14 @@ def main():
             first = next((u for u in ("medium", "fruit", "large", "clove", "head", "bulb") if u in units), None)
             if first:
                 units["piece"] = units[first]
-        held = [parts.get(k) for k in ("water", "protein", "fat", "carbohydrate", "ash")]
+        main = ("water", "protein", "fat", "carbohydrate", "ash")
+        lacking = [k for k in main if parts.get(k) is None]
+        if len(lacking) == 1 and lacking[0] in ("water", "carbohydrate"):
+            rest = 100 - sum(parts[k] for k in main if k != lacking[0]) - sum(parts.get(k) or 0 for k in ("fibre", "alcohol", "acid"))
+            if rest >= (parts.get("sugars") or 0 if lacking[0] == "carbohydrate" else 0):
+                parts[lacking[0]] = round(rest, 2)
+                why = (why + "; " if why else "") + f"{lacking[0]} by difference"
+        held = [parts.get(k) for k in main]
         if all(x is not None for x in held):
             total = sum(held) + sum(parts.get(k) or 0 for k in ("fibre", "alcohol", "acid"))
             if abs(total - 100) > 2 and not why:
@@ -154,9 +174,21 @@ def main():
         else:
             missing = [k for k, x in zip(("water", "protein", "fat", "carbohydrate", "ash"), held) if x is None]
             why = (why + "; " if why else "") + "not held: " + ", ".join(missing)
+        listed = number(sr[source[1:]]["energy_kcal"]) if source[0] == "n" else number(cq[source[1:]]["energy_eu_kj"]) if source[0] == "c" else None
+        if listed is not None and None not in held[:4]:
+            # The energy its source lists, against that of the parts we hold: a large miss is said in the row.
+            listed *= 4.184 if source[0] == "n" else 1
+            polyols = parts.get("polyols") or 0
+            eu = parts["protein"] * (6.25 / factor if factor else 1)
+            own = 17 * (parts["carbohydrate"] - polyols) + 10 * polyols + 17 * eu + 37 * parts["fat"] + 29 * (parts.get("alcohol") or 0) + 13 * (parts.get("acid") or 0) + 8 * (parts.get("fibre") or 0)
+            allowed = max(40, 0.15 * listed) if source[0] == "n" else max(12, 0.03 * listed)
+            if abs(own - listed) > allowed:
+                why = (why + "; " if why else "") + f"its source lists {listed:.0f} kJ, its parts make {own:.0f}"
         for lang, cell in zip(("en", "fr", "de", "es", "it", "ja"), f[2:8]):
             for name in cell.split(";"):
                 key = (lang, name.strip().lower())
+                if not key[1]:
+                    continue
                 if key in names and names[key] != ident:
                     faults.append(f"line {n}: {lang} \"{name}\" is already {names[key]}")
                 names[key] = ident

@@ -12,6 +12,9 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
     // A food below this share of the whole cannot move a figure by more than it may be off anyway; its missing part counts as none.
     private const double Trifling = 0.005;
 
+    // Sugars that are not held are at most the carbohydrate, saturates at most the fat: where all of that together is under this, g in 100 g, it counts as none.
+    private const double TriflingPart = 0.25;
+
     /// <summary>Blends foods by weight. The order does not matter.</summary>
     /// <param name="foods">Name, grams and composition of each.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative weight, or no weight at all.</exception>
@@ -26,10 +29,10 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
 
         ImmutableDictionary<string, ImmutableArray<string>>.Builder lacking = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>(StringComparer.Ordinal);
 
-        double? Sum(string part, Func<Composition, double?> of)
+        double? Sum(string part, Func<Composition, double?> of, Func<Composition, double?>? most = null)
         {
             (string Name, double Grams, Composition C)[] without = [.. all.Where(f => f.Grams > Trifling * total && of(f.C) is null)];
-            if (without.Length > 0)
+            if (without.Length > 0 && !(most is not null && without.Sum(f => f.Grams * (most(f.C) ?? 100)) < TriflingPart * total))
             {
                 lacking[part] = [.. without.Select(w => w.Name).Distinct()];
                 return null;
@@ -45,8 +48,8 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
         Composition mixed = new()
         {
             Water = Sum("water", c => c.Water), Protein = protein, NitrogenFactor = protein > 0 && eu > 0 ? 6.25 * protein / eu : null, Fat = Sum("fat", c => c.Fat),
-            Saturates = Sum("saturates", c => c.Saturates ?? (c.Fat == 0 ? 0 : null)), Carbohydrate = Sum("carbohydrate", c => c.Carbohydrate),
-            Sugars = Sum("sugars", c => c.Sugars ?? (c.Carbohydrate == 0 ? 0 : null)), Sucrose = Loose(c => c.Sucrose), Glucose = Loose(c => c.Glucose), Fructose = Loose(c => c.Fructose),
+            Saturates = Sum("saturates", c => c.Saturates ?? (c.Fat == 0 ? 0 : null), c => c.Fat), Carbohydrate = Sum("carbohydrate", c => c.Carbohydrate),
+            Sugars = Sum("sugars", c => c.Sugars ?? (c.Carbohydrate == 0 ? 0 : null), c => c.Carbohydrate), Sucrose = Loose(c => c.Sucrose), Glucose = Loose(c => c.Glucose), Fructose = Loose(c => c.Fructose),
             Lactose = Loose(c => c.Lactose), Maltose = Loose(c => c.Maltose), Starch = Loose(c => c.Starch), Fibre = Loose(c => c.Fibre), Polyols = Loose(c => c.Polyols),
             Alcohol = Loose(c => c.Alcohol), Acid = Loose(c => c.Acid), Ash = Sum("ash", c => c.Ash), SodiumMilligrams = Sum("sodium", c => c.SodiumMilligrams),
             PotassiumMilligrams = Sum("potassium", c => c.PotassiumMilligrams), CalciumMilligrams = Sum("calcium", c => c.CalciumMilligrams),

@@ -61,7 +61,7 @@ public sealed record MixingTemperature(double Celsius, double IceGrams, Immutabl
     {
         int steps = Math.Max(1, (int)Math.Ceiling(Math.Abs(celsius) / 2));
         double sum = 0;
-        double before = Sensible(part, 0);
+        double before = Sensible(part, celsius < 0 ? Math.Max(celsius, -0.05) : 0);
         for (int i = 1; i <= steps; i++)
         {
             double now = Sensible(part, celsius * i / steps);
@@ -72,11 +72,11 @@ public sealed record MixingTemperature(double Celsius, double IceGrams, Immutabl
         return sum - (ThermalProperties.Fusion * Ice(part, celsius)) - (part.Fat is { } fat ? fat.Heat * part.Parts.Fat * fat.Solid(celsius) : 0);
     }
 
-    // Which share of the water is ice hardly moves the sensible heat close to 0 °C, so the freezing point of meat is as low as it is asked for there.
+    // The properties are asked for with the freezing point of meat at the nearest, and the ice beyond that is counted in: water takes 4.2, ice 2.1 kJ/(kg·K).
     private static double Sensible(MixingPart part, double celsius)
     {
         ThermalProperties p = ThermalProperties.Of(part.Parts, Temperature.FromCelsius(celsius), celsius < 0 ? Temperature.FromCelsius(Math.Min(-0.6, Below(part))) : null);
-        return p.Heat.KilojoulesPerKilogramKelvin - p.MeltingHeat;
+        return p.Heat.KilojoulesPerKilogramKelvin - p.MeltingHeat - (celsius < 0 ? 2.1 * (Ice(part, celsius) - p.IceShare) : 0);
     }
 
     private static double Ice(MixingPart part, double celsius) => part.FreezingPoint is not null && celsius < Below(part)

