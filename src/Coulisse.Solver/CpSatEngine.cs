@@ -57,7 +57,7 @@ public sealed class CpSatEngine : ISchedulingEngine
                 }
 
                 // No better than the schedule of the level before: its value stands and nothing is proven about it.
-                levels.Add(new LevelResult(goals[level].Name, built.Measure(goals[level], best), long.MinValue));
+                levels.Add(new LevelResult(goals[level].Name, GoalValue.Of(problem, goals[level], best), long.MinValue));
                 continue;
             }
 

@@ -74,19 +74,6 @@ internal sealed class CpSatModel
         return LinearExpr.Sum(terms);
     }
 
-    /// <summary>Value of a goal in a schedule already read (levels that ended without an answer of their own).</summary>
-    public long Measure(Goal goal, EngineSchedule s) => goal.Terms.Sum(t => t.Weight * (t.Kind switch
-    {
-        TermKind.Makespan => Enumerable.Range(0, s.Starts.Length).Where(a => s.Starts[a] >= 0).Max(a => (long)s.End(_problem, a)),
-        TermKind.Start => Math.Max(0, s.Starts[t.Index]),
-        TermKind.Present => s.Starts[t.Index] >= 0 ? 1 : 0,
-        TermKind.Mode => s.Starts[t.Index] >= 0 && s.Modes[t.Index] == t.Other ? 1 : 0,
-        TermKind.Served => s.Served[t.Index].Contains(t.Other) ? 1 : 0,
-        TermKind.Moved => s.Starts[t.Index] < 0 ? 0 : Math.Abs(s.Starts[t.Index] - t.Other),
-        TermKind.LagExcess => Overrun(_problem.Lags[t.Index], s),
-        _ => throw new NotSupportedException($"The engine does not weigh {t.Kind} yet."),
-    }));
-
     public void Hint(CpSolver solver)
     {
         Model.ClearHints();
@@ -110,7 +97,7 @@ internal sealed class CpSatModel
     public EngineSchedule ReadFirst(SolutionReader solution, ImmutableArray<Goal> goals)
     {
         EngineSchedule s = Read(solution, []);
-        return s with { Levels = [.. goals.Select(g => new LevelResult(g.Name, Measure(g, s), long.MinValue))] };
+        return s with { Levels = [.. goals.Select(g => new LevelResult(g.Name, GoalValue.Of(_problem, g, s), long.MinValue))] };
     }
 
     private IntVar Int(long low, long high)
@@ -351,17 +338,5 @@ internal sealed class CpSatModel
         IntVar away = Int(0, _problem.Horizon);
         Model.AddAbsEquality(away, _start[t.Index] - t.Other);
         return away;
-    }
-
-    private long Overrun(Lag lag, EngineSchedule s)
-    {
-        if (s.Starts[lag.From] < 0 || s.Starts[lag.To] < 0)
-        {
-            return 0;
-        }
-
-        long from = lag.FromEdge == Edge.Start ? s.Starts[lag.From] : s.End(_problem, lag.From);
-        long to = lag.ToEdge == Edge.Start ? s.Starts[lag.To] : s.End(_problem, lag.To);
-        return Math.Max(0, to - from - (lag.Most ?? 0));
     }
 }

@@ -29,8 +29,15 @@ public sealed class CpSatPlanner : IPlanner
         return outcome switch
         {
             EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),
-            EngineInfeasible => new NoPlan(Conflicts.Find(_engine, occasion, work, options.Seed, options.Workers, cancel: cancel), [.. Remedies.Find(_engine, occasion, options.Edits, new Effort(4, options.Seed, options.Workers), cancel: cancel).Select(r => r.Words)]),
+            EngineInfeasible => Impossible(occasion, work, options, cancel),
             _ => new NotYet("No plan was found in the time given, and none was proven impossible. Give it more seconds."),
         };
+    }
+
+    private NoPlan Impossible(Occasion occasion, PrepWork work, PlanOptions options, CancellationToken cancel)
+    {
+        Effort each = new(4, options.Seed, options.Workers);
+        ImmutableArray<PrepDemand> conflict = Conflicts.Find(_engine, occasion, work, each, cancel);
+        return new NoPlan([.. conflict.Select(d => d.Words)], [.. Remedies.Find(_engine, occasion, options.Edits, conflict, each, cancel: cancel).Select(r => r.Words)]);
     }
 }

@@ -25,9 +25,23 @@ public sealed class CpSatReplanner
     /// <param name="cancel">Stop and keep the best so far.</param>
     public Replanned Replan(Occasion occasion, ImmutableArray<Batch> batches, Plan plan, LiveState state, PlanOptions options, IProgress<Plan>? progress = null, CancellationToken cancel = default)
     {
-        Stopwatch clock = Stopwatch.StartNew();
         SlotPlan slot = LiveSlot.Decide(occasion);
-        Standing standing = Standing.Of(occasion, TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits.IsEmpty ? plan.Edits : options.Edits }, plan, state);
+        return Replan(occasion, slot, TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits.IsEmpty ? plan.Edits : options.Edits }, plan, state, options, progress, cancel);
+    }
+
+    /// <summary>Re-plans work and a slot that were already decided, as when something of them is given up.</summary>
+    /// <param name="occasion">The occasion.</param>
+    /// <param name="slot">The slot.</param>
+    /// <param name="work">The work, with its edits.</param>
+    /// <param name="plan">The plan followed so far.</param>
+    /// <param name="state">What happened.</param>
+    /// <param name="options">Effort.</param>
+    /// <param name="progress">Hears the quick repair and every better plan.</param>
+    /// <param name="cancel">Stop and keep the best so far.</param>
+    public Replanned Replan(Occasion occasion, SlotPlan slot, PrepWork work, Plan plan, LiveState state, PlanOptions options, IProgress<Plan>? progress = null, CancellationToken cancel = default)
+    {
+        Stopwatch clock = Stopwatch.StartNew();
+        Standing standing = Standing.Of(occasion, work, plan, state);
         Plan Written(EngineSchedule s) => StandingPlan.Write(occasion, slot, standing, s, plan);
         EngineSchedule? quick = RightShift.Repair(standing.Prep.Problem, standing.Old);
         double? quickSeconds = null;

@@ -21,9 +21,10 @@ internal static class PlanCommand
         Option<double> seconds = new("--seconds") { Description = "Time to look for a better plan", DefaultValueFactory = _ => 10 };
         Option<int> seed = new("--seed") { Description = "Equal seed and effort give equal plans", DefaultValueFactory = _ => 1 };
         PlanEditOptions edits = new();
+        PlanStudyOptions study = new();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, json };
-        command.SetAction((parsed, cancel) => Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetValue(sentence), new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), edits.Reader(parsed), parsed.GetValue(json), cancel)));
+        Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, study.Why, study.Worth, study.IfThen, json };
+        command.SetAction((parsed, cancel) => Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetValue(sentence), new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), edits.Reader(parsed), study.Asker(parsed, new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), cancel), parsed.GetValue(json), cancel)));
         return command;
     }
 
@@ -51,7 +52,7 @@ internal static class PlanCommand
         return occasion;
     }
 
-    private static int Run(string[] what, string? sentence, PlanOptions options, Func<Occasion, PlanEdits?> edits, bool json, CancellationToken cancel)
+    private static int Run(string[] what, string? sentence, PlanOptions options, Func<Occasion, PlanEdits?> edits, Func<PlannedOccasion, Plan, PlanAnswers> ask, bool json, CancellationToken cancel)
     {
         if (Load(what, sentence, out int exit) is not { } occasion)
         {
@@ -74,7 +75,7 @@ internal static class PlanCommand
             }
         });
         return PlanFlow.Plan(occasion, options with { Edits = fixedByHand }, "au", progress, cancel).Match(
-            p => json ? PlanOutput.Json(p) : PlanOutput.Text(p),
+            p => json ? PlanOutput.Json(p, Answers(p, ask)) : PlanOutput.Text(p, Answers(p, ask)),
             problems => Input.Fail(what[0], problems));
     }
 
@@ -83,4 +84,6 @@ internal static class PlanCommand
     {
         public void Report(Plan value) => heard(value);
     }
+
+    private static PlanAnswers Answers(PlannedOccasion p, Func<PlannedOccasion, Plan, PlanAnswers> ask) => p.Outcome is Plan plan ? ask(p, plan) : PlanAnswers.None;
 }

@@ -11,7 +11,7 @@ namespace Coulisse.Cli.Commands;
 /// <summary>Prints a planned occasion, as text or as one JSON document.</summary>
 internal static class PlanOutput
 {
-    public static int Json(PlannedOccasion p)
+    public static int Json(PlannedOccasion p, PlanAnswers answers)
     {
         Plan? plan = p.Outcome as Plan;
         RiskReport? risk = plan is null ? null : RiskOfPlan.Simulate(p.Occasion, plan);
@@ -26,6 +26,9 @@ internal static class PlanOutput
             runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.Who, s.Kit, s.Twins, s.DroppableSeconds, s.DropRank, s.Gate, s.Silence }),
             fallbacks = plan?.Fallbacks,
             assumed = plan?.Assumed ?? p.Occasion.Assumed,
+            reasons = answers.WhyJson,
+            worth = answers.WorthJson,
+            ifThen = answers.IfThenJson,
             edits = plan is { Edits.IsEmpty: false } ? EditsJson(plan.Edits) : null,
             conflicts = (p.Outcome as NoPlan)?.Conflicts,
             remedies = (p.Outcome as NoPlan)?.Remedies,
@@ -43,7 +46,7 @@ internal static class PlanOutput
         sequences = e.Sequences.Select(q => new { q.First, q.Then }),
     };
 
-    public static int Text(PlannedOccasion p)
+    public static int Text(PlannedOccasion p, PlanAnswers answers)
     {
         StringBuilder b = new();
         switch (p.Outcome)
@@ -60,6 +63,7 @@ internal static class PlanOutput
             case Plan plan:
                 Write(b, plan);
                 Write(b, plan, RiskOfPlan.Simulate(p.Occasion, plan));
+                answers.Write(b);
                 break;
         }
 

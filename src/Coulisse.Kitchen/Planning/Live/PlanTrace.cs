@@ -14,11 +14,13 @@ public sealed record PlanTrace(ImmutableArray<PlannedTask?> Tasks)
     /// <param name="plan">The plan.</param>
     public static PlanTrace Of(PrepWork work, Plan plan)
     {
-        Dictionary<string, Queue<PlannedTask>> held = plan.Tasks
+        // A plan of our own carries the lasting names; one from elsewhere is recognised by its words.
+        Dictionary<string, PlannedTask> named = plan.Tasks.Where(t => t.Key.Length > 0).DistinctBy(t => t.Key).ToDictionary(t => t.Key, StringComparer.Ordinal);
+        Dictionary<string, Queue<PlannedTask>> held = plan.Tasks.Where(t => t.Key.Length == 0)
             .OrderBy(t => t.Start)
             .GroupBy(t => Key(t.Kind, t.Component, t.Line, t.Text, t.Celsius))
             .ToDictionary(g => g.Key, g => new Queue<PlannedTask>(g), StringComparer.Ordinal);
-        PlannedTask?[] found = [.. work.Tasks.Select(t =>
+        PlannedTask?[] found = [.. work.Tasks.Select(t => named.TryGetValue(t.Key, out PlannedTask? own) ? own :
             held.TryGetValue(Key(t.Kind, t.Component, t.Line, t.ForStage ? "for the stage: " + t.Text : t.Text, t.Celsius), out Queue<PlannedTask>? same) && same.Count > 0 ? same.Dequeue() : null)];
         return new PlanTrace([.. found]);
     }

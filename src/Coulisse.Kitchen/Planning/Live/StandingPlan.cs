@@ -51,11 +51,21 @@ public static class StandingPlan
         };
     }
 
-    // Names stand in brackets at the end of a reason.
+    // Reasons speak of tasks by their numbers, which are words of their own.
     private static string Renamed(string because, Dictionary<string, string> names)
+        => string.Concat(Words(because).Select(w => names.GetValueOrDefault(w, w)));
+
+    private static IEnumerable<string> Words(string text)
     {
-        int open = because.LastIndexOf('(');
-        return open >= 0 && because.EndsWith(')') && names.TryGetValue(because[(open + 1)..^1], out string? name) ? because[..(open + 1)] + name + ")" : because;
+        int from = 0;
+        for (int i = 1; i <= text.Length; i++)
+        {
+            if (i == text.Length || char.IsLetterOrDigit(text[i]) != char.IsLetterOrDigit(text[i - 1]))
+            {
+                yield return text[from..i];
+                from = i;
+            }
+        }
     }
 
     private static string Fresh(HashSet<string> used, ref int added)

@@ -4,6 +4,7 @@ using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning.Model;
 using Coulisse.Kitchen.Planning.Slot;
+using Coulisse.Kitchen.Planning.Why;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
@@ -19,10 +20,11 @@ public static class PlanWriter
         Dictionary<int, string> ids = Ids(prep, schedule, present);
         Dictionary<int, ImmutableArray<string>> kit = Kit(work, prep, schedule, present);
         ImmutableArray<PlannedTask>.Builder tasks = ImmutableArray.CreateBuilder<PlannedTask>();
+        OneMove move = new(prep.Problem, schedule);
+        HoldWords words = new(occasion, work, prep, schedule, i => ids[i]);
         foreach (int i in present)
         {
             PrepTask t = work.Tasks[i];
-            (int slack, string because) = Binding(work, prep, schedule, i, ids);
             ImmutableArray<string> codes = t.Within is { } w ? kit[w] : kit[i];
             tasks.Add(new PlannedTask
             {
@@ -39,8 +41,8 @@ public static class PlanWriter
                 Kit = codes,
                 Celsius = t.Celsius,
                 Within = t.Within is { } within ? ids[within] : null,
-                Slack = Duration.FromMinutes(slack),
-                Because = because,
+                Slack = Duration.FromMinutes(Slack(work, prep, schedule, i)),
+                Because = Because(move, words, i),
                 Removes = t.Cleans is null ? [] : [.. work.Tasks.SelectMany(x => x.Allergens).Distinct().Order(StringComparer.Ordinal)],
                 Grams = t.Grams,
             });
@@ -114,41 +116,26 @@ public static class PlanWriter
         return kit;
     }
 
-    /// <summary>How long a task could be later by the lags alone, and what binds it.</summary>
-    private static (int Slack, string Because) Binding(PrepWork work, PrepProblem prep, EngineSchedule schedule, int i, Dictionary<int, string> ids)
+    /// <summary>How long a task could be later by the lags alone.</summary>
+    private static int Slack(PrepWork work, PrepProblem prep, EngineSchedule schedule, int i)
     {
         int Start(int t) => schedule.Starts[t];
         int End(int t) => schedule.Starts[t] + work.Tasks[t].Minutes;
         int due = work.Tasks[i].DoneBy is { } db ? (int)Period.Between(prep.Zero, db, PeriodUnits.Minutes).Minutes : prep.Problem.Horizon;
         int slack = Math.Max(0, due - End(i));
-        string because = work.Tasks[i].At is not null ? "fixed at that hour" : work.Tasks[i].PinnedAt is not null ? "you pinned it there" : "";
-        int tightest = int.MaxValue;
-        foreach (PrepLink l in work.Links)
+        foreach (PrepLink l in work.Links.Where(l => l.From == i && Start(l.To) >= 0))
         {
-            if (l.From == i && Start(l.To) >= 0)
-            {
-                slack = Math.Min(slack, (l.ToEnd ? End(l.To) : Start(l.To)) - (l.FromStart ? Start(i) : End(i)) - l.Least);
-            }
-
-            if (l.To == i && Start(l.From) >= 0)
-            {
-                int gap = (l.ToEnd ? End(i) : Start(i)) - (l.FromStart ? Start(l.From) : End(l.From)) - l.Least;
-                if (gap < tightest && work.Tasks[i] is { At: null, PinnedAt: null })
-                {
-                    tightest = gap;
-                    because = gap == 0 ? $"{l.Because} ({ids[l.From]})" : because;
-                }
-            }
+            slack = Math.Min(slack, (l.ToEnd ? End(l.To) : Start(l.To)) - (l.FromStart ? Start(i) : End(i)) - l.Least);
         }
 
-        if (because.Length == 0)
-        {
-            // Nothing of the card binds it: the hands or the kit it waits for, else freshness.
-            int holder = Enumerable.Range(0, work.Tasks.Length).Where(t => t != i && Start(t) >= 0 && End(t) == Start(i) && (schedule.Served[t].Intersect(schedule.Served[i]).Any() || prep.Codes[t][schedule.Modes[t]].Intersect(prep.Codes[i][schedule.Modes[i]]).Any())).DefaultIfEmpty(-1).First();
-            because = holder >= 0 ? $"its hands or kit are busy until then ({ids[holder]})" : "as late as it may be";
-        }
+        return Math.Max(0, slack);
+    }
 
-        return (Math.Max(0, slack), because);
+    /// <summary>What binds a task where it is; of several things the one that leads to another task.</summary>
+    private static string Because(OneMove move, HoldWords words, int i)
+    {
+        ImmutableArray<Hold> holds = move.Holds(i, -1);
+        return holds.IsEmpty ? "as late as it may be" : words.Of(holds.FirstOrDefault(h => h.Other >= 0) ?? holds[0], -1);
     }
 
     private static void Meals(Occasion occasion, ImmutableArray<PlannedTask>.Builder tasks)
