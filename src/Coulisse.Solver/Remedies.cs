@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Checking;
 using Coulisse.Kitchen.Planning.Edits;
 using Coulisse.Kitchen.Planning.Model;
 using Coulisse.Kitchen.Planning.Slot;
@@ -82,7 +83,8 @@ public static class Remedies
         => OccasionBatches.Make(remedy.Changed).Match<Remedy?>(
             batches =>
             {
-                PrepWork work = TaskBuilder.Build(remedy.Changed, batches, LiveSlot.Decide(remedy.Changed));
+                SlotPlan slot = LiveSlot.Decide(remedy.Changed);
+                PrepWork work = TaskBuilder.Build(remedy.Changed, batches, slot);
                 HashSet<string> keys = [.. work.Tasks.Select(t => t.Key)];
                 PlanEdits edits = new()
                 {
@@ -91,8 +93,15 @@ public static class Remedies
                     Sequences = [.. remedy.Edits.Sequences.Where(s => keys.Contains(s.First) && keys.Contains(s.Then))],
                 };
                 (Occasion occasion, work) = remedy.Given is { } given ? given.Without(remedy.Changed, work with { Edits = edits }) : (remedy.Changed, work with { Edits = edits });
-                SchedulingProblem problem = PrepProblem.Write(occasion, work).Problem with { Goals = [new Goal("any", "", [])] };
-                return engine.Solve(problem, effort with { FirstOnly = true }) is EngineSchedule ? remedy with { Edits = edits } : null;
+                PrepProblem prep = PrepProblem.Write(occasion, work);
+                if (engine.Solve(prep.Problem with { Goals = [new Goal("any", "", [])] }, effort with { FirstOnly = true }) is not EngineSchedule schedule)
+                {
+                    return null;
+                }
+
+                // What is given up is missing from the plan, and the validator would say so; every other remedy must leave it silent.
+                bool faultless = remedy.Given is not null || PlanValidator.Check(occasion, PlanWriter.Write(occasion, slot, work, prep, schedule)).IsEmpty;
+                return faultless ? remedy with { Edits = edits } : null;
             },
             _ => null);
 }

@@ -60,7 +60,7 @@ public sealed class ImpossibleTests
         string who = DemoOccasion.Occasion.People[0].Name;
         return name switch
         {
-            "nobody before one" => (DemoOccasion.Build(sheet with { People = [.. sheet.People.Select(p => p with { Hours = [.. p.Hours.Where(h => h.Start.Date != day || h.Start.TimeOfDay > new LocalTime(13, 0))] })] }), PlanEdits.None),
+            "nobody before one" => (DemoOccasion.Build(sheet with { People = [.. sheet.People.Select(p => p with { Hours = [.. p.Hours.Select(h => h.Start.Date == day && h.Start.TimeOfDay < new LocalTime(13, 0) ? h with { Start = day.At(new LocalTime(13, 0)) } : h)] })] }), PlanEdits.None),
             "one day only" => (DemoOccasion.Build(sheet with { Windows = [.. sheet.Windows.Where(w => w.Start.Date == day)], People = [.. sheet.People.Select(p => p with { Hours = [.. p.Hours.Where(h => h.Start.Date == day)] })] }), PlanEdits.None),
             "pins of one person at once" => (DemoOccasion.Occasion, new PlanEdits { Pins = [.. work.Where(t => t.Component != work[0].Component).Take(2).Select(t => new Pin(t.Key, day.PlusDays(-1).At(new LocalTime(10, 0)), who))] }),
             _ => (DemoOccasion.Occasion, new PlanEdits { Pins = [new Pin(DemoOccasion.Work.Tasks.First(t => t.Kind == TaskKind.Plate).Key, DemoOccasion.Occasion.SlotStart.PlusMinutes(-20))] }),

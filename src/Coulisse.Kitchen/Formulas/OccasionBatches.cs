@@ -16,7 +16,7 @@ public static class OccasionBatches
         ImmutableArray<Problem>.Builder problems = ImmutableArray.CreateBuilder<Problem>();
         foreach (OccasionDish dish in occasion.Dishes)
         {
-            Dish only = Restrict(occasion, dish);
+            Dish only = Only(occasion, dish);
             Scaling.Scale(Weighing.Weigh(only, measures), Target(only, dish)).Match<int>(
                 batch => { batches.Add(batch); return 0; },
                 found => { problems.AddRange(found.Select(p => p with { Message = $"{dish.Name}: {p.Message}" })); return 0; });
@@ -47,8 +47,10 @@ public static class OccasionBatches
     private static double? Pieces(Dish dish, string unit) => unit != "pieces" ? null : dish.Yields.Concat(dish.Components.SelectMany(c => c.Makes))
         .Where(y => y.Unit == "pieces" && y.Amount > 0).Select(y => (double?)y.Amount).FirstOrDefault();
 
-    // A card can hold a part that is a dish of its own ("one ramekin"): asked for by name it is made alone, and the dish without it.
-    private static Dish Restrict(Occasion occasion, OccasionDish dish)
+    /// <summary>The card's part that a dish of the occasion means: a part that is a dish of its own ("one ramekin") is made alone when asked for by name, and the dish without it.</summary>
+    /// <param name="occasion">The occasion.</param>
+    /// <param name="dish">One of its dishes.</param>
+    public static Dish Only(Occasion occasion, OccasionDish dish)
     {
         bool Named(OccasionDish d, Component c) => c.Name.Length > 0 && c.Name.Contains(d.Unit, StringComparison.OrdinalIgnoreCase) && d.Unit.Length > 3;
         if (dish.Dish.Components.FirstOrDefault(c => Named(dish, c)) is { } alone)

@@ -7,7 +7,7 @@ using Coulisse.Kitchen.Planning.Slot;
 
 namespace Coulisse.Kitchen.Needs;
 
-/// <summary>What twins take beyond the batches for service: a twin that needs a batch of its own is bought for, one that is a share of the service batch is not.</summary>
+/// <summary>What twins take beyond the batches for service: a twin that needs a batch of its own or is kept from a batch made larger for it is bought for, one that is a share of the service batch is not.</summary>
 public static class TwinNeeds
 {
     /// <summary>Needs of the twins.</summary>
@@ -20,7 +20,7 @@ public static class TwinNeeds
     {
         ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
         ImmutableArray<string>.Builder left = ImmutableArray.CreateBuilder<string>();
-        foreach (TwinNeed twin in twins.Where(t => t.OwnBatch))
+        foreach (TwinNeed twin in twins.Where(t => t.OwnBatch || t.Beyond))
         {
             string label = string.Create(CultureInfo.InvariantCulture, $"twin {twin.Twin.Number}: {twin.Twin.Component}, {twin.Twin.State}");
             int at = Enumerable.Range(0, occasion.Dishes.Length).FirstOrDefault(i => Same(occasion.Dishes[i].Name, twin.Dish) || Same(occasion.Dishes[i].Dish.Title, twin.Dish), -1);
@@ -30,7 +30,7 @@ public static class TwinNeeds
                 continue;
             }
 
-            WeighedComponent[] own = [.. batches[at].Weighed.Components.Where(c => Same(c.Component.Name, twin.Twin.Component))];
+            WeighedComponent[] own = [.. batches[at].Weighed.Components.Where(c => Same(c.Component.Name, twin.Part ?? twin.Twin.Component))];
             WeighedComponent[] from = own.Length > 0 ? own : Same(occasion.Dishes[at].Name, twin.Twin.Component) || Same(occasion.Dishes[at].Dish.Title, twin.Twin.Component) ? [.. batches[at].Weighed.Components] : [];
             double raw = from.Sum(c => c.Lines.Where(l => l.Food.FromComponent is null && l.Grade != WeightGrade.Unknown).Sum(l => l.Grams));
             if (raw <= 0)

@@ -37,7 +37,14 @@ public sealed record SlotPlan
 /// <param name="StageLine">Card line of the last step already done to it; 0 when it is only weighed.</param>
 /// <param name="NextLine">Card line of the step that goes on from it in the slot; 0 when none does.</param>
 /// <param name="OwnBatch">True when the batch for service cannot serve: it has gone past this stage, or has none over.</param>
-public sealed record TwinNeed(Twin Twin, string Dish, int StageLine, int NextLine, bool OwnBatch);
+public sealed record TwinNeed(Twin Twin, string Dish, int StageLine, int NextLine, bool OwnBatch)
+{
+    /// <summary>True when its food comes on top of what the batch for service takes, although it is made together with it.</summary>
+    public bool Beyond { get; init; }
+
+    /// <summary>Component whose food it is, when only a part of the dish; null for all of it.</summary>
+    public string? Part { get; init; }
+}
 
 /// <summary>Kit that must be ready.</summary>
 /// <param name="Kit">Kit code.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
 
 namespace Coulisse.Kitchen.Planning.Slot;
@@ -9,6 +10,9 @@ namespace Coulisse.Kitchen.Planning.Slot;
 /// <summary>Derives from what is shown what must stand ready for it: one twin for each place where the showing picks the food up. None is missing, since every row asks for its own; none is unused, since nothing else makes one.</summary>
 internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, ImmutableArray<SegmentDraft> segments, ImmutableArray<int> starts, ImmutableArray<int> seconds, ImmutableDictionary<int, KitNeed> kit)
 {
+    /// <summary>Share of a batch that is enough to be seen when a step is only begun by hand. Common practice, no source.</summary>
+    private const double Glimpse = 10;
+
     private readonly List<(int Segment, TwinNeed Need)> _needs = [];
 
     /// <summary>Twins in the order they come in, numbered, each with its segment's position.</summary>
@@ -61,8 +65,11 @@ internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, Immutable
         TwinStage stage = TwinStage.Of(item, before);
         PlatePart? part = Part(item);
         double pieceShare = part?.Pieces ?? 0;
-        double componentGrams = ComponentGrams(item);
+        // Begun by hand and not gone on with, since the next step shown has a twin of its own: enough to be seen is enough.
+        bool glimpse = item.Show.How == ShowKind.Begin && item.Component is not null && item.Dish.Dish.Plate.IsEmpty && GoesOnFromTwin(i, item);
+        double componentGrams = glimpse ? Grams([item.Component!]) / Glimpse : ComponentGrams(item);
         (double? grams, double count, string why) = TwinStage.Amount(item, part?.Grams ?? 0, pieceShare, occasion.PlatedLive, componentGrams);
+        why = glimpse && why == "one tin" ? "enough to show it: a tenth, assumed" : why;
         bool later = item.Show.How is ShowKind.Begin or ShowKind.Full;
         (string holds, string place, string by) = Keeping(item, stage);
         _needs.Add((i, new TwinNeed(
@@ -81,7 +88,7 @@ internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, Immutable
                 Replaces = stage.Replaces,
                 Afterwards = Afterwards(i, item),
             },
-            item.Dish.Name, stage.Line, item.Step?.Span.Line ?? 0, later && why != "set aside by the card")));
+            item.Dish.Name, stage.Line, item.Step?.Span.Line ?? 0, later && why != "set aside by the card") { Beyond = later && why == "set aside by the card", Part = glimpse ? item.Component!.Name : null }));
     }
 
     private void Plate(int i, string state, string replaces, int cue)
@@ -207,6 +214,16 @@ internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, Immutable
 
     private static PlatePart? Part(ShowItem item) => item.Component is null ? null : item.Dish.Dish.Plate.FirstOrDefault(p => p.Component == item.Component.Name);
 
-    private static double ComponentGrams(ShowItem item) => (item.Dish.Dish.Plate.IsEmpty ? item.Dish.Dish.Components : item.Component is null ? [] : [item.Component])
-        .SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient).SelectMany(l => l.Foods).Where(f => f.FromComponent is null).Sum(f => f.Grams ?? 0);
+    // A later step of the same dish in this segment that does not follow straight on brings its own twin.
+    private bool GoesOnFromTwin(int i, ShowItem item)
+    {
+        ShowItem? next = segments[i].Items.SkipWhile(x => x != item).Skip(1).FirstOrDefault(x => x.Step is not null && x.Show.How is ShowKind.Full or ShowKind.Begin);
+        return next is not null && item.Step is not null && item.Step != next.Step && !(next.Show.How == ShowKind.Full && Adjacent(next, item.Step)) && item.Step.Kit.IsEmpty && item.Step.Times.All(t => t.Kind == TimeKind.Hands);
+    }
+
+    private double ComponentGrams(ShowItem item)
+        => item.Dish.Dish.Plate.IsEmpty ? Grams(OccasionBatches.Only(occasion, item.Dish).Components) : item.Component is null ? 0 : Grams([item.Component]);
+
+    private static double Grams(IEnumerable<Component> components)
+        => components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient).SelectMany(l => l.Foods).Where(f => f.FromComponent is null).Sum(f => f.Grams ?? 0);
 }
