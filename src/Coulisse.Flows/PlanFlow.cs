@@ -33,9 +33,15 @@ public static class PlanFlow
         => OccasionBatches.Make(occasion).Match<Parsed<PlannedOccasion>>(
             batches =>
             {
-                if (!options.Edits.IsEmpty && EditReview.Check(occasion, TaskBuilder.Build(occasion, batches, LiveSlot.Decide(occasion)) with { Edits = options.Edits }) is { IsEmpty: false } wrong)
+                PrepWork work = TaskBuilder.Build(occasion, batches, LiveSlot.Decide(occasion)) with { Edits = options.Edits };
+                if (EditReview.Check(occasion, work) is { IsEmpty: false } wrong)
                 {
                     return new Parsed<PlannedOccasion>.Failed(wrong);
+                }
+
+                if (WorkReview.Check(occasion, work) is { IsEmpty: false } impossible)
+                {
+                    return new Parsed<PlannedOccasion>.Failed(impossible);
                 }
 
                 PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options, progress, cancel);

@@ -17,7 +17,7 @@ public sealed class CpSatPlanner : IPlanner
     public PlanOutcome Plan(Occasion occasion, ImmutableArray<Batch> batches, PlanOptions options, IProgress<Plan>? progress = null, CancellationToken cancel = default)
     {
         SlotPlan slot = LiveSlot.Decide(occasion);
-        PrepWork work = TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits };
+        PrepWork work = ReadyEarlier.Of(TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits }, options.Buffer);
         PrepProblem prep = PrepProblem.Write(occasion, work);
         EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers) { FirstOnly = options.FirstOnly }, better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
         if (outcome is EngineUnknown && !cancel.IsCancellationRequested)

@@ -23,8 +23,12 @@ internal static class PlanCommand
         PlanEditOptions edits = new();
         PlanStudyOptions study = new();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, study.Why, study.Worth, study.IfThen, json };
-        command.SetAction((parsed, cancel) => Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetValue(sentence), new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), edits.Reader(parsed), study.Asker(parsed, new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), cancel), parsed.GetValue(json), cancel)));
+        Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, study.Why, study.Worth, study.IfThen, study.Frontier, study.Point, study.Robust, study.Buffer, study.Rehearsal, json };
+        command.SetAction((parsed, cancel) =>
+        {
+            PlanOptions options = new(parsed.GetValue(seconds), parsed.GetValue(seed)) { Buffer = parsed.GetValue(study.Buffer) };
+            return Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetValue(sentence), options, o => study.Picked(parsed, o), edits.Reader(parsed), study.Asker(parsed, options, cancel), parsed.GetValue(json), cancel));
+        });
         return command;
     }
 
@@ -52,11 +56,16 @@ internal static class PlanCommand
         return occasion;
     }
 
-    private static int Run(string[] what, string? sentence, PlanOptions options, Func<Occasion, PlanEdits?> edits, Func<PlannedOccasion, Plan, PlanAnswers> ask, bool json, CancellationToken cancel)
+    private static int Run(string[] what, string? sentence, PlanOptions options, Func<Occasion, Occasion?> pick, Func<Occasion, PlanEdits?> edits, Func<PlannedOccasion, Plan, PlanAnswers> ask, bool json, CancellationToken cancel)
     {
-        if (Load(what, sentence, out int exit) is not { } occasion)
+        if (Load(what, sentence, out int exit) is not { } loaded)
         {
             return exit;
+        }
+
+        if (pick(loaded) is not { } occasion)
+        {
+            return Exit.Problems;
         }
 
         if (edits(occasion) is not { } fixedByHand)

@@ -60,7 +60,7 @@ public static class RiskOfPlan
     }
 
     /// <summary>Wilson's interval for a share (E. B. Wilson 1927), 95 %.</summary>
-    private static (double Low, double High) Wilson(int hits, int runs)
+    internal static (double Low, double High) Wilson(int hits, int runs)
     {
         const double z = 1.959964;
         double p = (double)hits / runs;

@@ -14,10 +14,16 @@ public static class LiveSlot
     public const double DroppableShare = 0.10;
 
     /// <summary>Decides the slot of an occasion.</summary>
-    /// <param name="occasion">The occasion; its slot is longer than nothing and has at least one person.</param>
+    /// <param name="occasion">The occasion, with at least one person; a slot of no length shows nothing.</param>
     public static SlotPlan Decide(Occasion occasion)
     {
         int slot = (int)occasion.SlotLength.TotalSeconds;
+        if (slot <= 0)
+        {
+            // A service without a live slot: nothing is shown and nothing stands in for it.
+            return new SlotPlan { NotShown = occasion.Shows, Level = new ObjectiveLevel("shown", 0, 0, "weight") };
+        }
+
         List<string> said = [];
         List<SheetShow> unmatched = [];
         ImmutableArray<SheetShow> asked = occasion.Shows;
