@@ -10,6 +10,7 @@ internal static class PlanningGauge
 {
     public const string Usage = """
         gauge planning --set SET [--limit N] [--seconds S] [--workers W] [--seed N] [--data FOLDER] [--only A,B] [--engine-only] [--list]
+        gauge planning --set SET --budget MINUTES [--append FILE]   as many instances, spread over the set, as the minutes hold; the row goes to FILE
           SET: j30 j60 j90 j120 max-j10 max-j20 max-j30 max-ubo10 … max-ubo200 mm-j10 … mm-j30
           FOLDER holds instances/SET.tar.gz and known.tsv; default: COULISSE_SCHEDULING, or COULISSE_SHARED/data/scheduling.
         Example: coulisse gauge planning --set j30 --limit 10 --seconds 10
@@ -51,30 +52,53 @@ internal static class PlanningGauge
         List<SchedulingProblem> problems = [.. InstanceArchive.Read(archive, n => sample.Count == 0 || sample.Contains(n)).Select(Parse).OrderBy(p => p.Name, StringComparer.Ordinal)];
         problems = Spread(options.TryGetValue("--only", out string? only) ? [.. problems.Where(p => only.Split(',').Contains(p.Name))] : problems, limit);
 
+        int ways = options.ContainsKey("--engine-only") ? 1 : 3;
+        if (options.ContainsKey("--budget"))
+        {
+            if (Number(options, "--budget", 0) is not { } minutes || minutes < 1)
+            {
+                Console.Error.WriteLine(Usage);
+                return 2;
+            }
+
+            // At worst every instance takes all its seconds in every way.
+            problems = Spread(problems, Math.Max(1, minutes * 60 / (seconds * ways)));
+        }
+
         Effort effort = new(seconds, seed, workers);
-        List<(Tally Tally, ISchedulingEngine Engine)> ways = [(new Tally("engine"), new CpSatEngine())];
+        List<(Tally Tally, ISchedulingEngine Engine)> all = [(new Tally("engine"), new CpSatEngine())];
         if (!options.ContainsKey("--engine-only"))
         {
-            ways.Add((new Tally("plain"), new PlainModel("")));
-            ways.Add((new Tally("plain, no LP"), new PlainModel("subsolvers:\"no_lp\"")));
+            all.Add((new Tally("plain"), new PlainModel("")));
+            all.Add((new Tally("plain, no LP"), new PlainModel("subsolvers:\"no_lp\"")));
         }
 
         foreach (SchedulingProblem p in problems)
         {
             Known? k = known.GetValueOrDefault((set, p.Name));
-            string[] said = [.. ways.Select(w => w.Tally.Add(p, w.Engine.Solve(p, effort), k))];
+            string[] said = [.. all.Select(w => w.Tally.Add(p, w.Engine.Solve(p, effort), k))];
             if (options.ContainsKey("--list"))
             {
-                Console.WriteLine($"{p.Name}: known {k?.Lower}..{k?.Upper} {k?.Status}; {string.Join("; ", ways.Zip(said, (w, s) => $"{w.Tally.Name} {s}"))}");
+                Console.WriteLine($"{p.Name}: known {k?.Lower}..{k?.Upper} {k?.Status}; {string.Join("; ", all.Zip(said, (w, s) => $"{w.Tally.Name} {s}"))}");
             }
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{set}, {seconds} s an instance, {workers} workers, seed {seed}, {Environment.ProcessorCount} cores"));
-        Console.WriteLine("| way | instances | settled in 2 s | settled | at or below best known | mean above, % | mean own gap of the rest, % | nothing | seconds | bugs |");
-        Console.WriteLine("|---|---|---|---|---|---|---|---|---|---|");
-        ways.ForEach(w => Console.WriteLine(w.Tally.Row(problems.Count)));
-        ways.ForEach(w => w.Tally.Bugs.ForEach(b => Console.WriteLine($"BUG in {w.Tally.Name}: {b}")));
-        return ways.Any(w => w.Tally.Bugs.Count > 0) ? 1 : 0;
+        string[] report =
+        [
+            string.Create(CultureInfo.InvariantCulture, $"{set}, {problems.Count} instances, {seconds} s an instance, {workers} workers, seed {seed}, {Environment.ProcessorCount} cores, one run, {TimeProvider.System.GetUtcNow():yyyy-MM-dd HH:mm} UTC:"),
+            "",
+            "| way | instances | settled in 2 s | settled | at or below best known | mean above, % | mean own gap of the rest, % | nothing | seconds | bugs |",
+            "|---|---|---|---|---|---|---|---|---|---|",
+            .. all.Select(w => w.Tally.Row(problems.Count)),
+            .. all.SelectMany(w => w.Tally.Bugs.Select(b => $"BUG in {w.Tally.Name}: {b}")),
+        ];
+        Array.ForEach(report, Console.WriteLine);
+        if (options.GetValueOrDefault("--append") is { } file)
+        {
+            File.AppendAllText(file, "\n" + string.Join("\n", report) + "\n");
+        }
+
+        return all.Any(w => w.Tally.Bugs.Count > 0) ? 1 : 0;
     }
 
     internal static SchedulingProblem Parse((string Name, string Text) file) => Path.GetExtension(file.Name).ToLowerInvariant() switch

@@ -150,7 +150,7 @@ internal sealed class CpSatModel
         _end[a] = _start[a] + LinearExpr.Sum(activity.Modes.Select((m, i) => LinearExpr.Affine(activity.Modes.Length == 1 ? Model.TrueLiteral() : _mode[a][i], m.Duration, 0)));
         for (int m = 0; m < activity.Modes.Length; m++)
         {
-            AddMode(a, activity, activity.Modes[m], _mode[a][m]);
+            AddMode(a, activity, m, _mode[a][m]);
         }
     }
 
@@ -165,8 +165,10 @@ internal sealed class CpSatModel
         }
     }
 
-    private void AddMode(int a, Activity activity, Mode mode, ILiteral chosen)
+    private void AddMode(int a, Activity activity, int m, ILiteral chosen)
     {
+        Mode mode = activity.Modes[m];
+        bool hinted = !activity.HintServed.IsDefault && (activity.HintMode ?? 0) == m;
         if (!activity.Windows.IsEmpty && activity.FixedStart is null && activity.Modes.Length > 1)
         {
             long[][] fits = [.. activity.Windows.Where(w => w.End - w.Start >= mode.Duration).Select(w => new long[] { w.Start, w.End - mode.Duration })];
@@ -187,6 +189,11 @@ internal sealed class CpSatModel
             for (int i = 0; i < serve.Length; i++)
             {
                 int r = choice.Resources[i];
+                if (!activity.HintServed.IsDefault)
+                {
+                    Model.AddHint(serve[i], hinted && activity.HintServed.Contains(r) ? 1 : 0);
+                }
+
                 _held[r].Add((Model.NewOptionalFixedSizeIntervalVar(_start[a], mode.Duration, serve[i], ""), _problem.Resources[r].Capacity));
                 if (_serves.TryGetValue((a, r), out BoolVar? earlier))
                 {

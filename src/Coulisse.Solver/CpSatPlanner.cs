@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Live;
 using Coulisse.Kitchen.Planning.Model;
 using Coulisse.Kitchen.Planning.Slot;
 using Coulisse.Kitchen.Planning.Tasks;
@@ -19,7 +20,21 @@ public sealed class CpSatPlanner : IPlanner
         SlotPlan slot = LiveSlot.Decide(occasion);
         PrepWork work = ReadyEarlier.Of(TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits }, options.Buffer);
         PrepProblem prep = PrepProblem.Write(occasion, work);
-        EngineOutcome outcome = _engine.Solve(prep.Problem, new Effort(options.Seconds, options.Seed, options.Workers) { FirstOnly = options.FirstOnly }, better: s => progress?.Report(PlanWriter.Write(occasion, slot, work, prep, s)), cancel);
+        Plan Written(EngineSchedule s) => PlanWriter.Write(occasion, slot, work, prep, s);
+        EngineSchedule? quick = QuickStart.Of(prep.Problem);
+        if (quick is not null)
+        {
+            quick = quick with { Levels = [.. prep.Problem.Goals.Select(g => new LevelResult(g.Name, GoalValue.Of(prep.Problem, g, quick), long.MinValue))] };
+            progress?.Report(Written(quick));
+        }
+
+        EngineOutcome outcome = quick is not null && options.FirstOnly ? quick
+            : _engine.Solve(Hinted(prep.Problem, quick), new Effort(options.Seconds, options.Seed, options.Workers) { Repeatable = options.Repeatable, FirstOnly = options.FirstOnly }, better: s => progress?.Report(Written(s)), cancel);
+        if (outcome is EngineUnknown && quick is not null)
+        {
+            outcome = quick;
+        }
+
         if (outcome is EngineUnknown && !cancel.IsCancellationRequested)
         {
             // A busy machine: any valid plan is worth waiting a minute more for.
@@ -33,6 +48,11 @@ public sealed class CpSatPlanner : IPlanner
             _ => new NotYet("No plan was found in the time given, and none was proven impossible. Give it more seconds."),
         };
     }
+
+    private static SchedulingProblem Hinted(SchedulingProblem problem, EngineSchedule? quick) => quick is null ? problem : problem with
+    {
+        Activities = [.. problem.Activities.Select((a, i) => quick.Starts[i] < 0 ? a : a with { HintStart = quick.Starts[i], HintMode = quick.Modes[i], HintServed = quick.Served[i] })],
+    };
 
     private NoPlan Impossible(Occasion occasion, PrepWork work, PlanOptions options, CancellationToken cancel)
     {

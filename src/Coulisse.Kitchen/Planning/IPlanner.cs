@@ -27,6 +27,9 @@ public sealed record PlanOptions(double Seconds = 10, int Seed = 1, int Workers 
     /// <summary>Stop at the first valid plan.</summary>
     public bool FirstOnly { get; init; }
 
+    /// <summary>Equal seed and effort give the equal plan whatever else the machine does; seconds are then the solver's own measure of work.</summary>
+    public bool Repeatable { get; init; }
+
     /// <summary>Minutes by which everything is due earlier than it must be: less fresh, more surely ready.</summary>
     public int Buffer { get; init; }
 

@@ -36,7 +36,7 @@ public sealed class BruteForce
         Assert.InRange(feasible, count / 4, count - 1);
     }
 
-    private static SchedulingProblem Random(Random r)
+    internal static SchedulingProblem Random(Random r)
     {
         int n = r.Next(3, 7);
         List<Activity> tasks = [];

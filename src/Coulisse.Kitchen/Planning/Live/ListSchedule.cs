@@ -12,6 +12,7 @@ internal sealed class ListSchedule
     private readonly int[][] _free;
     private readonly List<(int Start, int End, int State)>[] _states;
     private readonly List<Lag>[] _into;
+    private readonly List<Lag>[] _tied;
     private readonly int[] _start;
     private readonly int[] _mode;
     private readonly int[][] _served;
@@ -23,9 +24,14 @@ internal sealed class ListSchedule
         (_start, _mode, _served) = ([.. Enumerable.Repeat(-1, n)], [.. old.Modes], [.. old.Served.Select(s => s.ToArray())]);
         _states = [.. problem.StateKits.Select(_ => new List<(int, int, int)>())];
         _into = [.. Enumerable.Range(0, n).Select(_ => new List<Lag>())];
+        _tied = [.. Enumerable.Range(0, n).Select(_ => new List<Lag>())];
         foreach (Lag lag in lags)
         {
             _into[lag.To].Add(lag);
+            if (lag.Most == lag.Least && !lag.Soft)
+            {
+                _tied[lag.From].Add(lag);
+            }
         }
 
         _free = [.. problem.Resources.Select(r => Profile(r, problem.Horizon))];
@@ -52,7 +58,7 @@ internal sealed class ListSchedule
 
             int next = waiting[a];
             waiting.RemoveAt(a);
-            if (Place(next) is { } push)
+            if (_start[next] < 0 && Place(next) is { } push)
             {
                 return (false, push.Activity, push.To);
             }
@@ -89,11 +95,68 @@ internal sealed class ListSchedule
             if (Way(a, t, exact || t - first >= RightShift.Patience) is { } way)
             {
                 Take(a, way.Mode, t, way.People);
-                return null;
+                if (Followed(a))
+                {
+                    return null;
+                }
+
+                Give(a);
             }
         }
 
         return (-1, 0);
+    }
+
+    // What is tied to it step for step is placed with it, or it is not placed there.
+    private bool Followed(int a)
+    {
+        List<int> placed = [];
+        foreach (Lag lag in _tied[a].Where(l => _start[l.To] < 0 && _old.Starts[l.To] >= 0 && _problem.Activities[l.To].FixedStart is null))
+        {
+            int b = lag.To;
+            int t = Time(a, lag.FromEdge) + lag.Least - Length(b, lag.ToEdge);
+            bool due = t >= _least[b] && _into[b].TrueForAll(l => _start[l.From] >= 0 && t + Length(b, l.ToEdge) >= Time(l.From, l.FromEdge) + l.Least);
+            if (due && Way(b, t, others: true) is { } way)
+            {
+                Take(b, way.Mode, t, way.People);
+                placed.Add(b);
+            }
+            else if (!_into[b].Exists(l => _start[l.From] < 0))
+            {
+                placed.ForEach(Give);
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Give(int a)
+    {
+        Mode mode = _problem.Activities[a].Modes[_mode[a]];
+        int end = Math.Min(_start[a] + mode.Duration, _problem.Horizon);
+        foreach (Demand d in mode.Demands)
+        {
+            for (int s = Math.Max(0, _start[a]); s < end; s++)
+            {
+                _free[d.Resource][s] += d.Amount;
+            }
+        }
+
+        foreach (int r in mode.Choices.IsEmpty ? [] : _served[a])
+        {
+            for (int s = Math.Max(0, _start[a]); s < end; s++)
+            {
+                _free[r][s] += _problem.Resources[r].Capacity;
+            }
+        }
+
+        if (mode.State is { } use)
+        {
+            _states[use.Kit].Remove((_start[a], _start[a] + mode.Duration, use.State));
+        }
+
+        (_start[a], _mode[a], _served[a]) = (-1, _old.Modes[a], [.. _old.Served[a]]);
     }
 
     private (int Mode, int[] People)? Way(int a, int t, bool others)

@@ -21,6 +21,9 @@ public sealed record Activity(string Name, ImmutableArray<Mode> Modes)
 
     /// <summary>Mode a search may begin with; null when there is no hint.</summary>
     public int? HintMode { get; init; }
+
+    /// <summary>Resources that a search may let serve first; default when there is no hint.</summary>
+    public ImmutableArray<int> HintServed { get; init; }
 }
 
 /// <summary>One way to do an activity.</summary>

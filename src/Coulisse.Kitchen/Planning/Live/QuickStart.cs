@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Coulisse.Kitchen.Planning.Model;
+
+namespace Coulisse.Kitchen.Planning.Live;
+
+/// <summary>A first schedule by lists, without any search: everything as soon as it may be, in the order of the earliest starts that the lags allow.</summary>
+/// <remarks>It leaves out what is optional, and gives up where a wash would be needed or a longest wait cannot be met by pushing back. What it gives keeps every hard rule.</remarks>
+public static class QuickStart
+{
+    /// <summary>A schedule, or null when lists find none.</summary>
+    /// <param name="problem">The problem.</param>
+    public static EngineSchedule? Of(SchedulingProblem problem)
+    {
+        int n = problem.Activities.Length;
+        int[] mode = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes.Length > 1 ? a % problem.Activities[a].Modes.Length : 0)];
+        int[]? earliest = Earliest(problem);
+        if (earliest is null)
+        {
+            return null;
+        }
+
+        // Everybody able counts as kept, so that nobody is waited for.
+        ImmutableArray<ImmutableArray<int>> able = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes[mode[a]].Choices.SelectMany(c => c.Resources).Distinct().ToImmutableArray())];
+        EngineSchedule order = new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional ? -1 : problem.Activities[a].FixedStart ?? earliest[a])], [.. mode], able, []);
+        return RightShift.Repair(problem, Fixed(problem, order)) is { } made && Clean(problem, made) ? made : null;
+    }
+
+    // What is fixed to its hour is placed first and untried: it needs hands of its own that are really there.
+    private static EngineSchedule Fixed(SchedulingProblem problem, EngineSchedule order)
+    {
+        List<(int Start, int End, int Resource)> taken = [];
+        ImmutableArray<int>[] served = [.. order.Served];
+        foreach (int a in Enumerable.Range(0, served.Length).Where(a => problem.Activities[a].FixedStart is not null && order.Starts[a] >= 0))
+        {
+            Mode mode = problem.Activities[a].Modes[order.Modes[a]];
+            (int from, int to) = (order.Starts[a], order.Starts[a] + mode.Duration);
+            bool Free(int r) => !problem.Resources[r].Closed.Any(c => c.Start < to && from < c.End) && !taken.Exists(t => t.Resource == r && t.Start < to && from < t.End);
+            List<int> mine = [];
+            foreach (Choice c in mode.Choices)
+            {
+                mine.AddRange(c.Resources.Where(r => !mine.Contains(r) && Free(r)).Take(c.Count));
+            }
+
+            taken.AddRange(mine.Select(r => (from, to, r)));
+            served[a] = [.. mine];
+        }
+
+        return order with { Served = [.. served] };
+    }
+
+    /// <summary>Earliest starts by windows and least waits; null when the waits run in a circle.</summary>
+    private static int[]? Earliest(SchedulingProblem p)
+    {
+        int[] start = [.. p.Activities.Select(a => a.FixedStart ?? (a.Windows.IsEmpty ? 0 : Math.Max(0, a.Windows.Min(w => w.Start))))];
+        int Length(int a) => p.Activities[a].Modes.Min(m => m.Duration);
+        for (int round = 0; round <= start.Length; round++)
+        {
+            bool moved = false;
+            foreach (Lag l in p.Lags)
+            {
+                int at = start[l.From] + (l.FromEdge == Edge.End ? Length(l.From) : 0) + l.Least - (l.ToEdge == Edge.End ? Length(l.To) : 0);
+                if (at > start[l.To] && p.Activities[l.To].FixedStart is null)
+                {
+                    (start[l.To], moved) = (at, true);
+                }
+
+                int back = start[l.To] + (l.ToEdge == Edge.End ? Length(l.To) : 0) - (l.Most ?? 0) - (l.FromEdge == Edge.End ? Length(l.From) : 0);
+                if (l is { Most: not null, Soft: false } && back > start[l.From] && p.Activities[l.From].FixedStart is null)
+                {
+                    (start[l.From], moved) = (back, true);
+                }
+            }
+
+            if (!moved)
+            {
+                return start;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Clean(SchedulingProblem p, EngineSchedule s) => p.Cleans.All(rule => rule.Uses.All(u => rule.Uses.All(v =>
+        u.Activity == v.Activity || (u.Carries & ~v.Carries) == 0 || s.Starts[u.Activity] >= s.End(p, v.Activity))));
+}
