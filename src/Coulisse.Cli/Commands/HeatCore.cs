@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Matter.Foods;
@@ -50,13 +51,17 @@ internal static class HeatCore
 
         List<string> assumptions = [];
         (HeatCase food, Temperature start, Temperature medium) = Case(p, assumptions);
+        SolidShape solid = Enum.Parse<SolidShape>(p.GetValue(Shape)!, ignoreCase: true);
+        ImmutableArray<Length> sizes = [.. HeatCommand.Sizes(p.GetValue(Size)!).Select(Length.FromMillimetres)];
         CoreHeating run = CoreHeating.Of(
-            Enum.Parse<SolidShape>(p.GetValue(Shape)!, ignoreCase: true), [.. HeatCommand.Sizes(p.GetValue(Size)!).Select(Length.FromMillimetres)], start, medium, food,
+            solid, sizes, start, medium, food,
             until is { } u ? Temperature.FromCelsius(u) : null, minutes is { } v ? Duration.FromMinutes(v) : null);
+        SampledAnswer? time = until is { } aim ? UncertainCore.Minutes(solid, sizes, start, medium, food, Temperature.FromCelsius(aim)) : null;
         var lethality = (p.GetValue(Wanted) ?? []).SelectMany(Organisms).DistinctBy(o => o.Id).Select(o =>
             {
                 (double best, double cautious) = o.Log10(CoreHeating.History(run.Best), CoreHeating.History(run.Cautious));
-                return new { organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
+                SampledAnswer log = UncertainCore.Log10(solid, sizes, start, medium, food, Duration.FromMinutes(run.Cautious[^1].Minute), o);
+                return new { matters = Effects(log), worst = HeatCommand.R(log.Least ?? 0), organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
             }).ToArray();
         double? Min(Duration? d) => d is { } x ? HeatCommand.R(x.TotalMinutes) : null;
         object document = new
@@ -64,6 +69,7 @@ internal static class HeatCore
             schema = "coulisse/heat-core/1",
             minutesToTarget = new { best = Min(run.BestToTarget), cautious = Min(run.CautiousToTarget) },
             offNominal = new { minutesToTarget = Min(run.OffToTarget), what = "cautious, with the medium 1 °C nearer to the start and every size 10 % greater" },
+            uncertainty = time is null ? null : new { samples = 100, minutes = new { best = N(time.Best), low = N(time.Low), high = N(time.High), least = N(time.Least), most = N(time.Most) }, matters = Effects(time) },
             curve = run.Cautious.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
             curveBest = run.Best.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
             lethality,
@@ -74,7 +80,8 @@ internal static class HeatCore
         string text = (until is { } wanted
                 ? run.CautiousToTarget is null ? $"The middle never reaches {HeatCommand.F(wanted)} °C.\n" : $"{HeatCommand.F(wanted)} °C in the middle: {Show(run.CautiousToTarget)} (cautious), {Show(run.BestToTarget)} (best), {Show(run.OffToTarget)} with the medium 1 °C off and the piece 10 % thicker.\n"
                 : $"After {HeatCommand.F(run.Cautious[^1].Minute)} min the middle is at {HeatCommand.F(run.Cautious[^1].Core.Celsius)} °C (cautious), {HeatCommand.F(run.Best[^1].Core.Celsius)} °C (best).\n")
-            + string.Concat(lethality.Select(l => $"{l.organism} in {l.matrix}: {HeatCommand.F(l.log10.cautious)} log (cautious), {HeatCommand.F(l.log10.best)} log (best)\n"))
+            + (time is null ? "" : $"Over the stated ranges (100 samples): {Minute(time.Low)} to {Minute(time.High)}, at worst {Minute(time.Most)}. What matters most: {time.Effects[0].Range.What}, {Minute(time.Effects[0].AtLow)} to {Minute(time.Effects[0].AtHigh)} by itself ({time.Effects[0].Range.Why}).\n")
+            + string.Concat(lethality.Select(l => $"{l.organism} in {l.matrix}: {HeatCommand.F(l.log10.cautious)} log (cautious), {HeatCommand.F(l.log10.best)} log (best); at worst over the ranges {HeatCommand.F(l.worst)} log, what matters most: {l.matters[0].What}\n"))
             + string.Join("\n", assumptions) + "\n" + Findings.Caution;
         return (document, text);
     }
@@ -109,6 +116,14 @@ internal static class HeatCore
         assumptions.Add(h is null ? "No h given: a stirred bath; best, the surface is at once at its temperature; cautious, 95 W/(m²·K) (Baldwin 2012)." : FormattableString.Invariant($"h {h.Value.WattsPerSquareMetreKelvin:0.#} W/(m²·K), as given, in both cases."));
         return (new HeatCase(Diffusivity.FromSquareMetresPerSecond(best), Diffusivity.FromSquareMetresPerSecond(slow), Conductivity.FromWattsPerMetreKelvin(bestK), Conductivity.FromWattsPerMetreKelvin(slowK), h, h ?? HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(95)), start, medium);
     }
+
+    internal sealed record Effect(string What, double? Low, double? High, double? AtLow, double? AtHigh, string Why);
+
+    private static ImmutableArray<Effect> Effects(SampledAnswer a) => [.. a.Effects.Select(e => new Effect(e.Range.What, e.Range.Low, e.Range.High, N(e.AtLow), N(e.AtHigh), e.Range.Why))];
+
+    private static double? N(double? v) => v is { } x ? HeatCommand.R(x) : null;
+
+    private static string Minute(double? m) => m is { } x ? HeatCommand.F(x) + " min" : "never";
 
     private static string Show(Duration? d) => d is { } x ? HeatCommand.F(x.TotalMinutes) + " min" : "never";
 }

@@ -106,8 +106,8 @@ internal static class CoreHeldRule
             component,
             step.Span.Line,
             stop
-                ? $"In the cautious case the middle of {F(thickness.Value)} mm is at {after.ToString("0.0", CultureInfo.InvariantCulture)} °C after {F(held)} min in the bath: {limit} is not kept."
-                : $"It holds as written, but not with the bath 1 °C low and the piece 10 % thicker: {limit}.",
+                ? $"In the cautious case the middle of {F(thickness.Value)} mm is at {after.ToString("0.0", CultureInfo.InvariantCulture)} °C after {F(held)} min in the bath: {limit} is not kept." + Matters(slow, thick, from, at, wanted)
+                : $"It holds as written, but not with the bath 1 °C low and the piece 10 % thicker: {limit}." + Matters(slow, thick, from, at, wanted),
             meant is { } v ? $"{v.ToString("0.0", CultureInfo.InvariantCulture)} min needed" : "never reached",
             $"{F(held)} min in the bath, {limit}",
             meant is { } w ? $"{(held - w).ToString("0.0", CultureInfo.InvariantCulture)} min" : "",
@@ -122,6 +122,17 @@ internal static class CoreHeldRule
                 new OriginInput("bath", $"{F(bath)} °C"),
                 new OriginInput("thickness", $"{F(thickness.Value)} mm")),
         };
+    }
+
+    /// <summary>Which of bath, thickness and start moves the minutes most by what it may be off.</summary>
+    private static string Matters(FlatBag bag, Length thick, Temperature from, Temperature bath, Temperature core)
+    {
+        double Off(Duration? d) => d is { } x && bag.TimeTo(thick, from, bath, core) is { } as0 ? Math.Abs((x - as0).TotalMinutes) : double.PositiveInfinity;
+        double lower = Off(bag.TimeTo(thick, from, bath - TemperatureDelta.FromKelvin(1), core));
+        double thicker = Off(bag.TimeTo(thick * 1.1, from, bath, core));
+        double colder = Off(bag.TimeTo(thick, from - TemperatureDelta.FromKelvin(2), bath, core));
+        (string what, double by) = lower >= thicker && lower >= colder ? ("the bath's temperature (1 °C", lower) : thicker >= colder ? ("the thickness (a tenth", thicker) : ("the start (2 °C", colder);
+        return $" What matters most is {what}: {(double.IsFinite(by) ? F(Math.Round(by)) + " min" : "whether it gets there at all")}).";
     }
 
     private static string Thin(FlatBag bag, double minutes, Temperature from, Temperature bath, Temperature core, double over, string format)
