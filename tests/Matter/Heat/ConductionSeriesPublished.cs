@@ -17,7 +17,7 @@ public sealed class ConductionSeriesPublished
     public void Centre_and_mean_match_the_independent_table_of_three_shapes()
     {
         int checkedRows = 0;
-        foreach (IReadOnlyDictionary<string, string> row in SharedData.Rows("data/heat/conduction-checks.tsv").Where(r => r["shape"] is "slab" or "cyl" or "sphere"))
+        foreach (IReadOnlyDictionary<string, string> row in HeatTables.Rows("conduction-checks").Where(r => r["shape"] is "slab" or "cyl" or "sphere"))
         {
             ConductionSeries s = ConductionSeries.For(Shape(row["shape"]), N(row["Bi"]));
             Assert.Equal(N(row["theta_centre"]), s.CentreAt(N(row["Fo"])), 1e-6);
@@ -31,7 +31,7 @@ public sealed class ConductionSeriesPublished
     [Fact]
     public void Roots_match_the_independent_table()
     {
-        foreach (IReadOnlyDictionary<string, string> row in SharedData.Rows("data/heat/conduction-roots.tsv"))
+        foreach (IReadOnlyDictionary<string, string> row in HeatTables.Rows("conduction-roots"))
         {
             ConductionSeries s = ConductionSeries.For(Shape(row["shape"]), N(row["Bi"]));
             for (int i = 0; i < 6; i++)
@@ -91,7 +91,7 @@ public sealed class ConductionSeriesPublished
     {
         // z 10 °F, T_ref 150 °F, exact-ramp total 0.830 min at reference; the printed trapezoid gives 0.874 and credits too much.
         HeatResistance r = new("example", "meat", Temperature.FromFahrenheit(150), 1, 50 / 9.0, "worked example");
-        ImmutableArray<(double, Temperature)> history = [.. SharedData.Rows("data/heat/lethality-check.tsv").Select(x => (N(x["t_min"]), Temperature.FromFahrenheit(N(x["T_F"]))))];
+        ImmutableArray<(double, Temperature)> history = [.. HeatTables.Rows("lethality-check").Select(x => (N(x["t_min"]), Temperature.FromFahrenheit(N(x["T_F"]))))];
         Assert.Equal(0.830, Lethality.Log10(r, history, C(0), C(100)), 5e-4);
         double halves = Lethality.Log10(r, history[..9], C(0), C(100)) + Lethality.Log10(r, history[8..], C(0), C(100));
         Assert.Equal(Lethality.Log10(r, history, C(0), C(100)), halves, 1e-12);

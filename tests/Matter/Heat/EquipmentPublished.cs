@@ -14,7 +14,7 @@ public sealed class EquipmentPublished
     {
         // The list (NOAA, as reprinted) is rounded to half a degree Fahrenheit.
         int rows = 0;
-        foreach (IReadOnlyDictionary<string, string> row in SharedData.Rows("data/heat/altitude-boiling.tsv").Where(r => r["published_C"].Length > 0))
+        foreach (IReadOnlyDictionary<string, string> row in HeatTables.Rows("altitude-boiling").Where(r => r["published_C"].Length > 0))
         {
             double metres = double.Parse(row["altitude_m"], CultureInfo.InvariantCulture);
             if (metres is >= 0 and <= 3000)

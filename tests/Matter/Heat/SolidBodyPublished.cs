@@ -20,7 +20,7 @@ public sealed class SolidBodyPublished
     [Fact]
     public void Fourteen_come_up_examples_of_a_separate_reckoning_are_met_within_half_a_percent()
     {
-        IReadOnlyList<IReadOnlyDictionary<string, string>> rows = SharedData.Rows("data/heat/come-up-examples.tsv");
+        IReadOnlyList<IReadOnlyDictionary<string, string>> rows = HeatTables.Rows("come-up-examples");
         foreach (IReadOnlyDictionary<string, string> row in rows)
         {
             double[] full = [.. row["half_mm"].Split(' ').Where(w => char.IsDigit(w[0])).Select(w => 2 * N(w))];
@@ -48,7 +48,7 @@ public sealed class SolidBodyPublished
     public void Ten_of_twelve_Baldwin_slab_times_lie_within_five_percent_and_all_within_his_rounding()
     {
         // Baldwin's guide, thawed, to within 0.5 K of a 60 °C bath; alpha 1.4e-7, h 95, k 0.5 (his figures as refitted). His column is rounded to 5 min below an hour or so and to 15 min above.
-        (double Printed, double Ours)[] rows = [.. SharedData.Rows("data/heat/baldwin-heating-thawed.tsv").Where(r => N(r["thickness_mm"]) is >= 10 and <= 65 && r["slab_like_min"] is not ("" or "-"))
+        (double Printed, double Ours)[] rows = [.. HeatTables.Rows("baldwin-heating-thawed").Where(r => N(r["thickness_mm"]) is >= 10 and <= 65 && r["slab_like_min"] is not ("" or "-"))
             .Select(r => (N(r["slab_like_min"]), Body(SolidShape.Slab, 1.4e-7, 0.5, 95, N(r["thickness_mm"])).TimeTo(C(5), C(60), C(59.5))!.Value.TotalMinutes))];
         Assert.Equal(12, rows.Length);
         Assert.Equal(10, rows.Count(r => Math.Abs(r.Ours / r.Printed - 1) <= 0.05));

@@ -26,7 +26,7 @@ public sealed class ThermalPropertiesPublished
     [Fact]
     public void Every_row_of_the_separate_reckoning_of_Choi_and_Okos_is_met_to_its_last_digit()
     {
-        IReadOnlyList<IReadOnlyDictionary<string, string>> rows = SharedData.Rows("data/heat/choi-okos-checks.tsv");
+        IReadOnlyList<IReadOnlyDictionary<string, string>> rows = Heat.HeatTables.Rows("choi-okos-checks");
         foreach (IReadOnlyDictionary<string, string> row in rows)
         {
             bool one = row["kind"] == "component";
