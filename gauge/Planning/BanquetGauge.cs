@@ -39,7 +39,7 @@ internal static class BanquetGauge
         }));
         if (outcome is not Plan plan)
         {
-            Console.WriteLine($"no plan: {(outcome is NoPlan no ? string.Join("; ", no.Conflicts) : "not yet")}");
+            Console.WriteLine($"no plan: {string.Join(" ", Coulisse.Kitchen.Planning.Tasks.WorkReview.Check(occasion, Coulisse.Kitchen.Planning.Tasks.TaskBuilder.Build(occasion, batches, Coulisse.Kitchen.Planning.Slot.LiveSlot.Decide(occasion))).Take(3).Select(p => p.Message))}{(outcome is NoPlan no ? string.Join("; ", no.Conflicts) : "not yet")}");
             return null;
         }
 

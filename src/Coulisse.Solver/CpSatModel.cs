@@ -262,16 +262,22 @@ internal sealed class CpSatModel
         {
             foreach (CleanUse u in rule.Uses)
             {
-                foreach (CleanUse v in rule.Uses.Where(v => v.Activity != u.Activity && (u.Carries & ~v.Carries) != 0))
+                // Two uses that nobody can move any more are as they are.
+                foreach (CleanUse v in rule.Uses.Where(v => v.Activity != u.Activity && (u.Carries & ~v.Carries) != 0 && (_problem.Activities[u.Activity].FixedStart is null || _problem.Activities[v.Activity].FixedStart is null)))
                 {
                     // Either v comes first, or some cleaning stands between.
                     BoolVar before = Bool();
                     Model.Add(_start[u.Activity] >= _end[v.Activity]).OnlyEnforceIf(before);
-                    List<ILiteral> ways = [before, _present[u.Activity].Not(), _present[v.Activity].Not()];
+                    List<ILiteral> ways = [before, _present[u.Activity].Not(), _present[v.Activity].Not(), .. Off(rule, u.Activity), .. Off(rule, v.Activity)];
                     foreach (int w in rule.Cleanings)
                     {
                         BoolVar between = Bool();
                         Model.AddImplication(between, _present[w]);
+                        foreach (ILiteral elsewhere in Off(rule, w))
+                        {
+                            Model.AddImplication(between, elsewhere.Not());
+                        }
+
                         Model.Add(_start[w] >= _end[u.Activity]).OnlyEnforceIf(between);
                         Model.Add(_start[v.Activity] >= _end[w]).OnlyEnforceIf(between);
                         ways.Add(between);
@@ -282,6 +288,9 @@ internal sealed class CpSatModel
             }
         }
     }
+
+    // The modes of an activity that leave the kit alone.
+    private IEnumerable<ILiteral> Off(CleanRule rule, int a) => Enumerable.Range(0, _mode[a].Length).Where(m => !rule.Holds(_problem.Activities[a].Modes[m])).Select(m => _mode[a][m]);
 
     private void AddCapacities()
     {

@@ -47,6 +47,21 @@ public sealed class CpSatEngineTests
     }
 
     [Fact]
+    public void What_one_jug_held_is_no_matter_to_another()
+    {
+        // With egg in one jug, without in the other: no wash. One jug for both in that order: a wash.
+        Activity Blend(string name, params int[] jugs) => new(name, [.. jugs.Select(j => new Mode(3, [new Demand(j, 1)]))]);
+        SchedulingProblem two = Problem([Blend("with egg", 0), Blend("without", 0, 1), new Activity("wash", [new Mode(2, [new Demand(0, 1)]), new Mode(2, [new Demand(1, 1)])]) { Optional = true }]) with
+        {
+            Resources = [new Resource("jug", 1), new Resource("other jug", 1)],
+            Lags = [Lag.After(0, 1)],
+            Cleans = [.. new[] { 0, 1 }.Select(j => new CleanRule(j, [new CleanUse(0, 1), new CleanUse(1, 0)], [2]))],
+        };
+        Assert.Equal(6, Solved(two).Levels[0].Value);
+        Assert.Equal(8, Solved(two with { Activities = two.Activities.SetItem(1, Blend("without", 0)) }).Levels[0].Value);
+    }
+
+    [Fact]
     public void Any_one_of_the_able_serves_and_one_who_is_away_does_not()
     {
         Activity either = new("knead", [new Mode(5, []) { Choices = [new Choice([0, 1], 1)] }]);

@@ -4,7 +4,7 @@ using Coulisse.Kitchen.Planning.Model;
 namespace Coulisse.Kitchen.Planning.Live;
 
 /// <summary>A first schedule by lists, without any search: everything as soon as it may be, in the order of the earliest starts that the lags allow.</summary>
-/// <remarks>It leaves out what is optional, and gives up where a wash would be needed or a longest wait cannot be met by pushing back. What it gives keeps every hard rule.</remarks>
+/// <remarks>It leaves out what is optional but the washes that are needed, and gives up where a longest wait cannot be met by pushing back. What it gives keeps every hard rule.</remarks>
 public static class QuickStart
 {
     /// <summary>A schedule, or null when lists find none.</summary>
@@ -22,7 +22,43 @@ public static class QuickStart
         // Everybody able counts as kept, so that nobody is waited for.
         ImmutableArray<ImmutableArray<int>> able = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes[mode[a]].Choices.SelectMany(c => c.Resources).Distinct().ToImmutableArray())];
         EngineSchedule order = new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional ? -1 : problem.Activities[a].FixedStart ?? earliest[a])], [.. mode], able, []);
-        return RightShift.Repair(problem, Fixed(problem, order)) is { } made && Clean(problem, made) ? made : null;
+        EngineSchedule? made = RightShift.Repair(problem, Fixed(problem, order));
+        for (int turn = 0; made is not null && !Clean(problem, made) && turn < 3; turn++)
+        {
+            made = Washed(problem, made) is { } washed ? RightShift.Repair(problem, washed) : null;
+        }
+
+        return made is not null && Clean(problem, made) ? made : null;
+    }
+
+    // A wash before every use that must not have what was left since the last one; null when there are not enough washes.
+    private static EngineSchedule? Washed(SchedulingProblem p, EngineSchedule s)
+    {
+        (int[] start, int[] mode) = ([.. s.Starts], [.. s.Modes]);
+        foreach (CleanRule rule in p.Cleans)
+        {
+            Queue<int> washes = new(rule.Cleanings.Where(w => start[w] < 0));
+            long left = 0;
+            foreach (CleanUse use in rule.Uses.Where(u => rule.Concerns(p, s, u.Activity)).OrderBy(u => s.Starts[u.Activity]))
+            {
+                if ((left & ~use.Carries) != 0)
+                {
+                    if (!washes.TryDequeue(out int wash))
+                    {
+                        return null;
+                    }
+
+                    mode[wash] = Math.Max(0, p.Activities[wash].Modes.ToList().FindIndex(rule.Holds));
+                    start[wash] = start[use.Activity];
+                    left = 0;
+                    start[use.Activity] += p.Activities[wash].Modes[mode[wash]].Duration;
+                }
+
+                left |= use.Carries;
+            }
+        }
+
+        return s with { Starts = [.. start], Modes = [.. mode], Served = [.. s.Served.Select((x, i) => s.Starts[i] < 0 && start[i] >= 0 ? [.. p.Activities[i].Modes[mode[i]].Choices.SelectMany(c => c.Resources).Distinct()] : x)] };
     }
 
     // What is fixed to its hour is placed first and untried: it needs hands of its own that are really there.
@@ -80,6 +116,6 @@ public static class QuickStart
         return null;
     }
 
-    private static bool Clean(SchedulingProblem p, EngineSchedule s) => p.Cleans.All(rule => rule.Uses.All(u => rule.Uses.All(v =>
-        u.Activity == v.Activity || (u.Carries & ~v.Carries) == 0 || s.Starts[u.Activity] >= s.End(p, v.Activity))));
+    private static bool Clean(SchedulingProblem p, EngineSchedule s) => p.Cleans.All(rule => rule.Uses.Where(u => rule.Concerns(p, s, u.Activity)).All(u => rule.Uses.Where(v => v.Activity != u.Activity && rule.Concerns(p, s, v.Activity)).All(v =>
+        (u.Carries & ~v.Carries) == 0 || s.Starts[u.Activity] >= s.End(p, v.Activity) || rule.Cleanings.Any(w => rule.Concerns(p, s, w) && s.Starts[w] >= s.End(p, u.Activity) && s.Starts[v.Activity] >= s.End(p, w)))));
 }

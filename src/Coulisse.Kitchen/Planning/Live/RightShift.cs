@@ -48,7 +48,7 @@ public static class RightShift
     {
         foreach (CleanRule rule in problem.Cleans)
         {
-            int[] order = [.. rule.Uses.Select(u => u.Activity).Concat(rule.Cleanings).Where(a => old.Starts[a] >= 0).OrderBy(a => old.Starts[a]).ThenBy(a => old.End(problem, a))];
+            int[] order = [.. rule.Uses.Select(u => u.Activity).Concat(rule.Cleanings).Where(a => rule.Concerns(problem, old, a)).OrderBy(a => old.Starts[a]).ThenBy(a => old.End(problem, a))];
             for (int i = 1; i < order.Length; i++)
             {
                 yield return Lag.After(order[i - 1], order[i]);

@@ -65,10 +65,13 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
             Lags = lags,
             Resources = [.. prep.Problem.Resources.Select(Closed)],
             StateKits = [.. prep.Problem.StateKits.Select((k, j) => keepsState.Any(i => activities[i].Modes[0].State?.Kit == j) ? k with { Initial = null } : k)],
-            Cleans = [.. prep.Problem.Cleans.Select(c => c with { Uses = [.. c.Uses.Where(u => fate[u.Activity] != Fate.LeftOut)] })],
+            // What is past holds no kit any more, so it is remembered here on which it was.
+            Cleans = [.. prep.Problem.Cleans.Select(c => c with { Uses = [.. c.Uses.Where(u => Stays(c, u.Activity))], Cleanings = [.. c.Cleanings.Where(w => Stays(c, w))] })],
         };
         return new Standing(rest, prep with { Problem = problem with { Goals = Goals(lags, then) }, Codes = [.. codes] }, then, trace, [.. fate], [.. warnings.Distinct()]);
     }
+
+    private bool Stays(CleanRule rule, int i) => fate[i] == Fate.ToDo || (fate[i] != Fate.LeftOut && rule.Concerns(prep.Problem, old, i));
 
     private (int Start, int Minutes) Real(int i)
     {

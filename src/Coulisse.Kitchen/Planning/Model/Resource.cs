@@ -42,7 +42,20 @@ public sealed record Storing(int From, int To, int Resource, int Amount);
 /// <param name="Resource">The shared kit.</param>
 /// <param name="Uses">Its uses and what each leaves, as a set of bits.</param>
 /// <param name="Cleanings">Optional activities that clean it, each of which holds the kit itself.</param>
-public sealed record CleanRule(int Resource, ImmutableArray<CleanUse> Uses, ImmutableArray<int> Cleanings);
+/// <remarks>A use or a cleaning in a mode that does not hold the kit has nothing to do with it.</remarks>
+public sealed record CleanRule(int Resource, ImmutableArray<CleanUse> Uses, ImmutableArray<int> Cleanings)
+{
+    /// <summary>True when an activity is there and on this kit.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="schedule">Its schedule.</param>
+    /// <param name="activity">The activity.</param>
+    public bool Concerns(SchedulingProblem problem, EngineSchedule schedule, int activity)
+        => schedule.Starts[activity] >= 0 && Holds(problem.Activities[activity].Modes[schedule.Modes[activity]]);
+
+    /// <summary>True when a mode holds this kit; where no mode of any use says so, all of them do.</summary>
+    /// <param name="mode">The mode.</param>
+    public bool Holds(Mode mode) => mode.Demands.IsEmpty || mode.Demands.Any(d => d.Resource == Resource && d.Amount > 0);
+}
 
 /// <summary>A use of shared kit.</summary>
 /// <param name="Activity">Position of the activity.</param>

@@ -34,6 +34,12 @@ internal static class SlotSheet
             });
         }
 
+        // Where no segment is one by the rule, the first after the opening tells whether the slot has begun in time.
+        if (sheet.Count > 1 && !sheet.Any(s => s.Gate))
+        {
+            sheet[1] = sheet[1] with { Gate = true };
+        }
+
         return sheet.ToImmutable();
     }
 

@@ -163,13 +163,16 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         string[] all = [.. work.Tasks.SelectMany(t => t.Allergens).Distinct().Order(StringComparer.Ordinal).Take(62)];
         foreach (string type in work.Tasks.Select(t => t.Cleans).OfType<string>().Distinct())
         {
-            int group = kit.Groups.FindIndex(g => g.Type == type && g.Capacity == 1);
-            if (group >= 0)
+            // Each piece by itself: what one jug held is no matter to the next.
+            for (int group = 0; group < kit.Groups.Count; group++)
             {
-                rules.Add(new CleanRule(firstKit + group,
-                    [.. Enumerable.Range(0, work.Tasks.Length).Where(i => work.Tasks[i].Cleans is null && work.Tasks[i].Component is not null && work.Tasks[i].Kit.Any(k => k.Type == type))
-                        .Select(i => new CleanUse(i, work.Tasks[i].Allergens.Sum(a => 1L << Array.IndexOf(all, a))))],
-                    [.. Enumerable.Range(0, work.Tasks.Length).Where(i => work.Tasks[i].Cleans == type)]));
+                if (kit.Groups[group].Type == type && kit.Groups[group].Capacity == 1)
+                {
+                    rules.Add(new CleanRule(firstKit + group,
+                        [.. Enumerable.Range(0, work.Tasks.Length).Where(i => work.Tasks[i].Cleans is null && work.Tasks[i].Component is not null && work.Tasks[i].Kit.Any(k => k.Type == type))
+                            .Select(i => new CleanUse(i, work.Tasks[i].Allergens.Sum(a => 1L << Array.IndexOf(all, a))))],
+                        [.. Enumerable.Range(0, work.Tasks.Length).Where(i => work.Tasks[i].Cleans == type)]));
+                }
             }
         }
 

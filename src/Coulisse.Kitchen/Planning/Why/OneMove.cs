@@ -156,12 +156,12 @@ public sealed class OneMove(SchedulingProblem problem, EngineSchedule schedule)
         for (int i = 0; i < problem.Cleans.Length; i++)
         {
             CleanRule rule = problem.Cleans[i];
-            foreach (CleanUse u in rule.Uses.Where(u => schedule.Starts[u.Activity] >= 0))
+            foreach (CleanUse u in rule.Uses.Where(u => rule.Concerns(problem, schedule, u.Activity)))
             {
-                foreach (CleanUse v in rule.Uses.Where(v => v.Activity != u.Activity && schedule.Starts[v.Activity] >= 0 && (u.Carries & ~v.Carries) != 0))
+                foreach (CleanUse v in rule.Uses.Where(v => v.Activity != u.Activity && rule.Concerns(problem, schedule, v.Activity) && (u.Carries & ~v.Carries) != 0))
                 {
                     bool touches = moved.Contains(u.Activity) || moved.Contains(v.Activity) || rule.Cleanings.Any(moved.Contains);
-                    if (touches && S(u.Activity) < E(v.Activity) && !rule.Cleanings.Any(w => schedule.Starts[w] >= 0 && S(w) >= E(u.Activity) && S(v.Activity) >= E(w)))
+                    if (touches && S(u.Activity) < E(v.Activity) && !rule.Cleanings.Any(w => rule.Concerns(problem, schedule, w) && S(w) >= E(u.Activity) && S(v.Activity) >= E(w)))
                     {
                         yield return new Hold(HoldKind.Wash, u.Activity, v.Activity, i, []);
                     }
