@@ -66,6 +66,7 @@ internal sealed class CpSatModel
                 TermKind.LagExcess => Excess(_problem.Lags[t.Index]),
                 TermKind.Served => _serves.TryGetValue((t.Index, t.Other), out BoolVar? s) ? s : Model.NewConstant(0),
                 TermKind.Moved => Away(t),
+                TermKind.EndAfter => Beyond(t),
                 _ => throw new NotSupportedException($"The engine does not weigh {t.Kind} yet."),
             };
             terms.Add(e * t.Weight);
@@ -354,5 +355,12 @@ internal sealed class CpSatModel
         IntVar away = Int(0, _problem.Horizon);
         Model.AddAbsEquality(away, _start[t.Index] - t.Other);
         return away;
+    }
+
+    private IntVar Beyond(Term t)
+    {
+        IntVar beyond = Int(0, Math.Max(0, _problem.Horizon - t.Other));
+        Model.Add(beyond >= _end[t.Index] - t.Other).OnlyEnforceIf(_present[t.Index]);
+        return beyond;
     }
 }

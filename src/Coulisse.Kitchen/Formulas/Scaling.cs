@@ -40,7 +40,7 @@ public static class Scaling
             ?? w.Components.SelectMany(c => c.Component.Makes).FirstOrDefault(y => Array.IndexOf(CoverUnits, y.Unit) >= 0 || y.Unit == "pieces");
         if (yield is not { Amount: > 0 })
         {
-            return Failed("WGH004", "The card does not say how many it serves.", "Write “Serves 12.” near the title, or scale by --yield or --have.");
+            return Failed("WGH004", "The card does not say how many it serves.", "Write “Serves 12.” near the title, or scale to a finished weight or to what there is of one food.");
         }
 
         double all = n / yield.Amount;

@@ -41,6 +41,9 @@ public enum TermKind
 
     /// <summary>Steps by which the activity at <see cref="Term.Index"/> starts away from step <see cref="Term.Other"/>.</summary>
     Moved,
+
+    /// <summary>Steps by which the activity at <see cref="Term.Index"/> ends after step <see cref="Term.Other"/>; 0 when it ends before, or is absent.</summary>
+    EndAfter,
 }
 
 /// <summary>A weighted term of a goal.</summary>

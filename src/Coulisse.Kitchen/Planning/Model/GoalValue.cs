@@ -15,6 +15,7 @@ public static class GoalValue
         TermKind.Mode => s.Starts[t.Index] >= 0 && s.Modes[t.Index] == t.Other ? 1 : 0,
         TermKind.Served => s.Served[t.Index].Contains(t.Other) ? 1 : 0,
         TermKind.Moved => s.Starts[t.Index] < 0 ? 0 : Math.Abs(s.Starts[t.Index] - t.Other),
+        TermKind.EndAfter => s.Starts[t.Index] < 0 ? 0 : Math.Max(0, s.End(problem, t.Index) - t.Other),
         TermKind.LagExcess => Overrun(problem, problem.Lags[t.Index], s),
         _ => throw new ArgumentOutOfRangeException(nameof(goal), t.Kind, "No such kind of term."),
     }));

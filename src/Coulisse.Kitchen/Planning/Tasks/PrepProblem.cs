@@ -16,6 +16,9 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
     /// <summary>Kit types that hold one set point at a time.</summary>
     private static readonly string[] Stateful = ["oven", "bath", "dehydrator"];
 
+    /// <summary>Minutes before the slot by which hand work is done where it can be: common practice, no source; the risk of the plan says what they are worth.</summary>
+    private const int SpareMinutes = 30;
+
     /// <summary>Kelvin a minute that kit gains and loses. Common practice, no source; a measured rate of the kit replaces them.</summary>
     private static (double Rise, double Fall) Rates(string type) => type switch { "oven" => (10, 5), "bath" => (1, 0.2), _ => (5, 5) };
 
@@ -147,6 +150,13 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         {
             int through = optional.Count(i => work.Tasks[i].Cleans is null);
             goals.Add(new Goal("run-through held, washes few", "count", [.. optional.Select(i => new Term(TermKind.Present, i, work.Tasks[i].Cleans is null ? -10 : 1))]) { Offset = 10 * through });
+        }
+
+        // Hand work that the slot waits for is done a while before it: a day runs late by minutes here and there, and the slot does not wait.
+        int[] waited = [.. Enumerable.Range(0, work.Tasks.Length).Where(i => work.Tasks[i] is { People: > 0, At: null, Optional: false })];
+        if (waited.Length > 0 && horizon > SpareMinutes)
+        {
+            goals.Add(new Goal("spare before the slot", $"minutes of hand work short of {SpareMinutes} min spare", [.. waited.Select(i => new Term(TermKind.EndAfter, i, 1, horizon - SpareMinutes))]));
         }
 
         if (fresh.Length > 0)
