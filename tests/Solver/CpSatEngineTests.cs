@@ -72,6 +72,18 @@ public sealed class CpSatEngineTests
         Assert.Equal(5, Solved(p with { Resources = [.. p.Resources.Select(r => r with { Closed = [] })] }).Levels[0].Value);
     }
 
+    [Fact]
+    public void Work_that_is_to_be_done_early_counts_only_what_ends_after()
+    {
+        // One person, three and four steps of work, done by step 5: one of the two ends at 7, so two steps over; done by 7, none.
+        Goal Early(int by) => new("early", "steps", [new Term(TermKind.EndAfter, 0, 1, by), new Term(TermKind.EndAfter, 1, 1, by)]);
+        SchedulingProblem p = Problem([Task("a", 3, 0), Task("b", 4, 0)]) with { Resources = [new Resource("cook", 1)], Goals = [Early(5)] };
+        EngineSchedule s = Solved(p);
+        Assert.Equal(2, s.Levels[0].Value);
+        Assert.Equal(2, GoalValue.Of(p, p.Goals[0], s));
+        Assert.Equal(0, Solved(p with { Goals = [Early(7)] }).Levels[0].Value);
+    }
+
     private static Activity Task(string name, int duration, params int[] holds) => new(name, [new Mode(duration, [.. holds.Select(r => new Demand(r, 1))])]);
 
     private static SchedulingProblem Problem(ImmutableArray<Activity> activities) => new() { Horizon = 50, Activities = activities };

@@ -17,7 +17,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
     private static readonly string[] Stateful = ["oven", "bath", "dehydrator"];
 
     /// <summary>Minutes before the slot by which hand work is done where it can be: common practice, no source; the risk of the plan says what they are worth.</summary>
-    private const int SpareMinutes = 30;
+    private const int SpareMinutes = 45;
 
     /// <summary>Kelvin a minute that kit gains and loses. Common practice, no source; a measured rate of the kit replaces them.</summary>
     private static (double Rise, double Fall) Rates(string type) => type switch { "oven" => (10, 5), "bath" => (1, 0.2), _ => (5, 5) };
