@@ -46,6 +46,7 @@ public static class PlanFlow
 
                 PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options, progress, cancel);
                 KitFacts kit = KitFacts.Of(occasion.Kit);
+                outcome = outcome is Plan made ? made with { Versions = made.Versions.SetItems(MadeWith.Of(occasion)) } : outcome;
                 return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
                     occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], outcome,
                     outcome is Plan plan ? PlanValidator.Check(occasion, plan) : []));

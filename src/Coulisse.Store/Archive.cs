@@ -12,7 +12,10 @@ public static class Archive
     private const long MostBytes = 20L * 1024 * 1024;
     private const int MostEntries = 200_000;
 
-    private sealed record Entry(string Id, string Kind, string Title, IReadOnlyList<EntryVersion> Versions);
+    /// <summary>A document. A trial names its card and version, a record its occasion; both may have files.</summary>
+    private sealed record Entry(string Id, string Kind, string Title, IReadOnlyList<EntryVersion> Versions, string? Of = null, int OfVersion = 0, string? Json = null, IReadOnlyList<EntryFile>? Files = null);
+
+    private sealed record EntryFile(string Name, string Type, string File, string Hash);
 
     private sealed record EntryVersion(int Version, string File, string Who, string Why, long SavedMs, string Hash);
 
@@ -28,7 +31,7 @@ public static class Archive
         using ZipArchive archive = new(zip, ZipArchiveMode.Create, leaveOpen: true);
         List<Entry> index = [];
         HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
-        foreach (string kind in new[] { DocumentKind.Card, DocumentKind.Occasion, DocumentKind.Prices })
+        foreach (string kind in DocumentKind.All)
         {
             foreach (DocumentHead head in await store.DocumentsAsync(kind, int.MaxValue, cancel).ConfigureAwait(false))
             {
@@ -42,7 +45,9 @@ public static class Archive
                     versions.Add(new EntryVersion(v.Version, file, v.Who, v.Why, v.Saved.ToUnixTimeMilliseconds(), v.Hash));
                 }
 
-                index.Add(new Entry(head.Id, kind, head.Title, versions));
+                KeptTrial? trial = kind == DocumentKind.Trial ? await store.TrialAsync(head.Id, cancel).ConfigureAwait(false) : null;
+                KeptRecord? record = kind == DocumentKind.Record ? await store.RecordAsync(head.Id, cancel).ConfigureAwait(false) : null;
+                index.Add(new Entry(head.Id, kind, head.Title, versions, trial?.CardId ?? record?.OccasionId, trial?.CardVersion ?? 0, trial?.Json, await FilesAsync(store, archive, head.Id, cancel).ConfigureAwait(false)));
             }
         }
 
@@ -68,40 +73,34 @@ public static class Archive
             int added = 0;
             int same = 0;
             List<string> conflicts = [];
-            foreach (JsonElement element in index.RootElement.GetProperty("documents").EnumerateArray())
+            Entry[] entries = [.. index.RootElement.GetProperty("documents").EnumerateArray().Select(e => e.Deserialize<Entry>(JsonSerializerOptions.Web) ?? throw new StoreException("The archive's index is not readable."))];
+            foreach (Entry entry in entries.OrderBy(e => Array.IndexOf(DocumentKind.All, e.Kind)))
             {
-                Entry entry = element.Deserialize<Entry>(JsonSerializerOptions.Web) ?? throw new StoreException("The archive's index is not readable.");
+                if (!DocumentKind.All.Contains(entry.Kind))
+                {
+                    throw new StoreException($"The archive holds a document of a kind this program does not know ({entry.Kind}). Use a newer Coulisse; nothing of it was imported.");
+                }
+
                 Document? mine = await store.OpenDocumentAsync(entry.Id, cancel).ConfigureAwait(false);
                 EntryVersion newest = entry.Versions.MaxBy(v => v.Version) ?? throw new StoreException($"The archive holds no text of \"{entry.Title}\".");
                 if (mine is null)
                 {
-                    int basedOn = 0;
-                    foreach (EntryVersion v in entry.Versions.OrderBy(v => v.Version))
-                    {
-                        string text = await TextAsync(archive, v.File, cancel).ConfigureAwait(false);
-                        if (await store.SaveAsync(entry.Kind, entry.Id, basedOn, entry.Title, text, v.Who, v.Why, cancel).ConfigureAwait(false) is SaveOutcome.Saved saved)
-                        {
-                            basedOn = saved.Version;
-                        }
-                    }
-
+                    await AddAsync(store, archive, entry, cancel).ConfigureAwait(false);
                     added++;
+                    continue;
                 }
-                else
+
+                string text = await TextAsync(archive, newest.File, cancel).ConfigureAwait(false);
+                if (mine.Text == text)
                 {
-                    string text = await TextAsync(archive, newest.File, cancel).ConfigureAwait(false);
-                    if (mine.Text == text)
-                    {
-                        same++;
-                    }
-                    else
-                    {
-                        // Kept as a further version, then the kitchen's own text is put back on top: neither is lost.
-                        await store.SaveAsync(mine.Kind, mine.Id, mine.Version, mine.Title, text, who, "imported, differs", cancel).ConfigureAwait(false);
-                        await store.SaveAsync(mine.Kind, mine.Id, mine.Version + 1, mine.Title, mine.Text, who, "kept after import", cancel).ConfigureAwait(false);
-                        conflicts.Add(mine.Title);
-                    }
+                    same++;
+                    continue;
                 }
+
+                // Kept as a further version, then the kitchen's own text is put back on top: neither is lost.
+                await store.SaveAsync(mine.Kind, mine.Id, mine.Version, mine.Title, text, who, "imported, differs", cancel).ConfigureAwait(false);
+                await store.SaveAsync(mine.Kind, mine.Id, mine.Version + 1, mine.Title, mine.Text, who, "kept after import", cancel).ConfigureAwait(false);
+                conflicts.Add(mine.Title);
             }
 
             return new Import(added, same, conflicts);
@@ -112,10 +111,54 @@ public static class Archive
         }
     }
 
+    private static async Task AddAsync(KitchenStore store, ZipArchive archive, Entry entry, CancellationToken cancel)
+    {
+        int basedOn = 0;
+        foreach (EntryVersion v in entry.Versions.OrderBy(v => v.Version))
+        {
+            string text = await TextAsync(archive, v.File, cancel).ConfigureAwait(false);
+            if (await store.SaveAsync(entry.Kind, entry.Id, basedOn, entry.Title, text, v.Who, v.Why, cancel).ConfigureAwait(false) is SaveOutcome.Saved saved)
+            {
+                basedOn = saved.Version;
+            }
+        }
+
+        if (entry.Of is { } of)
+        {
+            string newest = await TextAsync(archive, entry.Versions.MaxBy(v => v.Version)!.File, cancel).ConfigureAwait(false);
+            await (entry.Kind == DocumentKind.Trial
+                ? store.KeepTrialAsync(entry.Id, entry.Title, newest, "import", of, entry.OfVersion, entry.Json ?? "{}", cancel)
+                : store.KeepRecordAsync(entry.Id, entry.Title, newest, "import", of, "", cancel)).ConfigureAwait(false);
+        }
+
+        foreach (EntryFile file in entry.Files ?? [])
+        {
+            byte[] bytes = await BytesAsync(archive.GetEntry(file.File) ?? throw new StoreException($"The archive lacks {file.File}."), cancel).ConfigureAwait(false);
+            await store.AttachAsync(entry.Id, file.Name, file.Type, bytes, cancel).ConfigureAwait(false);
+        }
+    }
+
+    private static async Task<List<EntryFile>> FilesAsync(KitchenStore store, ZipArchive archive, string id, CancellationToken cancel)
+    {
+        List<EntryFile> files = [];
+        foreach (KeptFile f in await store.FilesAsync(id, cancel).ConfigureAwait(false))
+        {
+            // named by key: a file's own name is only shown
+            string at = "files/" + f.Id;
+            await using Stream stream = await archive.CreateEntry(at, CompressionLevel.Fastest).OpenAsync(cancel).ConfigureAwait(false);
+            await stream.WriteAsync((await store.FileAsync(f.Id, cancel).ConfigureAwait(false))!.Value.Bytes, cancel).ConfigureAwait(false);
+            files.Add(new EntryFile(f.Name, f.Type, at, f.Hash));
+        }
+
+        return files;
+    }
+
     private static async Task<string> TextAsync(ZipArchive archive, string file, CancellationToken cancel)
         => await ReadAsync(archive.GetEntry(file) ?? throw new StoreException($"The archive lacks {file}."), cancel).ConfigureAwait(false);
 
-    private static async Task<string> ReadAsync(ZipArchiveEntry entry, CancellationToken cancel)
+    private static async Task<string> ReadAsync(ZipArchiveEntry entry, CancellationToken cancel) => Encoding.UTF8.GetString(await BytesAsync(entry, cancel).ConfigureAwait(false));
+
+    private static async Task<byte[]> BytesAsync(ZipArchiveEntry entry, CancellationToken cancel)
     {
         // The stated length may lie: count what really comes out.
         await using Stream stream = await entry.OpenAsync(cancel).ConfigureAwait(false);
@@ -132,7 +175,7 @@ public static class Archive
             all.Write(buffer, 0, read);
         }
 
-        return Encoding.UTF8.GetString(all.GetBuffer(), 0, (int)all.Length);
+        return all.ToArray();
     }
 
     private static async Task WriteAsync(ZipArchive archive, string file, string text, CancellationToken cancel)

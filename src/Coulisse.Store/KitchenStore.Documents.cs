@@ -17,33 +17,7 @@ public sealed partial class KitchenStore
     /// <param name="why">Why, in the writer's words; may be empty.</param>
     /// <param name="cancel">Gives up.</param>
     public Task<SaveOutcome> SaveAsync(string kind, string? id, int basedOn, string title, string text, string who, string why, CancellationToken cancel = default)
-        => WriteAsync<SaveOutcome>(async (connection, transaction) =>
-        {
-            string hash = Hash(text);
-            string key = id ?? Guid.NewGuid().ToString("N");
-            int newest = await ScalarAsync<int?>(connection, transaction, "SELECT version FROM document WHERE id = @id AND kitchen = @kitchen", cancel, ("id", key), ("kitchen", _kitchen)).ConfigureAwait(false) ?? 0;
-            if (newest == 0)
-            {
-                await ExecuteAsync(connection, transaction, "INSERT INTO document (id, kind, kitchen, title, version, changed_ms) VALUES (@id, @kind, @kitchen, @title, 0, @now)", cancel, ("id", key), ("kind", kind), ("kitchen", _kitchen), ("title", title), ("now", NowMs)).ConfigureAwait(false);
-            }
-            else if (await ScalarAsync<string>(connection, transaction, "SELECT hash FROM document_version WHERE document_id = @id AND version = @v", cancel, ("id", key), ("v", newest)).ConfigureAwait(false) == hash)
-            {
-                return new SaveOutcome.Saved(key, newest);
-            }
-
-            int next = newest + 1;
-            await ExecuteAsync(connection, transaction, "INSERT INTO document_version (document_id, version, text, who, why, saved_ms, hash) VALUES (@id, @v, @text, @who, @why, @now, @hash)", cancel, ("id", key), ("v", next), ("text", text), ("who", who), ("why", why), ("now", NowMs), ("hash", hash)).ConfigureAwait(false);
-            await ExecuteAsync(connection, transaction, "UPDATE document SET version = @v, title = @title, changed_ms = @now, archived = 0 WHERE id = @id", cancel, ("id", key), ("v", next), ("title", title), ("now", NowMs)).ConfigureAwait(false);
-            await ExecuteAsync(connection, transaction, "DELETE FROM search_text WHERE document_id = @id", cancel, ("id", key)).ConfigureAwait(false);
-            await ExecuteAsync(connection, transaction, "INSERT INTO search_text (document_id, kind, title, body) VALUES (@id, @kind, @title, @body)", cancel, ("id", key), ("kind", kind), ("title", Folding.Fold(title)), ("body", Folding.Fold(text))).ConfigureAwait(false);
-            if (newest > 0 && basedOn != newest)
-            {
-                DocumentVersion theirs = (await VersionAsync(connection, transaction, key, newest, cancel).ConfigureAwait(false))!;
-                return new SaveOutcome.Conflict(key, next, theirs);
-            }
-
-            return new SaveOutcome.Saved(key, next);
-        }, cancel);
+        => WriteAsync((connection, transaction) => SaveInAsync(connection, transaction, new Writing(kind, id, basedOn, title, text, who, why), cancel), cancel);
 
     /// <summary>The newest version of a document; null when this kitchen has none of that id.</summary>
     public async Task<Document?> OpenDocumentAsync(string id, CancellationToken cancel = default)
@@ -88,6 +62,36 @@ public sealed partial class KitchenStore
     public Task<bool> ArchiveAsync(string id, CancellationToken cancel = default)
         => WriteAsync(async (connection, transaction) =>
             await ExecuteAsync(connection, transaction, "UPDATE document SET archived = 1 WHERE id = @id AND kitchen = @kitchen", cancel, ("id", id), ("kitchen", _kitchen)).ConfigureAwait(false) == 1, cancel);
+
+    private sealed record Writing(string Kind, string? Id, int BasedOn, string Title, string Text, string Who, string Why);
+
+    private async Task<SaveOutcome> SaveInAsync(DbConnection connection, DbTransaction transaction, Writing w, CancellationToken cancel)
+    {
+        string hash = Hash(w.Text);
+        string key = w.Id ?? Guid.NewGuid().ToString("N");
+        int newest = await ScalarAsync<int?>(connection, transaction, "SELECT version FROM document WHERE id = @id AND kitchen = @kitchen AND kind = @kind", cancel, ("id", key), ("kitchen", _kitchen), ("kind", w.Kind)).ConfigureAwait(false) ?? 0;
+        if (newest == 0)
+        {
+            await ExecuteAsync(connection, transaction, "INSERT INTO document (id, kind, kitchen, title, version, changed_ms) VALUES (@id, @kind, @kitchen, @title, 0, @now)", cancel, ("id", key), ("kind", w.Kind), ("kitchen", _kitchen), ("title", w.Title), ("now", NowMs)).ConfigureAwait(false);
+        }
+        else if (await ScalarAsync<string>(connection, transaction, "SELECT hash FROM document_version WHERE document_id = @id AND version = @v", cancel, ("id", key), ("v", newest)).ConfigureAwait(false) == hash)
+        {
+            return new SaveOutcome.Saved(key, newest);
+        }
+
+        int next = newest + 1;
+        await ExecuteAsync(connection, transaction, "INSERT INTO document_version (document_id, version, text, who, why, saved_ms, hash) VALUES (@id, @v, @text, @who, @why, @now, @hash)", cancel, ("id", key), ("v", next), ("text", w.Text), ("who", w.Who), ("why", w.Why), ("now", NowMs), ("hash", hash)).ConfigureAwait(false);
+        await ExecuteAsync(connection, transaction, "UPDATE document SET version = @v, title = @title, changed_ms = @now, archived = 0 WHERE id = @id", cancel, ("id", key), ("v", next), ("title", w.Title), ("now", NowMs)).ConfigureAwait(false);
+        await ExecuteAsync(connection, transaction, "DELETE FROM search_text WHERE document_id = @id", cancel, ("id", key)).ConfigureAwait(false);
+        await ExecuteAsync(connection, transaction, "INSERT INTO search_text (document_id, kind, title, body) VALUES (@id, @kind, @title, @body)", cancel, ("id", key), ("kind", w.Kind), ("title", Folding.Fold(w.Title)), ("body", Folding.Fold(w.Text))).ConfigureAwait(false);
+        if (newest > 0 && w.BasedOn != newest)
+        {
+            DocumentVersion theirs = (await VersionAsync(connection, transaction, key, newest, cancel).ConfigureAwait(false))!;
+            return new SaveOutcome.Conflict(key, next, theirs);
+        }
+
+        return new SaveOutcome.Saved(key, next);
+    }
 
     private static DocumentHead Head(DbDataReader r) => new(r.GetString(0), r.GetString(1), r.GetString(2), r.GetInt32(3), FromMs(r.GetInt64(4)));
 

@@ -8,6 +8,11 @@ public static class DocumentKind
     public const string Card = "card";
     public const string Occasion = "occasion";
     public const string Prices = "prices";
+    public const string Trial = "trial";
+    public const string Record = "record";
+
+    /// <summary>All kinds, what others refer to first.</summary>
+    public static readonly string[] All = [Card, Occasion, Prices, Trial, Record];
 }
 
 /// <summary>A document's newest version.</summary>
@@ -41,6 +46,12 @@ public sealed record KeptPlan(string Id, string OccasionId, int OccasionVersion,
 
 /// <summary>A run of a plan.</summary>
 public sealed record KeptRun(string Id, string PlanId, DateTimeOffset Started, bool Rehearsal);
+
+/// <summary>A trial: its sheet is the document of the same key.</summary>
+public sealed record KeptTrial(string Id, string CardId, int CardVersion, DateTimeOffset Made, string Json);
+
+/// <summary>A production record: its sheet is the document of the same key.</summary>
+public sealed record KeptRecord(string Id, string OccasionId, string PlanId, DateTimeOffset Made);
 
 /// <summary>A line of the control log.</summary>
 public sealed record ControlEntry(long Seq, DateTimeOffset At, string Who, string Json, string Previous, string Hash);

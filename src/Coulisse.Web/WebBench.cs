@@ -4,6 +4,7 @@ using Coulisse.Web.Hosting;
 using Coulisse.Web.Live;
 using Coulisse.Web.People;
 using Coulisse.Web.Plans;
+using Coulisse.Web.Records;
 using Coulisse.Web.Sheets;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 
@@ -72,6 +73,8 @@ public static class WebBench
         app.MapPlans();
         app.MapLive();
         app.MapPapers();
+        app.MapTrials();
+        app.MapRecords();
         if (options.Network)
         {
             app.MapPeople();

@@ -4,7 +4,7 @@ using NodaTime;
 namespace Coulisse.Store.Tests;
 
 /// <summary>The same promises on both databases.</summary>
-public abstract class StoreTests
+public abstract partial class StoreTests
 {
     private protected abstract string Fresh();
 

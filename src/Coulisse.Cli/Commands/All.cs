@@ -28,6 +28,8 @@ internal static class All
         LoadsCommand.Create(),
         ReplanCommand.Create(),
         PrintCommand.Create(),
+        TrialCommand.Create(),
+        RecordCommand.Create(),
         ServeCommand.Create(),
     ];
 }

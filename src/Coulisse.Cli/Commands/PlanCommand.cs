@@ -22,12 +22,13 @@ internal static class PlanCommand
         Option<int> seed = new("--seed") { Description = "Equal seed and effort give equal plans", DefaultValueFactory = _ => 1 };
         PlanEditOptions edits = new();
         PlanStudyOptions study = new();
+        Option<string[]> trials = new("--trials") { Description = "Filled trial sheets; steps tried three times or more take the minutes they really took", AllowMultipleArgumentsPerToken = true };
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, study.Why, study.Worth, study.IfThen, study.Frontier, study.Point, study.Robust, study.Buffer, study.Rehearsal, json };
+        Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, study.Why, study.Worth, study.IfThen, study.Frontier, study.Point, study.Robust, study.Buffer, study.Rehearsal, trials, json };
         command.SetAction((parsed, cancel) =>
         {
             PlanOptions options = new(parsed.GetValue(seconds), parsed.GetValue(seed)) { Buffer = parsed.GetValue(study.Buffer) };
-            return Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetValue(sentence), options, o => study.Picked(parsed, o), edits.Reader(parsed), study.Asker(parsed, options, cancel), parsed.GetValue(json), cancel));
+            return Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetValue(sentence), options, o => TrialFiles.Learnt(o, parsed.GetValue(trials) ?? []) is { } learnt ? study.Picked(parsed, learnt) : null, edits.Reader(parsed), study.Asker(parsed, options, cancel), parsed.GetValue(json), cancel));
         });
         return command;
     }

@@ -58,6 +58,9 @@ public sealed record Occasion
 
     /// <summary>What was assumed because the sheet was silent, in words.</summary>
     public ImmutableArray<string> Assumed { get; init; } = [];
+
+    /// <summary>How long steps took in trials of the cards; empty when none were kept.</summary>
+    public ImmutableArray<LearntTime> Learnt { get; init; } = [];
 }
 
 /// <summary>A dish of the occasion with its card.</summary>

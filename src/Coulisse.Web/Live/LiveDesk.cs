@@ -36,7 +36,7 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
 
         Plan read = TravelJson.Read<Plan>(plan.Json);
         // names of people and kit come from the occasion; when that no longer reads, from the plan itself
-        Occasion occasion = await shelf.OpenAsync(plan.OccasionId, plan.OccasionVersion, cancel) is Parsed<KeptOccasion>.Ok(var o) ? o.Occasion : FromPlan(read);
+        Occasion occasion = await shelf.OpenAsync(plan, cancel) is Parsed<KeptOccasion>.Ok(var o) ? o.Occasion : FromPlan(read);
         return _open[run] = new OpenRun(run, kept, read, occasion);
     }
 

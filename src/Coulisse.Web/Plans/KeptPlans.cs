@@ -16,7 +16,7 @@ internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf)
     public async Task<(KeptPlan Kept, PlannedOccasion Planned)?> OpenAsync(string id, CancellationToken cancel)
     {
         if (await store.PlanAsync(id, cancel) is not { } kept
-            || await shelf.OpenAsync(kept.OccasionId, kept.OccasionVersion, cancel) is not Parsed<KeptOccasion>.Ok(var occasion)
+            || await shelf.OpenAsync(kept, cancel) is not Parsed<KeptOccasion>.Ok(var occasion)
             || OccasionBatches.Make(occasion.Occasion) is not Parsed<System.Collections.Immutable.ImmutableArray<Batch>>.Ok(var batches))
         {
             return null;

@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Cards.Reading;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
@@ -28,7 +31,7 @@ internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
         string cardId = await KeepAsync(DocumentKind.Card, null, DeskEndpoints.Title(card), card, "", cancel);
         string title = DeskEndpoints.Title(card);
         string id = await KeepAsync(DocumentKind.Occasion, null, title, sentence, Why(today, [("card", cardId)], sentence: true), cancel);
-        return new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, 1, occasion with { Title = title }));
+        return new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, 1, occasion with { Title = title }, ImmutableDictionary.CreateRange(StringComparer.Ordinal, [KeyValuePair.Create(cardId, 1)])));
     }
 
     /// <summary>Keeps the example that lies in the assembly, once; a second call finds it again.</summary>
@@ -53,7 +56,12 @@ internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
     }
 
     /// <summary>An occasion as it was kept, read again; null when there is none.</summary>
-    public async Task<Parsed<KeptOccasion>?> OpenAsync(string id, int? version, CancellationToken cancel)
+    public Task<Parsed<KeptOccasion>?> OpenAsync(string id, int? version, CancellationToken cancel) => OpenAsync(id, version, null, cancel);
+
+    /// <summary>The occasion of a kept plan with the very versions of its cards that the plan was made of, whatever was kept since.</summary>
+    public Task<Parsed<KeptOccasion>?> OpenAsync(KeptPlan plan, CancellationToken cancel) => OpenAsync(plan.OccasionId, plan.OccasionVersion, plan.Versions, cancel);
+
+    private async Task<Parsed<KeptOccasion>?> OpenAsync(string id, int? version, string? madeWith, CancellationToken cancel)
     {
         if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Occasion } head)
         {
@@ -64,17 +72,25 @@ internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
         string[] parts = why.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         LocalDate day = parts.Where(p => p.StartsWith("read on ", StringComparison.Ordinal)).Select(p => LocalDatePattern.Iso.Parse(p["read on ".Length..])).FirstOrDefault(p => p.Success)?.Value ?? Today;
         Dictionary<string, string> texts = new(StringComparer.Ordinal);
+        Dictionary<string, int> versions = new(StringComparer.Ordinal);
+        List<LearntTime> learnt = [];
         foreach (string[] pair in parts.Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)))
         {
             if (await store.OpenDocumentAsync(pair[1], cancel) is { } card)
             {
-                texts[pair[0]] = card.Text;
+                int made = KeptOccasion.VersionOf(madeWith ?? "", card.Id) ?? card.Version;
+                texts[pair[0]] = made == card.Version ? card.Text : (await store.VersionAsync(card.Id, made, cancel))?.Text ?? card.Text;
+                versions[card.Id] = made;
+                if (madeWith is null && CardReader.Read(new CardText(card.Text, pair[0])) is Parsed<Dish>.Ok(var dish))
+                {
+                    learnt.AddRange(await new TrialShelf(store).LearntAsync(dish, card.Id, cancel));
+                }
             }
         }
 
         bool sentence = parts.Contains("sentence");
         return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))]) : OccasionFiles.Build(text, day, texts.GetValueOrDefault)).Match<Parsed<KeptOccasion>>(
-            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, sentence ? o with { Title = head.Title } : o)),
+            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, (sentence ? o with { Title = head.Title } : o) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
             p => new Parsed<KeptOccasion>.Failed(p));
     }
 
@@ -91,4 +107,16 @@ internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
 }
 
 /// <summary>An occasion with the document it came from.</summary>
-internal sealed record KeptOccasion(string Id, int Version, Occasion Occasion);
+/// <param name="Id">Document.</param>
+/// <param name="Version">Its version.</param>
+/// <param name="Occasion">As it was read.</param>
+/// <param name="Cards">Version of each kept card it was read with.</param>
+internal sealed record KeptOccasion(string Id, int Version, Occasion Occasion, ImmutableDictionary<string, int> Cards)
+{
+    /// <summary>What a kept plan says it was made with: the program, its tables, each card as read, each kept card by version.</summary>
+    public string MadeWith(Plan plan) => string.Join("; ", plan.Versions.Select(v => v.Key + " " + v.Value).Concat(Cards.Select(c => string.Create(CultureInfo.InvariantCulture, $"kept {c.Key} {c.Value}"))).Order(StringComparer.Ordinal));
+
+    /// <summary>Version of a kept card in what a plan was made with; null when it does not say.</summary>
+    public static int? VersionOf(string madeWith, string cardId)
+        => madeWith.Split("; ").FirstOrDefault(p => p.StartsWith($"kept {cardId} ", StringComparison.Ordinal)) is { } said && int.TryParse(said.AsSpan(said.LastIndexOf(' ') + 1), CultureInfo.InvariantCulture, out int v) ? v : null;
+}

@@ -72,7 +72,7 @@ internal sealed class PlanDesk(KitchenStore store, WebBenchOptions options, IHos
         switch (done.Outcome)
         {
             case Plan plan:
-                job.Done(await store.KeepPlanAsync(kept.Id, kept.Version, TravelJson.Write(plan), string.Join("; ", plan.Versions.Select(v => v.Key + " " + v.Value).Order(StringComparer.Ordinal))));
+                job.Done(await store.KeepPlanAsync(kept.Id, kept.Version, TravelJson.Write(plan), kept.MadeWith(plan)));
                 break;
             case NoPlan(var conflicts, var remedies):
                 job.Fail(conflicts, remedies);

@@ -39,7 +39,7 @@ internal static class PlanEndpoints
 
         Plan plan = TravelJson.Read<Plan>(kept.Json);
         // a plan whose occasion no longer reads is shown unchecked, and says so
-        IEnumerable<string> faults = await shelf.OpenAsync(kept.OccasionId, kept.OccasionVersion, cancel) is Parsed<KeptOccasion>.Ok(var occasion)
+        IEnumerable<string> faults = await shelf.OpenAsync(kept, cancel) is Parsed<KeptOccasion>.Ok(var occasion)
             ? PlanValidator.Check(occasion.Occasion, plan).Select(f => f.Words + (f.Where.Length > 0 ? $" ({f.Where})" : ""))
             : ["The occasion of this plan can no longer be read, so the plan is not checked."];
         return PlanView.From(plan, faults, CultureInfo.GetCultureInfo("en-GB"));

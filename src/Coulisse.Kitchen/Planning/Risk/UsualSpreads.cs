@@ -26,7 +26,9 @@ public static class UsualSpreads
             }
         }
 
-        return task => steps.TryGetValue(task.Id, out Step? step) && task.Kind == TaskKind.Work && Unstated(step) && WorkStandards.Find(step.Operation) is { } standard
+        return task => steps.TryGetValue(task.Id, out Step? step) && Learnt(occasion, task, step) is { } recorded
+            ? recorded
+            : step is not null && task.Kind == TaskKind.Work && Unstated(step) && WorkStandards.Find(step.Operation) is { } standard
             ? Ranged(standard, Overlap.Between(task.Start, task.End))
             : ByKind(task);
     }
@@ -46,6 +48,18 @@ public static class UsualSpreads
             TaskKind.Moment => new Triangular(0.8 * minutes, minutes, 1.5 * minutes),
             _ => Spread.Exactly(minutes),
         };
+    }
+
+    /// <summary>The spread of what trials took, around the planned minutes; what runs by itself is never drawn shorter than planned, since heat that is cut short is no saving.</summary>
+    private static Recorded? Learnt(Occasion occasion, PlannedTask task, Step step)
+    {
+        if (task.Kind is not (TaskKind.Work or TaskKind.Unattended) || LearntTime.Of(occasion.Learnt, step) is not { } learnt || learnt.Median <= 0)
+        {
+            return null;
+        }
+
+        double minutes = Overlap.Between(task.Start, task.End);
+        return new Recorded([.. learnt.Minutes.Select(m => m / learnt.Median * minutes).Select(m => task.Kind == TaskKind.Unattended ? Math.Max(m, minutes) : m)]);
     }
 
     private static bool Unstated(Step step) => step.HandsMinutes is null && !step.Times.Any(t => t.MinutesMin > 0);

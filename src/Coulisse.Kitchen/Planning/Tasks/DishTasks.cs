@@ -30,7 +30,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
     /// <returns>The last step's span; null when it has no steps.</returns>
     public StepTasks.Span? Chain(OccasionDish dish, Component component, double factor, int vessels, IEnumerable<Step> steps, StepTasks.Span? underneath, bool forStage, string key)
     {
-        StepTasks make = new(tasks, links);
+        StepTasks make = new(tasks, links, occasion.Learnt);
         PrepTask plain = new()
         {
             Text = "",

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning.Work;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
@@ -10,7 +11,7 @@ namespace Coulisse.Kitchen.Planning.Tasks;
 /// Minutes come from the card: a time in brackets for hands, the stated times for what runs. Where the card gives none, hands take
 /// <see cref="HandsWithoutTime"/>, marked as assumed. Only hands scale with the batch here; what runs by itself is the card's.
 /// </remarks>
-internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
+internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, ImmutableArray<LearntTime> learnt)
 {
     /// <summary>Minutes of hands for a step that states none. Common practice, no source.</summary>
     public const int HandsWithoutTime = 8;
@@ -41,8 +42,9 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
         PrepTask named = plain with { Line = step.Span.Line, Skill = Skills.Of(step) };
         if (runs.Length == 0)
         {
-            (double usual, string why) = stated is { } given ? (given, "the card") : Usual(step);
-            int minutes = Scale(usual, stated is null ? 1 : factor);
+            // What three trials or more took stands for what is assumed or written, but never for less than a heat the card states.
+            (double usual, string why) = LearntTime.Of(learnt, step) is { } took ? (Math.Max(took.Median, LeastHeat(step)), took.Why) : stated is { } given ? (given, "the card") : Usual(step);
+            int minutes = Scale(usual, stated is null && LearntTime.Of(learnt, step) is null ? 1 : factor);
             return One(Push(named with
             {
                 Text = step.Text,
@@ -153,6 +155,11 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links)
         => WorkStandards.Find(step.Operation) is { } standard && standard.For(1) is var estimate && estimate.Hands.Best > 0
             ? (Math.Clamp(estimate.Hands.Best, 2, 30), "assumed: " + estimate.Assumed)
             : (HandsWithoutTime, "assumed: the card gives no time");
+
+    /// <summary>Minutes of cooking a step states, and the hold of a temperature: trials never shorten them.</summary>
+    private static double LeastHeat(Step step) => Math.Max(
+        step.Times.Where(t => t.Kind is TimeKind.Cook or TimeKind.Oven && t.Bound != Bound.AtMost).Sum(t => (t.MinutesMin ?? t.MinutesMax ?? 0) * t.Repeats),
+        step.Temperatures.Select(t => t.HoldMinutes ?? 0).DefaultIfEmpty().Max());
 
     private static int Scale(double minutes, double factor) => Math.Max(1, (int)Math.Ceiling(minutes * Math.Max(factor, 0.2) - 1e-9));
 
