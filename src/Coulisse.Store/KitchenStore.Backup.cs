@@ -20,17 +20,17 @@ public sealed partial class KitchenStore
     /// <param name="file">New file; an existing one is refused.</param>
     /// <param name="cancel">Gives up.</param>
     /// <returns>The hash of all rows.</returns>
-    /// <exception cref="StoreException">The store is PostgreSQL (use its own pg_dump), the file exists, or the proof failed.</exception>
+    /// <exception cref="StoreException">The file exists or cannot be written, or the proof failed.</exception>
     public async Task<string> BackupAsync(string file, CancellationToken cancel = default)
     {
-        if (_dialect is not Dialects.SqliteDialect)
-        {
-            throw new StoreException("A PostgreSQL store is backed up with pg_dump, which sees it whole; 'coulisse export' gives the readable texts of either store.");
-        }
-
         if (File.Exists(file))
         {
             throw new StoreException($"{file} exists. A backup never overwrites: name a new file.");
+        }
+
+        if (_dialect is not Dialects.SqliteDialect)
+        {
+            return await BackupByCopyAsync(file, cancel).ConfigureAwait(false);
         }
 
         string part = file + ".part";
@@ -45,9 +45,9 @@ public sealed partial class KitchenStore
                     await target.OpenAsync(cancel).ConfigureAwait(false);
                     // One read transaction, so that the copy and the hash are of one moment.
                     await using DbTransaction moment = source.BeginTransaction(deferred: true);
-                    before = await RowHashAsync(source, moment, cancel).ConfigureAwait(false);
+                    before = await RowHashAsync(source, moment, c => c, cancel).ConfigureAwait(false);
                     source.BackupDatabase(target);
-                    string after = await RowHashAsync(target, null, cancel).ConfigureAwait(false);
+                    string after = await RowHashAsync(target, null, c => c, cancel).ConfigureAwait(false);
                     if (after != before)
                     {
                         throw new StoreException("The backup did not read back equal to the store; it was thrown away. Try again when fewer people are writing.");
@@ -56,9 +56,18 @@ public sealed partial class KitchenStore
 
                 File.Move(part, file);
             }
-            catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
+            catch (StoreException)
             {
                 File.Delete(part);
+                throw;
+            }
+            catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
+            {
+                if (File.Exists(part))
+                {
+                    File.Delete(part);
+                }
+
                 throw new StoreException($"The backup could not be written to {file}: {e.Message}", e);
             }
         }
@@ -94,7 +103,7 @@ public sealed partial class KitchenStore
                     throw new StoreException($"The backup {backup} is damaged. Nothing was changed.");
                 }
 
-                hash = await RowHashAsync(check, null, cancel).ConfigureAwait(false);
+                hash = await RowHashAsync(check, null, c => c, cancel).ConfigureAwait(false);
             }
 
             if (File.Exists(target))
@@ -119,29 +128,60 @@ public sealed partial class KitchenStore
     public async Task<string> RowHashAsync(CancellationToken cancel = default)
     {
         await using DbConnection connection = await _dialect.OpenAsync(cancel).ConfigureAwait(false);
-        return await RowHashAsync(connection, null, cancel).ConfigureAwait(false);
+        return await RowHashAsync(connection, null, _dialect.Ordered, cancel).ConfigureAwait(false);
     }
 
-    private static async Task<string> RowHashAsync(DbConnection connection, DbTransaction? transaction, CancellationToken cancel)
+    private static async Task<string> RowHashAsync(DbConnection connection, DbTransaction? transaction, Func<string, string> ordered, CancellationToken cancel)
     {
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         foreach ((string table, string order) in Tables)
         {
-            await using DbCommand command = Command(connection, transaction, $"SELECT * FROM {table} ORDER BY {order}", []);
-            await using DbDataReader reader = await command.ExecuteReaderAsync(cancel).ConfigureAwait(false);
-            while (await reader.ReadAsync(cancel).ConfigureAwait(false))
+            // a backup of an earlier form lacks tables that came later; its hash is of those it has
+            if (connection is SqliteConnection && await ScalarAsync<long>(connection, transaction, "SELECT COUNT(*) FROM sqlite_master WHERE type = 'table' AND name = @t", cancel, ("t", table)).ConfigureAwait(false) == 0)
             {
-                for (int i = 0; i < reader.FieldCount; i++)
-                {
-                    object value = reader.GetValue(i);
-                    hash.AppendData(value as byte[] ?? Encoding.UTF8.GetBytes(Convert.ToString(value, System.Globalization.CultureInfo.InvariantCulture)!));
-                    hash.AppendData([0x1f]);
-                }
+                continue;
             }
 
-            hash.AppendData([0x1e]);
+            await HashTableAsync(hash, connection, transaction, table, ordered(order), cancel).ConfigureAwait(false);
         }
 
         return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
+    /// <summary>Hash of one table's rows; null when this store's form has no such table.</summary>
+    internal async Task<string?> TableHashAsync(string table, CancellationToken cancel)
+    {
+        await using DbConnection connection = await _dialect.OpenAsync(cancel).ConfigureAwait(false);
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        try
+        {
+            await HashTableAsync(hash, connection, null, table, _dialect.Ordered(Tables.First(t => t.Table == table).Order), cancel).ConfigureAwait(false);
+        }
+        catch (DbException)
+        {
+            return null;
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
+    /// <summary>Names of all tables whose rows count.</summary>
+    internal static IEnumerable<string> TableNames => Tables.Select(t => t.Table);
+
+    private static async Task HashTableAsync(IncrementalHash hash, DbConnection connection, DbTransaction? transaction, string table, string order, CancellationToken cancel)
+    {
+        await using DbCommand command = Command(connection, transaction, $"SELECT * FROM {table} ORDER BY {order}", []);
+        await using DbDataReader reader = await command.ExecuteReaderAsync(cancel).ConfigureAwait(false);
+        while (await reader.ReadAsync(cancel).ConfigureAwait(false))
+        {
+            for (int i = 0; i < reader.FieldCount; i++)
+            {
+                object value = reader.GetValue(i);
+                hash.AppendData(value as byte[] ?? Encoding.UTF8.GetBytes(Convert.ToString(value, System.Globalization.CultureInfo.InvariantCulture)!));
+                hash.AppendData([0x1f]);
+            }
+        }
+
+        hash.AppendData([0x1e]);
     }
 }

@@ -1,3 +1,5 @@
+using System.Data.Common;
+using System.Runtime.CompilerServices;
 using Coulisse.Kitchen.Planning;
 using NodaTime;
 
@@ -47,8 +49,36 @@ public sealed partial class KitchenStore
                 added += await ExecuteAsync(connection, transaction, "INSERT INTO live_event (run_id, id, at_ms, kind, subject, who, text) VALUES (@r, @id, @at, @kind, @subject, @who, @text) ON CONFLICT (run_id, id) DO NOTHING", cancel, ("r", runId), ("id", e.Id), ("at", e.At.ToUnixTimeMilliseconds()), ("kind", e.Kind), ("subject", e.Subject), ("who", e.By), ("text", e.Text)).ConfigureAwait(false);
             }
 
+            if (added > 0)
+            {
+                await _dialect.TellAsync(connection, transaction, runId, cancel).ConfigureAwait(false);
+            }
+
             return added;
         }, cancel);
+
+    /// <summary>Runs that any process of this store changed, this one too, as they change. Ends when the line to the database breaks, by an exception; ask again. A store of one process tells none.</summary>
+    /// <exception cref="StoreException">The line to the database broke.</exception>
+    public async IAsyncEnumerable<string> ChangedRunsAsync([EnumeratorCancellation] CancellationToken cancel = default)
+    {
+        await using IAsyncEnumerator<string> runs = _dialect.ListenAsync(cancel).GetAsyncEnumerator(cancel);
+        while (true)
+        {
+            try
+            {
+                if (!await runs.MoveNextAsync().ConfigureAwait(false))
+                {
+                    yield break;
+                }
+            }
+            catch (Exception e) when (e is DbException or IOException or TimeoutException)
+            {
+                throw new StoreException($"The line to the database broke: {e.Message}", e);
+            }
+
+            yield return runs.Current;
+        }
+    }
 
     /// <summary>All events of a run in order of their moment, then id.</summary>
     public async Task<LiveLog> LogAsync(string runId, CancellationToken cancel = default)
@@ -74,5 +104,5 @@ public sealed partial class KitchenStore
     public Task<int> SetAsync(string key, string value, CancellationToken cancel = default)
         => WriteAsync((connection, transaction) => ExecuteAsync(connection, transaction, "INSERT INTO setting (kitchen, key, value) VALUES (@kitchen, @key, @value) ON CONFLICT (kitchen, key) DO UPDATE SET value = @value", cancel, ("kitchen", _kitchen), ("key", key), ("value", value)), cancel);
 
-    private static KeptPlan KeptPlanRow(System.Data.Common.DbDataReader r) => new(r.GetString(0), r.GetString(1), r.GetInt32(2), FromMs(r.GetInt64(3)), r.GetString(4), r.GetString(5));
+    private static KeptPlan KeptPlanRow(DbDataReader r) => new(r.GetString(0), r.GetString(1), r.GetInt32(2), FromMs(r.GetInt64(3)), r.GetString(4), r.GetString(5));
 }

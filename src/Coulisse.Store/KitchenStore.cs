@@ -78,14 +78,15 @@ public sealed partial class KitchenStore : IAsyncDisposable
         await _dialect.CheckAsync(connection, cancel).ConfigureAwait(false);
         try
         {
-            await using DbTransaction transaction = await connection.BeginTransactionAsync(cancel).ConfigureAwait(false);
-            await _dialect.LockForMigrationAsync(connection, transaction, cancel).ConfigureAwait(false);
-            int at = int.Parse(await ScalarAsync<string>(connection, transaction, "SELECT value FROM meta WHERE key = 'form'", cancel).ConfigureAwait(false) ?? "0", CultureInfo.InvariantCulture);
-            if (at > Numbered.Newest)
+            // A store that is in order is opened without a write, so that a full disk or a busy writer keeps nobody from reading.
+            if (await ScalarAsync<long>(connection, null, _dialect.MetaExists, cancel).ConfigureAwait(false) > 0 && await FormAsync(connection, null, cancel).ConfigureAwait(false) >= newest)
             {
-                throw new StoreException(string.Create(CultureInfo.InvariantCulture, $"This store has form {at}; this program knows forms up to {Numbered.Newest}. Use a newer Coulisse. Nothing was changed."));
+                return;
             }
 
+            await using DbTransaction transaction = await connection.BeginTransactionAsync(cancel).ConfigureAwait(false);
+            await _dialect.LockForMigrationAsync(connection, transaction, cancel).ConfigureAwait(false);
+            int at = await FormAsync(connection, transaction, cancel).ConfigureAwait(false);
             for (int number = at + 1; number <= newest; number++)
             {
                 foreach (string statement in _dialect.Migration(number))
@@ -102,6 +103,14 @@ public sealed partial class KitchenStore : IAsyncDisposable
         {
             throw new StoreException($"The store could not be prepared: {e.Message} Check that its folder may be written and has room.", e);
         }
+    }
+
+    private static async Task<int> FormAsync(DbConnection connection, DbTransaction? transaction, CancellationToken cancel)
+    {
+        int at = int.Parse(await ScalarAsync<string>(connection, transaction, "SELECT value FROM meta WHERE key = 'form'", cancel).ConfigureAwait(false) ?? "0", CultureInfo.InvariantCulture);
+        return at > Numbered.Newest
+            ? throw new StoreException(string.Create(CultureInfo.InvariantCulture, $"This store has form {at}; this program knows forms up to {Numbered.Newest}. Use a newer Coulisse. Nothing was changed."))
+            : at;
     }
 
     private long NowMs => _clock.GetUtcNow().ToUnixTimeMilliseconds();
@@ -142,15 +151,22 @@ public sealed partial class KitchenStore : IAsyncDisposable
     private async Task<List<T>> ListAsync<T>(string sql, Func<DbDataReader, T> row, CancellationToken cancel, params (string Name, object Value)[] values)
     {
         await using DbConnection connection = await _dialect.OpenAsync(cancel).ConfigureAwait(false);
-        await using DbCommand command = Command(connection, null, sql, values);
-        await using DbDataReader reader = await command.ExecuteReaderAsync(cancel).ConfigureAwait(false);
-        List<T> rows = [];
-        while (await reader.ReadAsync(cancel).ConfigureAwait(false))
+        try
         {
-            rows.Add(row(reader));
-        }
+            await using DbCommand command = Command(connection, null, sql, values);
+            await using DbDataReader reader = await command.ExecuteReaderAsync(cancel).ConfigureAwait(false);
+            List<T> rows = [];
+            while (await reader.ReadAsync(cancel).ConfigureAwait(false))
+            {
+                rows.Add(row(reader));
+            }
 
-        return rows;
+            return rows;
+        }
+        catch (DbException e)
+        {
+            throw new StoreException($"The store could not be read: {e.Message}", e);
+        }
     }
 
     /// <summary>Runs a write in one transaction; tries again a few times when another writer was there first.</summary>

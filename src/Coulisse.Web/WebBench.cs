@@ -19,7 +19,7 @@ public static class WebBench
     {
         KitchenStore store = await KitchenStore.OpenAsync(options.Store, options.Clock, options.Kitchen, cancel);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.AddWatching(options);
         // the keys lie in the store, as sessions and password hashes do: who has the store has them all (docs/keeping.md)
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         if (options.Secure)
@@ -57,17 +57,23 @@ public static class WebBench
         builder.Services.AddSingleton<HungSheets>();
         builder.Services.AddSingleton<PlanDesk>();
         builder.Services.AddSingleton<LiveDesk>();
+        builder.Services.AddHostedService<LiveEar>();
         builder.Services.AddSingleton<RoleLinks>();
         builder.Services.AddPeople(options);
         builder.Services.AddRazorComponents();
         builder.Services.AddProblemDetails();
+        builder.Services.AddExceptionHandler<StoreTrouble>();
+        if (options.BackupTo is not null)
+        {
+            builder.Services.AddHostedService<BackupClock>();
+        }
+
         WebApplication app = builder.Build();
         app.UseExceptionHandler();
         app.UseGuards(options.Secure);
         app.UseRateLimiter();
         app.UseDoors(options);
-        app.MapGet("/healthz", () => "ok");
-        app.MapGet("/readyz", ReadyAsync);
+        app.MapHealth();
         app.MapGet("/a/{print}/{**file}", (HttpContext context, string file) => EmbeddedFiles.Of.Serve(context, file));
         app.MapDesk();
         app.MapPlans();
@@ -83,20 +89,6 @@ public static class WebBench
         }
 
         return app;
-    }
-
-    /// <summary>Ready when the store answers.</summary>
-    private static async Task<IResult> ReadyAsync(KitchenStore store, CancellationToken cancel)
-    {
-        try
-        {
-            await store.SettingAsync("ready", cancel);
-            return Results.Text("ready");
-        }
-        catch (Exception e) when (e is StoreException or System.Data.Common.DbException)
-        {
-            return Results.Text("the store does not answer", statusCode: StatusCodes.Status503ServiceUnavailable);
-        }
     }
 
     /// <summary>Address by which the first owner comes in; null on this machine alone, or when the kitchen has an owner.</summary>

@@ -32,6 +32,18 @@ public sealed record WebBenchOptions
     /// <summary>Folder of the embedded store, or a PostgreSQL connection string.</summary>
     public string Store { get; init; } = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "coulisse");
 
+    /// <summary>Folder for backups made while the bench runs; null for none.</summary>
+    public string? BackupTo { get; init; }
+
+    /// <summary>How often a backup is made.</summary>
+    public TimeSpan BackupEvery { get; init; } = TimeSpan.FromHours(24);
+
+    /// <summary>How many of them are kept.</summary>
+    public int BackupKeep { get; init; } = 14;
+
+    /// <summary>Log lines as JSON, one object a line, for machines that gather them.</summary>
+    public bool JsonLog { get; init; }
+
     /// <summary>Seconds the planner may look for a better plan before it keeps what it has.</summary>
     public double PlanSeconds { get; init; } = 10;
 

@@ -1,4 +1,5 @@
 using Coulisse.Kitchen.Planning;
+using Coulisse.Tests;
 using NodaTime;
 
 namespace Coulisse.Store.Tests;
@@ -129,22 +130,6 @@ public abstract partial class StoreTests
     }
 
     [Fact]
-    public async Task A_store_of_the_first_form_carries_its_cards_into_the_newest()
-    {
-        string where = Fresh();
-        string id;
-        await using (KitchenStore old = await KitchenStore.OpenAtAsync(where, TimeProvider.System, 1, Cancel))
-        {
-            id = await SaveAsync(old, null, 0, "old", "kept");
-        }
-
-        await using KitchenStore now = await KitchenStore.OpenAsync(where, TimeProvider.System, cancel: Cancel);
-        Assert.Equal("kept", (await now.OpenDocumentAsync(id, Cancel))!.Text);
-        await now.SetAsync("code", "uk", Cancel);
-        Assert.Equal("uk", await now.SettingAsync("code", Cancel));
-    }
-
-    [Fact]
     public async Task A_plan_is_found_again_by_its_occasion()
     {
         await using KitchenStore store = await KitchenStore.OpenAsync(Fresh(), TimeProvider.System, cancel: Cancel);
@@ -173,19 +158,6 @@ public sealed class SqliteStoreTests : StoreTests, IDisposable
     public void Dispose() => Directory.Delete(_folder, true);
 
     [Fact]
-    public async Task A_newer_store_is_refused_and_left_alone()
-    {
-        string where = Fresh();
-        await using (KitchenStore store = await KitchenStore.OpenAsync(where, TimeProvider.System, cancel: TestContext.Current.CancellationToken))
-        {
-        }
-
-        Execute(where, "UPDATE meta SET value = '999' WHERE key = 'form'");
-        StoreException e = await Assert.ThrowsAsync<StoreException>(() => KitchenStore.OpenAsync(where, TimeProvider.System, cancel: TestContext.Current.CancellationToken));
-        Assert.Contains("999", e.Message);
-    }
-
-    [Fact]
     public async Task A_changed_line_of_the_control_log_shows()
     {
         string where = Fresh();
@@ -207,6 +179,12 @@ public sealed class SqliteStoreTests : StoreTests, IDisposable
 
     private protected override string Fresh() => Path.Combine(_folder, (++_count).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
+    private protected override Task ExecuteAsync(string where, string sql)
+    {
+        Execute(where, sql);
+        return Task.CompletedTask;
+    }
+
     private static void Execute(string where, string sql)
     {
         using Microsoft.Data.Sqlite.SqliteConnection c = new($"Data Source={Path.Combine(where, "coulisse.db")};Pooling=False");
@@ -222,4 +200,35 @@ public sealed class SqliteStoreTests : StoreTests, IDisposable
 public sealed class PostgresStoreTests(PostgresServer server) : StoreTests
 {
     private protected override string Fresh() => server.Fresh();
+
+    private protected override async Task ExecuteAsync(string where, string sql)
+    {
+        await using Npgsql.NpgsqlConnection connection = new(where);
+        await connection.OpenAsync();
+#pragma warning disable CA2100
+        await using Npgsql.NpgsqlCommand command = new(sql, connection);
+#pragma warning restore CA2100
+        await command.ExecuteNonQueryAsync();
+    }
+
+    [Fact]
+    public async Task A_change_of_a_run_is_told_to_the_other_processes()
+    {
+        string where = Fresh();
+        await using KitchenStore one = await KitchenStore.OpenAsync(where, TimeProvider.System, cancel: TestContext.Current.CancellationToken);
+        await using KitchenStore two = await KitchenStore.OpenAsync(where, TimeProvider.System, cancel: TestContext.Current.CancellationToken);
+        string occasion = Assert.IsType<SaveOutcome.Saved>(await one.SaveAsync(DocumentKind.Occasion, null, 0, "o", "sheet", "w", "", TestContext.Current.CancellationToken)).Id;
+        string run = await one.StartRunAsync(await one.KeepPlanAsync(occasion, 1, "{}", "", TestContext.Current.CancellationToken), DateTimeOffset.UnixEpoch, false, TestContext.Current.CancellationToken);
+        await using IAsyncEnumerator<string> heard = two.ChangedRunsAsync(TestContext.Current.CancellationToken).GetAsyncEnumerator(TestContext.Current.CancellationToken);
+        Task<bool> next = heard.MoveNextAsync().AsTask();
+        for (int i = 0; i < 50 && !next.IsCompleted; i++)
+        {
+            // told again and again until the other is listening
+            await one.AppendAsync(run, [new LiveEvent(Guid.NewGuid().ToString(), Instant.FromUnixTimeSeconds(i), "done", "T", "w")], TestContext.Current.CancellationToken);
+            await Task.WhenAny(next, Task.Delay(100, TestContext.Current.CancellationToken));
+        }
+
+        Assert.True(next.IsCompleted && await next);
+        Assert.Equal(run, heard.Current);
+    }
 }

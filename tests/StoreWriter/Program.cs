@@ -2,7 +2,13 @@
 using System.Globalization;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
+using Coulisse.StoreWriter;
 using NodaTime;
+
+if (args is [_, "fill"])
+{
+    return await Filling.RunAsync(args[0]);
+}
 
 await using KitchenStore store = await KitchenStore.OpenAsync(args[0], TimeProvider.System);
 SaveOutcome.Saved occasion = (SaveOutcome.Saved)await store.SaveAsync(DocumentKind.Occasion, null, 0, "o", "sheet", "w", "");

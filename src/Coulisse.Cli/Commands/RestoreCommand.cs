@@ -9,12 +9,14 @@ internal static class RestoreCommand
     public static Command Create()
     {
         Argument<string> file = new("FILE") { Description = "A file that 'coulisse backup' wrote" };
-        Command command = new("restore", "Puts a backup in the place of the embedded store; the old file is kept beside it. Stop the bench first.\nExample: coulisse restore kitchen-2026-11-25.db") { file, StoreOptions.Data };
+        Command command = new("restore", "Puts a backup in the place of the embedded store; the old file is kept beside it. Stop the bench first. With --store it goes into an empty PostgreSQL database.\nExample: coulisse restore kitchen-2026-11-25.db") { file, StoreOptions.Data, StoreOptions.Connection };
         command.SetAction(async (parsed, cancel) =>
         {
             try
             {
-                string hash = await KitchenStore.RestoreAsync(parsed.GetValue(StoreOptions.Data) ?? StoreOptions.DefaultFolder, parsed.GetRequiredValue(file), TimeProvider.System.GetUtcNow(), cancel).ConfigureAwait(false);
+                string hash = parsed.GetValue(StoreOptions.Connection) is { } database
+                    ? await KitchenStore.RestoreIntoAsync(database, parsed.GetRequiredValue(file), TimeProvider.System, cancel).ConfigureAwait(false)
+                    : await KitchenStore.RestoreAsync(parsed.GetValue(StoreOptions.Data) ?? StoreOptions.DefaultFolder, parsed.GetRequiredValue(file), TimeProvider.System.GetUtcNow(), cancel).ConfigureAwait(false);
                 await Console.Out.WriteLineAsync($"restored; rows {hash[..16]}").ConfigureAwait(false);
                 return Exit.Done;
             }

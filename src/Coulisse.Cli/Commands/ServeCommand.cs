@@ -31,6 +31,14 @@ internal static class ServeCommand
         command.Options.Add(certificate);
         command.Options.Add(key);
         command.Options.Add(kitchen);
+        Option<string?> backupTo = new("--backup-to") { Description = "Folder for backups while the bench runs: one at once, then one every --backup-every hours, each restored to prove it" };
+        Option<double> backupEvery = new("--backup-every") { Description = "Hours between backups", DefaultValueFactory = _ => 24 };
+        Option<int> backupKeep = new("--backup-keep") { Description = "How many are kept", DefaultValueFactory = _ => 14 };
+        Option<bool> jsonLog = new("--json-log") { Description = "Log lines as JSON" };
+        command.Options.Add(backupTo);
+        command.Options.Add(backupEvery);
+        command.Options.Add(backupKeep);
+        command.Options.Add(jsonLog);
         Option<bool> open = new("--open") { Description = "Open the browser." };
         Option<bool> demo = new("--demo") { Description = "Have the example occasion ready." };
         command.Options.Add(open);
@@ -38,7 +46,7 @@ internal static class ServeCommand
         command.SetAction((parsed, cancel) =>
         {
             WebBenchOptions options = new() { Port = parsed.GetValue(port), Network = parsed.GetValue(network) };
-            return RunAsync(options with { Store = parsed.GetValue(store) ?? parsed.GetValue(data) ?? options.Store, Kitchen = parsed.GetValue(kitchen) ?? options.Kitchen }, parsed.GetValue(certificate), parsed.GetValue(key), parsed.GetValue(open), parsed.GetValue(demo), cancel);
+            return RunAsync(options with { Store = parsed.GetValue(store) ?? parsed.GetValue(data) ?? options.Store, Kitchen = parsed.GetValue(kitchen) ?? options.Kitchen, BackupTo = parsed.GetValue(backupTo), BackupEvery = TimeSpan.FromHours(Math.Clamp(parsed.GetValue(backupEvery), 0.01, 1000)), BackupKeep = Math.Max(1, parsed.GetValue(backupKeep)), JsonLog = parsed.GetValue(jsonLog) }, parsed.GetValue(certificate), parsed.GetValue(key), parsed.GetValue(open), parsed.GetValue(demo), cancel);
         });
         return command;
     }

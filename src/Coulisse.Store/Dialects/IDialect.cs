@@ -11,6 +11,18 @@ internal interface IDialect : IAsyncDisposable
     /// <summary>Opens a connection ready to use.</summary>
     Task<DbConnection> OpenAsync(CancellationToken cancel);
 
+    /// <summary>ORDER BY of columns that sorts the same on both databases, byte by byte.</summary>
+    string Ordered(string columns);
+
+    /// <summary>Query that counts the table in which the store's form is written: 0 in a new store.</summary>
+    string MetaExists { get; }
+
+    /// <summary>Tells the other processes of this store, once the transaction ends well, that a run has changed.</summary>
+    Task TellAsync(DbConnection connection, DbTransaction transaction, string run, CancellationToken cancel);
+
+    /// <summary>Runs that any process changed, as they change; ends with the line. A store of one process has none to tell.</summary>
+    IAsyncEnumerable<string> ListenAsync(CancellationToken cancel);
+
     /// <summary>Statements of one numbered migration.</summary>
     IReadOnlyList<string> Migration(int number);
 

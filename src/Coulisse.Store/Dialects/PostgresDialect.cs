@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Data.Common;
+using System.Runtime.CompilerServices;
 using Npgsql;
 
 namespace Coulisse.Store.Dialects;
@@ -9,6 +11,10 @@ internal sealed class PostgresDialect(string connectionString) : IDialect
     private readonly NpgsqlDataSource _source = NpgsqlDataSource.Create(connectionString);
 
     public string Name => "PostgreSQL";
+
+    public string Ordered(string columns) => string.Join(", ", columns.Split(", ").Select(c => c is "version" or "seq" ? c : c + " COLLATE \"C\""));
+
+    public string MetaExists => "SELECT COUNT(*) FROM information_schema.tables WHERE table_schema = current_schema() AND table_name = 'meta'";
 
     public string SearchWhere => "words @@ to_tsquery('simple', @q)";
 
@@ -23,6 +29,36 @@ internal sealed class PostgresDialect(string connectionString) : IDialect
         catch (NpgsqlException e)
         {
             throw new StoreException($"PostgreSQL cannot be reached: {e.Message} Check host, port, user and database of --store.", e);
+        }
+    }
+
+    public async Task TellAsync(DbConnection connection, DbTransaction transaction, string run, CancellationToken cancel)
+    {
+        await using DbCommand command = connection.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = "SELECT pg_notify('coulisse_live', @run)";
+        command.Parameters.Add(new NpgsqlParameter("run", run));
+        await command.ExecuteNonQueryAsync(cancel).ConfigureAwait(false);
+    }
+
+    public async IAsyncEnumerable<string> ListenAsync([EnumeratorCancellation] CancellationToken cancel)
+    {
+        await using NpgsqlConnection line = await _source.OpenConnectionAsync(cancel).ConfigureAwait(false);
+        ConcurrentQueue<string> heard = [];
+        line.Notification += (_, e) => heard.Enqueue(e.Payload);
+        await using (NpgsqlCommand listen = line.CreateCommand())
+        {
+            listen.CommandText = "LISTEN coulisse_live";
+            await listen.ExecuteNonQueryAsync(cancel).ConfigureAwait(false);
+        }
+
+        while (true)
+        {
+            await line.WaitAsync(cancel).ConfigureAwait(false);
+            while (heard.TryDequeue(out string? run))
+            {
+                yield return run;
+            }
         }
     }
 

@@ -18,6 +18,10 @@ internal sealed class SqliteDialect(string path) : IDialect
 
     public string Name => "SQLite";
 
+    public string Ordered(string columns) => columns;
+
+    public string MetaExists => "SELECT COUNT(*) FROM sqlite_master WHERE name = 'meta'";
+
     public string SearchWhere => "search_text MATCH @q";
 
     public string SearchOrder => "bm25(search_text, 0.0, 0.0, 10.0, 1.0)";
@@ -39,6 +43,10 @@ internal sealed class SqliteDialect(string path) : IDialect
             throw new StoreException($"The store {path} cannot be opened: {e.Message} Check that the folder exists, may be written and has room.", e);
         }
     }
+
+    public Task TellAsync(DbConnection connection, DbTransaction transaction, string run, CancellationToken cancel) => Task.CompletedTask;
+
+    public IAsyncEnumerable<string> ListenAsync(CancellationToken cancel) => AsyncEnumerable.Empty<string>();
 
     public IReadOnlyList<string> Migration(int number) => Migrations.Sqlite.Statements(number);
 

@@ -59,15 +59,32 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
     {
         int added = await store.AppendAsync(run.Id, events, cancel);
         LiveFrame frame = await FrameAsync(run, cancel);
-        if (added > 0 && _screens.TryGetValue(run.Id, out ConcurrentDictionary<Channel<LiveFrame>, byte>? screens))
+        if (added > 0)
+        {
+            Show(run.Id, frame);
+        }
+
+        return frame;
+    }
+
+    /// <summary>Shows a run that another process changed, when a screen here is open on it.</summary>
+    public async Task ShowAsync(string run, CancellationToken cancel)
+    {
+        if (_screens.TryGetValue(run, out ConcurrentDictionary<Channel<LiveFrame>, byte>? screens) && !screens.IsEmpty && await OpenAsync(run, cancel) is { } open)
+        {
+            Show(run, await FrameAsync(open, cancel));
+        }
+    }
+
+    private void Show(string run, LiveFrame frame)
+    {
+        if (_screens.TryGetValue(run, out ConcurrentDictionary<Channel<LiveFrame>, byte>? screens))
         {
             foreach (Channel<LiveFrame> screen in screens.Keys)
             {
                 screen.Writer.TryWrite(frame);
             }
         }
-
-        return frame;
     }
 
     /// <summary>Frames as they come, and one every few seconds so that a dead line is noticed.</summary>

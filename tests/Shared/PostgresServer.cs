@@ -3,9 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
 
-[assembly: AssemblyFixture(typeof(Coulisse.Store.Tests.PostgresServer))]
-
-namespace Coulisse.Store.Tests;
+namespace Coulisse.Tests;
 
 /// <summary>A PostgreSQL of Debian's packages, started on loopback as an unprivileged user for the length of the tests.</summary>
 public sealed class PostgresServer : IDisposable
