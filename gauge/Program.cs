@@ -7,6 +7,8 @@ return (args.Length > 0 ? args[0] : "") switch
 {
     "start" => Coulisse.Gauge.Start.StartGauge.Run(),
     "store" => await Coulisse.Gauge.Store.StoreGauge.RunAsync(rest),
+    "bigstore" => await Coulisse.Gauge.Store.BigStoreGauge.RunAsync(rest),
+    "servers" => await Coulisse.Gauge.Store.ServersGauge.RunAsync(rest),
     "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
     "banquet" => Coulisse.Gauge.Planning.BanquetGauge.Run(rest),
     "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
@@ -18,6 +20,6 @@ return (args.Length > 0 ? args[0] : "") switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), risk (ten thousand runs of a plan), shapes (fits, orders, costs) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), risk (ten thousand runs of a plan), shapes (fits, orders, costs) …");
     return 2;
 }

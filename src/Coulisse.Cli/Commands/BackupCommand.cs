@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Coulisse.Store;
 
 namespace Coulisse.Cli.Commands;
 
