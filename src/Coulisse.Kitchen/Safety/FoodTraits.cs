@@ -33,6 +33,9 @@ internal static class FoodTraits
         return own;
     }
 
+    /// <summary>The step is one of cooking.</summary>
+    public static bool Cooks(Cards.Step step) => step.Operations.Append(step.Operation).Any(o => HeatWork.Contains(o));
+
     /// <summary>Lines of a food that answers to a test.</summary>
     public static IEnumerable<WeighedLine> Lines(WeighedComponent component, Func<FoodAmount, bool> test) => component.Lines.Where(l => l.Source.Kind == LineKind.Ingredient && test(l.Food));
 

@@ -11,10 +11,11 @@ public static class SafetyReview
     private static readonly ImmutableArray<Func<WeighedDish, PracticeCode, bool, IEnumerable<Finding>>> Rules =
     [
         HoldingRule.Judge, LowTemperatureRule.Judge, RawEggRule.Judge, RawFishRule.Judge, RiceRule.Judge, OilRule.Judge, SealedRule.Judge, OldestPartRule.Judge,
+        CoolingStagesRule.Judge, CoreEquivalentRule.Judge, SproutRule.Judge, AmbientJarRule.Judge, RawMilkRule.Judge, RawMeatRule.Judge,
     ];
 
     /// <summary>What is judged, for the foot of every verdict.</summary>
-    public const string Judged = "core limits in baths, hot and cold holding, reheating, low-temperature baths, raw egg, raw fish and bivalves, rice, vegetables under oil, sealed packs, oldest part";
+    public const string Judged = "core limits in baths, hot and cold holding, reheating, low-temperature baths, raw egg, raw fish and bivalves, rice, vegetables under oil, sealed packs, oldest part, cooling stages, core equivalents of poultry and minced meat, sprouts, closed jars, raw milk and meat";
 
     /// <summary>Findings, gravest first, with the control points that go with them.</summary>
     /// <param name="dish">The dish.</param>
@@ -29,6 +30,6 @@ public static class SafetyReview
         return new Findings(
             code,
             [.. judged.Select(j => j.Finding).OfType<Finding>().Concat(Rules.SelectMany(rule => rule(dish, practice, vulnerableGuests))).OrderByDescending(f => f.Severity).ThenBy(f => f.Line)],
-            [.. judged.Select(j => j.ControlPoint)]);
+            [.. judged.Select(j => j.ControlPoint).Concat(ControlPoints.Draft(dish, practice)).OrderBy(p => p.Line)]);
     }
 }

@@ -23,6 +23,13 @@ public sealed class RuleTrapTests
         { "SAF025", "us", Card("Carrots", "Keeps 14 days at 4 °C.", "- 800 g carrot\n- 40 g butter", "1. Seal in a vacuum pouch.\n2. Water bath at 84 °C for 60 min."), Card("Carrots", "Keeps 5 days at 4 °C.", "- 800 g carrot\n- 40 g butter", "1. Seal in a vacuum pouch.\n2. Water bath at 84 °C for 60 min.") },
         { "SAF010", "uk", Card("Soup", "Makes 2 kg.", "- 2 kg carrot\n- 200 g butter", "1. Simmer 30 min.\n2. Hold hot at 55 °C for 5 h."), Card("Soup", "Makes 2 kg.", "- 2 kg carrot\n- 200 g butter", "1. Simmer 30 min.\n2. Hold hot at 65 °C for 5 h.") },
         { "SAF013", "us", Card("Soup", "Makes 2 kg.", "- 2 kg carrot\n- 200 g butter", "1. Simmer 30 min.\n2. Reheat to 60 °C."), Card("Soup", "Makes 2 kg.", "- 2 kg carrot\n- 200 g butter", "1. Simmer 30 min.\n2. Reheat to 80 °C.") },
+        { "SAF014", "au", Card("Purée", "Keeps 3 days at 5 °C or less.", "- 4 kg carrot\n- 300 g butter\n- 500 g water", "1. Simmer 40 min. Blend.\n2. Chill in the fridge."), Card("Purée", "Keeps 3 days at 5 °C or less.", "- 4 kg carrot\n- 300 g butter\n- 500 g water", "1. Simmer 40 min. Blend.\n2. Fill flat bags, nowhere thicker than 20 mm. Chill over ice.") },
+        { "SAF014", "us", Card("Custard", "Keeps 2 days at 4 °C.", "- 1 kg whole milk\n- 200 g egg yolk, pasteurised", "1. Cook to 84 °C.\n2. Pour into a tray, nowhere thicker than 60 mm. Chill in the fridge."), Card("Custard", "Keeps 2 days at 4 °C.", "- 1 kg whole milk\n- 200 g egg yolk, pasteurised", "1. Cook to 84 °C.\n2. Pour into a tray, nowhere thicker than 15 mm. Blast chill.") },
+        { "SAF030", "au", Card("Salad", "Same day only.", "- 100 g mung bean sprouts\n- 10 g lime juice", "1. Toss."), Card("Sprouts", "Same day only.", "- 300 g Brussels sprouts\n- 10 g lime juice", "1. Shave finely and toss.") },
+        { "SAF031", "uk", Card("Peppers", "Keeps 3 months at room temperature.", "- 800 g red pepper\n- 100 g water\n- 10 g fine sea salt", "1. Simmer 20 min.\n2. Fill hot into sterilised jars and close."), Card("Jam", "Keeps 3 months at room temperature.", "- 300 g strawberries\n- 700 g caster sugar", "1. Simmer 20 min.\n2. Fill hot into sterilised jars and close.") },
+        { "SAF033", "au", Card("Chicken", "Makes 800 g.", "- 800 g chicken breast\n- 8 g fine sea salt", "1. Roast at 180 °C to a core of 63 °C."), Card("Chicken", "Makes 800 g.", "- 800 g chicken breast\n- 8 g fine sea salt", "1. Roast at 180 °C to a core of 75 °C.") },
+        { "SAF034", "uk", Card("Curd", "Same day only.", "- 500 g unpasteurised milk\n- 20 g lemon juice", "1. Stir and leave it to set."), Card("Custard", "Same day only.", "- 500 g unpasteurised milk\n- 100 g egg yolk, pasteurised", "1. Cook to 84 °C.") },
+        { "SAF035", "au", Card("Tartare", "Same day only.", "- 300 g beef fillet\n- 30 g shallot", "1. Dice finely and season."), Card("Beef", "Same day only.", "- 300 g beef fillet\n- 30 g shallot", "1. Sear on all sides.\n2. Slice.") },
         { "SAF011", "au", Card("Custard", "Keeps 3 days at 8 °C.", "- 500 g whole milk\n- 100 g egg yolk, pasteurised", "1. Cook to 84 °C."), Card("Custard", "Keeps 3 days at 5 °C.", "- 500 g whole milk\n- 100 g egg yolk, pasteurised", "1. Cook to 84 °C.") },
     };
 
@@ -53,6 +60,23 @@ public sealed class RuleTrapTests
         Dish dish = Read(Card("Aioli", "Same day only.", "- 40 g egg yolk\n- 200 g olive oil", "1. Whisk."));
         Assert.Equal(Severity.Warn, SafetyReview.Review(Weighing.Weigh(dish, null), "au").All.Single(f => f.Rule == "SAF020").Severity);
         Assert.Equal(Severity.Stop, SafetyReview.Review(Weighing.Weigh(dish, null), "au", vulnerableGuests: true).All.Single(f => f.Rule == "SAF020").Severity);
+    }
+
+    [Fact]
+    public void Control_points_follow_the_card_cooling_holding_cold_storage()
+    {
+        Findings f = Review(Card("Soup", "Keeps 3 days at 4 °C.", "- 2 kg carrot\n- 200 g butter\n- 500 g water", "1. Simmer 30 min.\n2. Chill over ice.\n3. Reheat to 80 °C.\n4. Hold hot at 65 °C for 1 h."), "au");
+        Assert.Equal(["Growth of Listeria", "Growth of spore formers", "Survival and growth", "Growth of Clostridium"], f.ControlPoints.Select(p => string.Join(' ', p.Hazard.Split(' ').Take(p.Hazard.StartsWith("Growth of spore", StringComparison.Ordinal) ? 4 : 3))));
+        Assert.All(f.ControlPoints, p => Assert.True(p.Limit.Length > 0 && p.Monitoring.Length > 0 && p.Action.Length > 0 && p.Record.Length > 0 && p.Line > 0));
+        Assert.Contains(f.ControlPoints, p => p.Limit.StartsWith("60 to 21 °C in 2 h", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_remedy_for_a_slow_cooling_is_a_layer_that_keeps_the_rule()
+    {
+        Finding f = Review(Card("Purée", "Keeps 3 days at 5 °C or less.", "- 4 kg carrot\n- 300 g butter\n- 500 g water", "1. Simmer 40 min. Blend.\n2. Chill in the fridge."), "au").All.Single(x => x.Rule == "SAF014");
+        Assert.Matches(@"stirred ice water: layers of at most \d+ mm", f.Remedy);
+        Assert.Equal(Severity.Warn, f.Severity);
     }
 
     private static string Card(string name, string says, string list, string steps) => $"# {name} card\n\n## {name}\n\n{says}\n\n{list}\n\n{steps}\n";

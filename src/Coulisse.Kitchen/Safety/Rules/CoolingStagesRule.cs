@@ -1,0 +1,47 @@
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Matter.Heat;
+
+namespace Coulisse.Kitchen.Safety.Rules;
+
+/// <summary>Hot food that is cooled too thick or too slowly for the stages of the code.</summary>
+internal static class CoolingStagesRule
+{
+    private const double Little = 500;   // g: a small pot of unknown shape is not worth a doubt
+
+    public static IEnumerable<Finding> Judge(WeighedDish dish, PracticeCode code, bool vulnerable)
+    {
+        CoolingRule rule = CoolingRule.Of(code.Code);
+        foreach (WeighedComponent c in dish.Components)
+        {
+            foreach (Cooled cooled in Cooled.In(c).Where(x => x.Thickness is not null || x.Grams >= Little))
+            {
+                (var stages, bool best) = cooled.Judge(rule);
+                if (stages.All(s => s.Kept))
+                {
+                    continue;
+                }
+
+                (CoolingStage stage, double? hours, _) = stages.First(s => !s.Kept);
+                string layer = cooled.Thickness is { } t ? FormattableString.Invariant($"{t:0.#} mm") : FormattableString.Invariant($"{cooled.Grams / 1000:0.#} kg, no depth stated, taken as one pot {cooled.Millimetres:0} mm high");
+                string remedy = string.Join("; ", Ways(rule).Where(w => w.Millimetres > 0).Select(w => FormattableString.Invariant($"{w.Way}: layers of at most {w.Millimetres} mm")))
+                    + FormattableString.Invariant($"; or stir it in ice water, {IceBath.Ice(cooled.Grams / 1000, 60, 5):0.#} kg of ice for what it holds from 60 °C and half as much again for pot and air.");
+                yield return new Finding(
+                    cooled.Thickness is not null && !best ? Severity.Stop : Severity.Warn,
+                    "SAF014", c.Component.Name, cooled.Step.Span.Line,
+                    FormattableString.Invariant($"In the {cooled.Way} the middle is not shown to cool in time ({layer})."),
+                    hours is { } h ? FormattableString.Invariant($"{stage.From.Celsius:0} to {stage.To.Celsius:0} °C in {h:0.#} h") : "not within 24 h",
+                    FormattableString.Invariant($"{stage.From.Celsius:0} to {stage.To.Celsius:0} °C in {stage.Hours:0.#} h"),
+                    hours is { } over ? FormattableString.Invariant($"{over - stage.Hours:0.#} h too slow") : "",
+                    char.ToUpperInvariant(remedy[0]) + remedy[1..],
+                    rule.Source);
+            }
+        }
+    }
+
+    private static IEnumerable<(string Way, int Millimetres)> Ways(CoolingRule rule)
+    {
+        yield return ("fan fridge at 3 °C", Cooled.Thickest(rule, 15, 3, false));
+        yield return ("blast chiller at 2 °C", Cooled.Thickest(rule, 25, 2, false));
+        yield return ("flat bags in stirred ice water", Cooled.Thickest(rule, 100, 1, true));
+    }
+}
