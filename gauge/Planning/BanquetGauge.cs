@@ -34,7 +34,7 @@ internal static class BanquetGauge
             {
                 first = Stopwatch.GetElapsedTime(start).TotalSeconds;
                 int faults = PlanValidator.Check(occasion, p).Length;
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{p.Tasks.Length} tasks, {people} people: first plan after {first:0.0} s, {faults} faults"));
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{p.Tasks.Length} tasks, {people} people: first plan after {first:0.0} s, {faults} faults ({string.Join(", ", p.Objective.Skip(1).Select(o => string.Create(CultureInfo.InvariantCulture, $"{o.Level} {o.Value:0.#}")))})"));
             }
         }));
         if (outcome is not Plan plan)

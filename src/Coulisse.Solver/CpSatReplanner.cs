@@ -43,7 +43,8 @@ public sealed class CpSatReplanner
         Stopwatch clock = Stopwatch.StartNew();
         Standing standing = Standing.Of(occasion, work, plan, state);
         Plan Written(EngineSchedule s) => StandingPlan.Write(occasion, slot, standing, s, plan);
-        EngineSchedule? quick = RightShift.Repair(standing.Prep.Problem, standing.Old);
+        // A plan that stands as late as it may has no room to shift right: then everything that is left is laid as soon as it may be.
+        EngineSchedule? quick = RightShift.Repair(standing.Prep.Problem, standing.Old) ?? QuickStart.Of(standing.Prep.Problem);
         double? quickSeconds = null;
         SchedulingProblem problem = standing.Prep.Problem;
         if (quick is not null)

@@ -3,6 +3,7 @@ using Coulisse.Cards;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
+using Coulisse.Kitchen.Planning.Edits;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Tests.Checking;
@@ -14,6 +15,10 @@ public sealed class PlantedFaults
 
     private static readonly ImmutableSortedDictionary<string, Planting> All = new Dictionary<string, Planting>
     {
+        ["pinned-missing"] = new(1, p => p with { Edits = new() { Pins = [new Pin("nowhere", null, "Ann")] } }, Edited("gel", e => e with { Pins = [new Pin("k", null, "Ben")] })),
+        ["pin-not-kept"] = new(5, Edited("gel", e => e with { Pins = [new Pin("k", SmallHouse.Day.PlusMinutes(25))] }), Edited("gel", e => e with { Pins = [new Pin("k", SmallHouse.Day.PlusMinutes(20))] })),
+        ["forbidden"] = new(4, Edited("gel", e => e with { Forbids = [new Forbid("k", SmallHouse.Day.PlusMinutes(26), SmallHouse.Day.PlusMinutes(90))] }), Edited("gel", e => e with { Forbids = [new Forbid("k", SmallHouse.Day.PlusMinutes(30), SmallHouse.Day.PlusMinutes(90))] })),
+        ["order-not-kept"] = new(500, p => On("cut", t => t with { Key = "l" })(Edited("gel", e => e with { Sequences = [new Sequence("l", "k")] })(p)), p => On("cut", t => t with { Key = "l" })(Edited("gel", e => e with { Sequences = [new Sequence("k", "l")] })(p))),
         ["step-not-planned"] = new(1, Without("gel"), Without("wash")),
         ["line-unknown"] = new(1, On("gel", t => t with { Dish = "Custard", Line = 21 }), On("gel", t => t with { Dish = "Custard" })),
         ["steps-out-of-order"] = new(5, On("cut", t => At(t, 495, 520)), On("cut", t => At(t, 500, 520))),
@@ -121,6 +126,8 @@ public sealed class PlantedFaults
     private static PlannedTask At(PlannedTask t, int from, int to) => t with { Start = SmallHouse.Day.PlusMinutes(from), End = SmallHouse.Day.PlusMinutes(to) };
 
     private static Func<Plan, Plan> On(string id, Func<PlannedTask, PlannedTask> change) => p => p with { Tasks = [.. p.Tasks.Select(t => t.Id == id ? change(t) : t)] };
+
+    private static Func<Plan, Plan> Edited(string id, Func<PlanEdits, PlanEdits> edit) => p => On(id, t => t with { Key = "k" })(p) with { Edits = edit(PlanEdits.None) };
 
     private static Func<Plan, Plan> Without(string id) => p => p with { Tasks = p.Tasks.RemoveAll(t => t.Id == id) };
 

@@ -44,10 +44,13 @@ internal sealed class ListSchedule
     public ImmutableArray<ImmutableArray<int>> Served => [.. _served.Select(s => s.ToImmutableArray())];
 
     /// <summary>Runs the pass.</summary>
+    /// <param name="inOrder">Activities by their position instead of their old starts.</param>
     /// <returns>Done; or the activity to push back and the step it should not start before (-1 when pushing cannot help).</returns>
-    public (bool Done, int Push, int To) Run()
+    public (bool Done, int Push, int To) Run(bool inOrder)
     {
-        List<int> waiting = [.. Enumerable.Range(0, _start.Length).Where(a => _old.Starts[a] >= 0).OrderBy(a => _problem.Activities[a].FixedStart is null).ThenBy(a => _least[a]).ThenBy(a => a)];
+        // A wash is done as soon as it can be: what follows waits for it.
+        HashSet<int> washes = [.. _problem.Cleans.SelectMany(c => c.Cleanings)];
+        List<int> waiting = [.. Enumerable.Range(0, _start.Length).Where(a => _old.Starts[a] >= 0).OrderBy(a => _problem.Activities[a].FixedStart is null).ThenBy(a => inOrder ? washes.Contains(a) ? 0 : 1 : _least[a]).ThenBy(a => a)];
         while (waiting.Count > 0)
         {
             int a = waiting.FindIndex(x => _problem.Activities[x].FixedStart is not null || _into[x].TrueForAll(l => _start[l.From] >= 0));

@@ -3,10 +3,14 @@ using Coulisse.Kitchen.Planning.Model;
 
 namespace Coulisse.Kitchen.Planning.Live;
 
-/// <summary>A first schedule by lists, without any search: everything as soon as it may be, in the order of the earliest starts that the lags allow.</summary>
+/// <summary>A first schedule by lists, without any search: everything as soon as it may be, but no sooner than some hours before its latest start, chain by chain or by earliest start; of several the best by the goals.</summary>
 /// <remarks>It leaves out what is optional but the washes that are needed, and gives up where a longest wait cannot be met by pushing back. What it gives keeps every hard rule.</remarks>
 public static class QuickStart
 {
+    private static readonly int[] Early = [240, 600, 1440, int.MaxValue];
+
+    private const int Few = 60;
+
     /// <summary>A schedule, or null when lists find none.</summary>
     /// <param name="problem">The problem.</param>
     public static EngineSchedule? Of(SchedulingProblem problem)
@@ -21,14 +25,58 @@ public static class QuickStart
 
         // Everybody able counts as kept, so that nobody is waited for.
         ImmutableArray<ImmutableArray<int>> able = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes[mode[a]].Choices.SelectMany(c => c.Resources).Distinct().ToImmutableArray())];
-        EngineSchedule order = new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional ? -1 : problem.Activities[a].FixedStart ?? earliest[a])], [.. mode], able, []);
-        EngineSchedule? made = RightShift.Repair(problem, Fixed(problem, order));
+        int[] latest = Latest(problem);
+        EngineSchedule? best = null;
+        foreach (int early in Early)
+        {
+            // No sooner than so long before the latest start: fresher, and the days before stay free for what must be early.
+            int[] least = [.. Enumerable.Range(0, n).Select(a => Math.Max(earliest[a], early == int.MaxValue ? 0 : Math.Min(latest[a], Math.Max(0, latest[a] - early))))];
+            EngineSchedule order = new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional ? -1 : problem.Activities[a].FixedStart ?? least[a])], [.. mode], able, []);
+            foreach (bool chains in (ReadOnlySpan<bool>)[true, false])
+            {
+                if (Washed(problem, RightShift.Repair(problem, Fixed(problem, order), early == int.MaxValue ? RightShift.Tries : Few, chains), chains) is { } made && (best is null || Better(problem, made, best)))
+                {
+                    best = made;
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private static EngineSchedule? Washed(SchedulingProblem problem, EngineSchedule? made, bool chains)
+    {
         for (int turn = 0; made is not null && !Clean(problem, made) && turn < 3; turn++)
         {
-            made = Washed(problem, made) is { } washed ? RightShift.Repair(problem, washed) : null;
+            made = Washed(problem, made) is { } washed ? RightShift.Repair(problem, washed, Few, chains) : null;
         }
 
         return made is not null && Clean(problem, made) ? made : null;
+    }
+
+    private static bool Better(SchedulingProblem p, EngineSchedule one, EngineSchedule other)
+        => p.Goals.Select(g => GoalValue.Of(p, g, one).CompareTo(GoalValue.Of(p, g, other))).FirstOrDefault(c => c != 0) < 0;
+
+    /// <summary>Latest starts by windows and least waits.</summary>
+    private static int[] Latest(SchedulingProblem p)
+    {
+        int Length(int a) => p.Activities[a].Modes.Max(m => m.Duration);
+        int[] start = [.. Enumerable.Range(0, p.Activities.Length).Select(a => p.Activities[a].FixedStart ?? ((p.Activities[a].Windows.IsEmpty ? p.Horizon : p.Activities[a].Windows.Max(w => w.End)) - Length(a)))];
+        bool moved = true;
+        for (int round = 0; moved && round <= start.Length; round++)
+        {
+            moved = false;
+            foreach (Lag l in p.Lags.Where(l => p.Activities[l.From].FixedStart is null))
+            {
+                int at = start[l.To] + (l.ToEdge == Edge.End ? Length(l.To) : 0) - l.Least - (l.FromEdge == Edge.End ? Length(l.From) : 0);
+                if (at < start[l.From])
+                {
+                    (start[l.From], moved) = (at, true);
+                }
+            }
+        }
+
+        return start;
     }
 
     // A wash before every use that must not have what was left since the last one; null when there are not enough washes.

@@ -14,19 +14,27 @@ public static class RightShift
     /// <summary>Steps a task waits for its own people and kit before others are asked.</summary>
     public const int Patience = 10;
 
-    private const int Tries = 400;
+    /// <summary>Passes before a repair is given up.</summary>
+    internal const int Tries = 400;
 
     /// <summary>Repairs a schedule; null when this way finds none.</summary>
     /// <param name="problem">The problem as it is now (windows, closed people and kit).</param>
     /// <param name="old">The old schedule: starts (-1 for absent), modes, people.</param>
-    public static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old)
+    public static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old) => Repair(problem, old, Tries, inOrder: false);
+
+    /// <summary>The same with its effort.</summary>
+    /// <param name="problem">The problem as it is now.</param>
+    /// <param name="old">The old schedule.</param>
+    /// <param name="tries">Passes before it is given up.</param>
+    /// <param name="inOrder">Activities by their position instead of their old starts: chain by chain.</param>
+    internal static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old, int tries, bool inOrder)
     {
         int[] least = [.. old.Starts];
         ImmutableArray<Lag> lags = [.. problem.Lags.Where(l => old.Starts[l.From] >= 0 && old.Starts[l.To] >= 0), .. Chains(problem, old)];
-        for (int attempt = 0; attempt < Tries; attempt++)
+        for (int attempt = 0; attempt < tries; attempt++)
         {
             ListSchedule made = new(problem, old, lags, least);
-            (bool done, int push, int to) = made.Run();
+            (bool done, int push, int to) = made.Run(inOrder);
             if (done)
             {
                 return new EngineSchedule(made.Starts, made.Modes, made.Served, []);
