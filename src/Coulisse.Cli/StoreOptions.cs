@@ -10,6 +10,8 @@ internal static class StoreOptions
 
     public static readonly Option<string?> Connection = new("--store") { Description = "PostgreSQL connection string (\"Host=…\") instead of the embedded store" };
 
+    public static readonly Option<string?> Kitchen = new("--kitchen") { Description = "Which kitchen of the store (default: main)" };
+
     /// <summary>The folder or connection string that was asked for.</summary>
     public static string Where(ParseResult parsed) => parsed.GetValue(Connection) ?? parsed.GetValue(Data) ?? DefaultFolder;
 
@@ -20,7 +22,7 @@ internal static class StoreOptions
     {
         try
         {
-            await using KitchenStore store = await KitchenStore.OpenAsync(Where(parsed), TimeProvider.System, cancel: cancel).ConfigureAwait(false);
+            await using KitchenStore store = await KitchenStore.OpenAsync(Where(parsed), TimeProvider.System, parsed.GetValue(Kitchen) ?? "main", cancel).ConfigureAwait(false);
             return await work(store).ConfigureAwait(false);
         }
         catch (Exception e) when (e is StoreException or IOException or UnauthorizedAccessException)

@@ -10,7 +10,7 @@ internal static class BackupCommand
     {
         Argument<string> file = new("FILE") { Description = "New file; an existing one is never overwritten" };
         Option<bool> prove = new("--restore") { Description = "Also restore it into a folder of its own, open it and compare every row" };
-        Command command = new("backup", "Writes a backup of either store as one file and proves it by reading it back.\nExample: coulisse backup kitchen-2026-11-25.db") { file, prove, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("backup", "Writes a backup of either store as one file and proves it by reading it back.\nExample: coulisse backup kitchen-2026-11-25.db") { file, prove, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, async store =>
         {
             string hash = await store.BackupAsync(parsed.GetRequiredValue(file), cancel).ConfigureAwait(false);

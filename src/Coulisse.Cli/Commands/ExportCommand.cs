@@ -9,7 +9,7 @@ internal static class ExportCommand
     public static Command Create()
     {
         Argument<string> file = new("FILE") { Description = "New zip file" };
-        Command command = new("export", "Writes every card, sheet and price list with all versions into one zip of readable texts.\nExample: coulisse export cards.zip") { file, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("export", "Writes every card, sheet and price list with all versions into one zip of readable texts.\nExample: coulisse export cards.zip") { file, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, async store =>
         {
             await using FileStream zip = new(parsed.GetRequiredValue(file), FileMode.CreateNew);

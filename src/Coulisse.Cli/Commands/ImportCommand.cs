@@ -9,7 +9,7 @@ internal static class ImportCommand
     public static Command Create()
     {
         Argument<string> file = new("FILE") { Description = "A zip that 'coulisse export' wrote" };
-        Command command = new("import", "Merges an export into the store. Where texts differ both are kept and the card is named.\nExample: coulisse import cards.zip") { file, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("import", "Merges an export into the store. Where texts differ both are kept and the card is named.\nExample: coulisse import cards.zip") { file, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, async store =>
         {
             await using FileStream zip = File.OpenRead(parsed.GetRequiredValue(file));

@@ -35,7 +35,7 @@ internal static class RecordCommand
         Argument<string> sheet = new("SHEET") { Description = "The filled sheet" };
         Option<string?> occasion = new("--occasion") { Description = "Title or key of the kept occasion, or its file (default: the one the sheet names)" };
         Option<string> by = new("--by") { Description = "Who keeps it", DefaultValueFactory = _ => "command line" };
-        Command command = new("keep", "Keeps a filled sheet beside its occasion.\nExample: coulisse record keep record.md --occasion examples/demo/occasion.md") { sheet, occasion, by, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("keep", "Keeps a filled sheet beside its occasion.\nExample: coulisse record keep record.md --occasion examples/demo/occasion.md") { sheet, occasion, by, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, async store =>
         {
             if (Input.Bytes(parsed.GetRequiredValue(sheet), out int exit) is not { } bytes)
@@ -65,7 +65,7 @@ internal static class RecordCommand
     private static Command List()
     {
         Argument<string> words = new("WORDS") { Description = "Words of the record; none for all", Arity = ArgumentArity.ZeroOrOne };
-        Command command = new("list", "Kept records, by the beginnings of words.\nExample: coulisse record list") { words, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("list", "Kept records, by the beginnings of words.\nExample: coulisse record list") { words, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, async store =>
         {
             foreach (DocumentHead head in await store.SearchAsync(DocumentKind.Record, parsed.GetValue(words) ?? "", 500, cancel).ConfigureAwait(false))

@@ -36,7 +36,7 @@ internal static class TrialCommand
         Option<string[]> photos = new("--photo") { Description = "Photograph beside it (JPEG, PNG, WebP, 10 MB at most; place, time and owner are taken out)" };
         Option<string[]> probes = new("--probe") { Description = "A probe's file of times and temperatures" };
         Option<string> by = new("--by") { Description = "Who keeps it", DefaultValueFactory = _ => "command line" };
-        Command command = new("keep", "Keeps a filled sheet beside its card.\nExample: coulisse trial keep trial.md --card card.md --photo plate.jpg") { sheet, card, photos, probes, by, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("keep", "Keeps a filled sheet beside its card.\nExample: coulisse trial keep trial.md --card card.md --photo plate.jpg") { sheet, card, photos, probes, by, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, store => KeepAsync(store, parsed.GetRequiredValue(sheet), parsed.GetValue(card), parsed.GetValue(photos) ?? [], parsed.GetValue(probes) ?? [], parsed.GetValue(by)!, cancel), cancel));
         return command;
     }
@@ -85,7 +85,7 @@ internal static class TrialCommand
     private static Command List()
     {
         Argument<string> card = new("CARD") { Description = "Title or key of a kept card" };
-        Command command = new("list", "Trials of a kept card, the newest first.\nExample: coulisse trial list \"Leek soup\"") { card, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("list", "Trials of a kept card, the newest first.\nExample: coulisse trial list \"Leek soup\"") { card, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction((parsed, cancel) => StoreOptions.WithStoreAsync(parsed, async store =>
         {
             if (await KeptByName.FindAsync(store, DocumentKind.Card, parsed.GetRequiredValue(card), null, cancel).ConfigureAwait(false) is not { } id)
@@ -109,7 +109,7 @@ internal static class TrialCommand
         Argument<string[]> sheets = new("SHEET") { Description = "Filled sheets of one version; none with --card", Arity = ArgumentArity.ZeroOrMore };
         Option<string?> card = new("--card") { Description = "Title or key of a kept card: its newest tried version" };
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("summary", "Mean and spread over repeats, and whether the version is standardised (three good runs, the same yield).\nExample: coulisse trial summary first.md second.md third.md") { sheets, card, json, StoreOptions.Data, StoreOptions.Connection };
+        Command command = new("summary", "Mean and spread over repeats, and whether the version is standardised (three good runs, the same yield).\nExample: coulisse trial summary first.md second.md third.md") { sheets, card, json, StoreOptions.Data, StoreOptions.Connection, StoreOptions.Kitchen };
         command.SetAction(async (parsed, cancel) =>
         {
             string[] files = parsed.GetValue(sheets) ?? [];
