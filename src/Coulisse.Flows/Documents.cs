@@ -1,6 +1,11 @@
 using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json.Nodes;
+using Coulisse.Formats.Out;
+using Coulisse.Formats.Travel;
 using Coulisse.Papers;
 using Coulisse.Views.Papers;
+using NodaTime;
 
 namespace Coulisse.Flows;
 
@@ -9,6 +14,58 @@ internal static class Documents
 {
     public static ImmutableArray<PrintedFile> Write(PaperBundle bundle, PaperChoice choice, string folder, string form) => form switch
     {
+        "xlsx" => [File(folder, "tables", "Order, cost, records", "kitchen.xlsx", XlsxFile.WriteAsync(Grids(bundle, choice)).GetAwaiter().GetResult())],
+        "csv" => [.. Grids(bundle, choice).Select(g => File(folder, "table", g.Name, Name(g.Name) + ".csv", CsvFile.Write(g)))],
+        "ics" => Calendars(bundle, choice, folder),
+        "json" => [File(folder, "bundle", bundle.Title, "bundle.json", Encoding.UTF8.GetBytes(Json(bundle, choice)))],
         _ => throw new ArgumentOutOfRangeException(nameof(form), form, "pdf, html, xlsx, csv, ics or json."),
     };
+
+    private static bool Wanted(PaperChoice choice, string kind) => choice.Kinds.IsEmpty || choice.Kinds.Contains(kind);
+
+    private static Grid[] Grids(PaperBundle bundle, PaperChoice choice) =>
+    [
+        .. bundle.Order is { } order && Wanted(choice, OrderPaper.Kind) ? KitchenGrids.Of(order) : [],
+        .. bundle.Costing is { } costing && Wanted(choice, CostPaper.Kind) ? KitchenGrids.Of(costing) : [],
+        KitchenGrids.Record(bundle.Batches.Select(b => (bundle.TitleOf(b), b))),
+    ];
+
+    private static ImmutableArray<PrintedFile> Calendars(PaperBundle bundle, PaperChoice choice, string folder)
+    {
+        if (bundle.Plan is not { } plan)
+        {
+            return [];
+        }
+
+        Instant now = SystemClock.Instance.GetCurrentInstant();
+        string[] people = [.. plan.Tasks.SelectMany(t => t.People).Concat(plan.RunSheet.SelectMany(s => s.Who.Keys)).Distinct().Where(p => choice.People.IsEmpty || choice.People.Contains(p)).Order(StringComparer.Ordinal)];
+        PrintedFile[] own = [.. people.Select(p => File(folder, "calendar", p, Name("plan-" + p) + ".ics", Encoding.UTF8.GetBytes(CalendarFile.Write(plan, p, now))))];
+        return choice.People.IsEmpty ? [File(folder, "calendar", plan.Title, "plan.ics", Encoding.UTF8.GetBytes(CalendarFile.Write(plan, null, now))), .. own] : [.. own];
+    }
+
+    private static string Json(PaperBundle bundle, PaperChoice choice)
+    {
+        JsonObject all = new()
+        {
+            ["schema"] = "coulisse/bundle/1",
+            ["title"] = bundle.Title,
+            ["version"] = bundle.Mark.Version,
+            ["printed"] = bundle.Mark.Printed,
+            ["code"] = bundle.Code,
+            ["batches"] = JsonNode.Parse(TravelJson.Write(bundle.Batches)),
+            ["findings"] = JsonNode.Parse(TravelJson.Write(bundle.Findings)),
+            ["plan"] = bundle.Plan is { } plan ? JsonNode.Parse(TravelJson.Write(plan)) : null,
+            ["order"] = bundle.Order is { } order ? JsonNode.Parse(TravelJson.Write(order)) : null,
+            ["costing"] = bundle.Costing is { } costing ? JsonNode.Parse(TravelJson.Write(costing)) : null,
+            ["papers"] = new JsonArray([.. PaperPrinter.Papers(bundle, choice).Select(p => (JsonNode)new JsonObject
+            {
+                ["id"] = p.Id, ["kind"] = p.Kind, ["title"] = p.Title, ["person"] = p.Person, ["content"] = p.Content, ["lines"] = new JsonArray([.. PaperLines.Of(p).Select(l => (JsonNode?)l)]),
+            })]),
+        };
+        return all.ToJsonString(new System.Text.Json.JsonSerializerOptions { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    }
+
+    private static PrintedFile File(string folder, string kind, string title, string name, byte[] bytes) => new(Path.GetFileNameWithoutExtension(name), kind, title, PrintFiles.Save(folder, name, bytes), 0, "", []);
+
+    private static string Name(string text) => string.Concat(text.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) || c is '-' ? c : '-'));
 }

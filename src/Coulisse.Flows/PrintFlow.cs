@@ -26,6 +26,12 @@ public sealed record PrintWish
     /// <summary>Needed besides: spares.</summary>
     public ImmutableArray<Need> Extra { get; init; } = [];
 
+    /// <summary>Whose spoons and cups the handout uses; null for those of the code of practice's country.</summary>
+    public string? HomeMeasures { get; init; }
+
+    /// <summary>Failures thought through beforehand.</summary>
+    public ImmutableArray<IfThen> IfThens { get; init; } = [];
+
     /// <summary>False leaves out what twins take.</summary>
     public bool Twins { get; init; } = true;
 }
@@ -56,6 +62,8 @@ public static class PrintFlow
             Order = wish.Prices is { } list ? Order.For(needs.Needs, list, wish.Terms) : null,
             Costing = wish.Prices is { } valued ? Costing.Of(needs.Needs, valued) : null,
             CostTerms = wish.Cost,
+            HomeMeasures = wish.HomeMeasures ?? Home(planned.Findings.IsEmpty ? CodeOfPractice.Of(planned.Occasion).Code : planned.Findings[0].Code),
+            IfThens = wish.IfThens,
         };
         return Marked(bare, now);
     }
@@ -70,7 +78,7 @@ public static class PrintFlow
             new()
             {
                 Mark = new("", ""), Batches = [dish.Batch], Findings = [dish.Findings], Code = dish.Findings.Code, Needs = needs, Prices = wish.Prices,
-                Costing = wish.Prices is { } list ? Costing.Of(needs.Needs, list) : null, CostTerms = wish.Cost,
+                Costing = wish.Prices is { } list ? Costing.Of(needs.Needs, list) : null, CostTerms = wish.Cost, HomeMeasures = wish.HomeMeasures ?? Home(dish.Findings.Code),
             },
             now);
     }
@@ -81,6 +89,8 @@ public static class PrintFlow
         ArgumentNullException.ThrowIfNull(bundle);
         return [.. (bundle.Needs?.Problems ?? []).Concat(bundle.Order?.Problems ?? []).Concat(bundle.Costing?.Problems ?? []).Distinct()];
     }
+
+    private static string Home(string code) => code == "eu" ? "metric" : code;
 
     // The mark is a hash of what all sheets say: it changes when a figure does, and only then.
     private static PaperBundle Marked(PaperBundle bare, LocalDateTime now)

@@ -7,7 +7,7 @@ namespace Coulisse.Architecture.Tests;
 public sealed class LayerTests
 {
     private static readonly string[] Matter = ["Quantities", "Reference", "Foods", "Measures", "Shapes", "Substance", "Heat"];
-    private static readonly string[] Kitchen = ["Occasions", "Formulas", "Method", "Safety", "Labels", "Planning", "Plating", "Needs", "Trials"];
+    private static readonly string[] Kitchen = ["Occasions", "Formulas", "Method", "Safety", "Labels", "Planning", "Plating", "Needs", "AtHome", "Trials"];
 
     private static readonly ArchUnitNET.Domain.Architecture Loaded = new ArchLoader().LoadAssemblies(
         typeof(Coulisse.Matter.Quantities.Mass).Assembly,

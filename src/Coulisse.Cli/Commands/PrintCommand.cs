@@ -39,10 +39,12 @@ internal static class PrintCommand
         Option<bool> stale = new("--stale") { Description = "Print only the sheets that say something else than those last printed into the folder, and a note of what changed for each helper" };
         Option<double> seconds = new("--seconds") { Description = "Time to look for a better plan", DefaultValueFactory = _ => 10 };
         Option<bool> large = new("--large") { Description = "Large print: no running text under 18 pt" };
+        Option<string?> home = new("--home") { Description = "Spoons and cups of the handout: au, nz, uk, us, jp, metric; those of the code's country when left out" };
+        home.AcceptOnlyFromAmong("au", "nz", "uk", "us", "jp", "metric");
         Option<string?> measures = WeighCommand.Measures();
         OrderTermsOptions terms = new();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, large, measures, json };
+        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, large, home, measures, json };
         terms.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -68,12 +70,12 @@ internal static class PrintCommand
             if (IsSheet(path))
             {
                 return PlanCommand.Load([path], null, out int exit) is not { } occasion ? exit
-                    : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish }, occasion) : exit;
+                    : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish with { HomeMeasures = parsed.GetValue(home) } }, occasion) : exit;
             }
 
             int failed = Exit.Done;
             return Wish(parsed.GetValue(prices), null, new OrderTerms(), ref failed) is not { } cardWish ? failed : WeighCommand.Read(path, parsed.GetValue(measures), weighed => AssessFlow.Assess(weighed.Dish, parsed.GetValue(covers) is { } n ? new ScaleTo.Covers(n) : null, parsed.GetValue(measures), asked.Code ?? CodeOfPractice.Usual).Match(
-                assessed => Give(asked, PrintFlow.Bundle(assessed, Now(), cardWish)),
+                assessed => Give(asked, PrintFlow.Bundle(assessed, Now(), cardWish with { HomeMeasures = parsed.GetValue(home) })),
                 problems => Input.Fail(path, problems)));
         });
         return command;

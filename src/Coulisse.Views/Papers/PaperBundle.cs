@@ -47,6 +47,12 @@ public sealed record PaperBundle
     /// <summary>Code of practice of allergens and limits: au, nz, uk, eu, us.</summary>
     public string Code { get; init; } = CodeOfPractice.Usual;
 
+    /// <summary>Whose spoons and cups the handout uses: au, nz, uk, us, jp, metric.</summary>
+    public string HomeMeasures { get; init; } = "metric";
+
+    /// <summary>Failures thought through beforehand, each with its solved answer; empty when nobody asked.</summary>
+    public ImmutableArray<IfThen> IfThens { get; init; } = [];
+
     /// <summary>All that must be bought, with what could not be counted; null when nobody asked for it.</summary>
     public NeedsList? Needs { get; init; }
 

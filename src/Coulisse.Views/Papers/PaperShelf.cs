@@ -6,7 +6,7 @@ namespace Coulisse.Views.Papers;
 public static class PaperShelf
 {
     /// <summary>Every kind that can be asked for, in the order in which they are printed.</summary>
-    public static ImmutableArray<string> Kinds { get; } = [CardPaper.Kind, BatchPaper.Kind, PlatingPaper.Kind, AllergenPaper.Kind, OrderPaper.Kind, ReceivingPaper.Kind, CostPaper.Kind, KitPaper.Kind, LoadPaper.Kind, PrepListPaper.Kind, TwinListPaper.Kind, RunSheetPaper.Kind, HelperPaper.Kind, ControlLogPaper.Kind, LabelPaper.Kind, BoxLabelPaper.Kind, RecordPaper.Kind];
+    public static ImmutableArray<string> Kinds { get; } = [CardPaper.Kind, BatchPaper.Kind, PlatingPaper.Kind, AllergenPaper.Kind, OrderPaper.Kind, ReceivingPaper.Kind, CostPaper.Kind, KitPaper.Kind, LoadPaper.Kind, PrepListPaper.Kind, TwinListPaper.Kind, RunSheetPaper.Kind, IfThenPaper.Kind, HelperPaper.Kind, ControlLogPaper.Kind, LabelPaper.Kind, BoxLabelPaper.Kind, HandoutPaper.Kind, RecordPaper.Kind];
 
     /// <summary>The papers of a bundle.</summary>
     public static ImmutableArray<Paper> Papers(PaperBundle bundle) => Named(
@@ -23,10 +23,12 @@ public static class PaperShelf
         .. PrepListPaper.Of(bundle),
         .. One(TwinListPaper.Of(bundle)),
         .. One(RunSheetPaper.Of(bundle)),
+        .. One(IfThenPaper.Of(bundle)),
         .. HelperPaper.Of(bundle),
         .. One(ControlLogPaper.Of(bundle)),
         .. One(LabelPaper.Of(bundle)),
         .. One(BoxLabelPaper.Of(bundle)),
+        .. HandoutPaper.Of(bundle),
         .. One(RecordPaper.Of(bundle)),
     ]);
 
