@@ -55,8 +55,8 @@ internal static class Documents
             ["batches"] = JsonNode.Parse(TravelJson.Write(bundle.Batches)),
             ["findings"] = JsonNode.Parse(TravelJson.Write(bundle.Findings)),
             ["plan"] = bundle.Plan is { } plan ? JsonNode.Parse(TravelJson.Write(plan)) : null,
-            ["order"] = bundle.Order is { } order ? JsonNode.Parse(TravelJson.Write(order)) : null,
-            ["costing"] = bundle.Costing is { } costing ? JsonNode.Parse(TravelJson.Write(costing)) : null,
+            ["order"] = bundle.Order is { } order ? Tables(KitchenGrids.Of(order)) : null,
+            ["costing"] = bundle.Costing is { } costing ? Tables(KitchenGrids.Of(costing)) : null,
             ["papers"] = new JsonArray([.. PaperPrinter.Papers(bundle, choice).Select(p => (JsonNode)new JsonObject
             {
                 ["id"] = p.Id, ["kind"] = p.Kind, ["title"] = p.Title, ["person"] = p.Person, ["content"] = p.Content, ["lines"] = new JsonArray([.. PaperLines.Of(p).Select(l => (JsonNode?)l)]),
@@ -64,6 +64,10 @@ internal static class Documents
         };
         return all.ToJsonString(new System.Text.Json.JsonSerializerOptions { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
     }
+
+    private static JsonObject Tables(ImmutableArray<Grid> grids) => new(grids.Select(g => KeyValuePair.Create(Name(g.Name), (JsonNode?)new JsonArray([.. g.Rows.Select(r => (JsonNode)new JsonObject(g.Columns.Select((c, i) => KeyValuePair.Create(c, (JsonNode?)Value(r[i])))))]))));
+
+    private static JsonValue? Value(object? cell) => cell switch { null => null, decimal d => JsonValue.Create(d), double d => JsonValue.Create(d), int n => JsonValue.Create(n), LocalDate d => JsonValue.Create(d.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)), _ => JsonValue.Create(cell.ToString()) };
 
     private static PrintedFile File(string folder, string kind, string title, string name, byte[] bytes) => new(Path.GetFileNameWithoutExtension(name), kind, title, PrintFiles.Save(folder, name, bytes), 0, "", []);
 

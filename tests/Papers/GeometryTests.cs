@@ -67,7 +67,7 @@ public sealed class GeometryTests
         Assert.All(Enumerable.Range(0, 400), i => Assert.Contains($"thing{i}{i}g", ReadBack.Letters(pdf.Bytes), StringComparison.Ordinal));
     }
 
-    private static void Lawful(Paper paper, PageFormat format)
+    internal static void Lawful(Paper paper, PageFormat format, bool pdf = true)
     {
         PagePlan plan = PagePlan.Of(paper, format);
         double margin = format.Margin;
@@ -103,8 +103,13 @@ public sealed class GeometryTests
             Assert.True(onPaper.GetValueOrDefault(sign.Key) >= sign.Count(), $"of {sign.Count()} “{sign.Key}” only {onPaper.GetValueOrDefault(sign.Key)} are on paper");
         }
 
-        WrittenPdf pdf = PdfWriter.Write(plan);
-        using PdfDocument read = ReadBack.Open(pdf.Bytes);
+        if (!pdf)
+        {
+            return;
+        }
+
+        WrittenPdf written = PdfWriter.Write(plan);
+        using PdfDocument read = ReadBack.Open(written.Bytes);
         Assert.Equal(plan.Pages.Length, read.NumberOfPages);
         foreach (Page page in read.GetPages())
         {

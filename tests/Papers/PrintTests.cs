@@ -122,6 +122,7 @@ public sealed class PrintTests
         TableBlock t => [t.Caption, .. t.Columns.Select(c => c.Head), .. t.Rows.SelectMany(r => r.Cells.Select(c => c.Text))],
         CalloutBlock c => [c.Title, c.Text],
         FigureBlock f => [f.Caption],
+        LabelBlock l => l.Words,
         PenLinesBlock p => [p.Label],
         _ => Array.Empty<string>(),
     });

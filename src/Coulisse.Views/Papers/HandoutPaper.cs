@@ -28,7 +28,7 @@ public static class HandoutPaper
             yield return one;
             if (home.Passed)
             {
-                yield return one with { Id = $"{Kind}-large-{Slug.Of(title)}", TextSize = Large, Blocks = [.. one.Blocks.SelectMany(Loose)] };
+                yield return one with { Id = $"{Kind}-large-{Slug.Of(title)}", Title = title + ", large print", TextSize = Large, Blocks = [.. one.Blocks.SelectMany(Loose)] };
                 yield return bundle.Sheet(Kind, $"How the handout was tested: {title}", [.. Tested(bundle, home)]) with { Id = $"{Kind}-tested-{Slug.Of(title)}", Dish = title };
             }
         }
