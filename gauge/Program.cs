@@ -13,6 +13,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "banquet" => Coulisse.Gauge.Planning.BanquetGauge.Run(rest),
     "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
     "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
+    "papers" => Coulisse.Gauge.Papers.PapersGauge.Run(),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
     "reading" => Coulisse.Gauge.Reading.ReadingGauge.Run(rest),
     _ => Usage(),
@@ -20,6 +21,6 @@ return (args.Length > 0 ? args[0] : "") switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), risk (ten thousand runs of a plan), shapes (fits, orders, costs) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), risk (ten thousand runs of a plan), shapes (fits, orders, costs), papers (the whole bundle, a thousand briefs) …");
     return 2;
 }

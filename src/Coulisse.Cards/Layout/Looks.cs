@@ -25,8 +25,27 @@ internal static class Looks
             return true;
         }
 
+        // "Serves 4." counts guests: no food is called so, though a count stands behind ("Eggs 4").
+        if (Serving(body, lang))
+        {
+            return false;
+        }
+
         Draft d = new();
         return BackAmount.Take(body, lang, d) != body && d.Amount is not null;
+    }
+
+    private static bool Serving(string body, string lang)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["Serves", "Makes", "Yields", "Yield", "Servings", "Portions", "Ergibt", "Für", "Para", "Per", "Pour", "Rendement"])
+        {
+            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && NumberBehind(body, w.Length, lang))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>True for a sentence of work: a verb of the trade, and the shape of a sentence.</summary>

@@ -26,6 +26,7 @@ internal static class All
         OrderCommand.Create(),
         CostCommand.Create(),
         LoadsCommand.Create(),
+        LineCommand.Create(),
         ReplanCommand.Create(),
         PrintCommand.Create(),
         TrialCommand.Create(),

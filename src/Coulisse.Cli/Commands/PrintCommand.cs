@@ -15,7 +15,7 @@ namespace Coulisse.Cli.Commands;
 /// <summary>coulisse print OCCASION|CARD --out DIR: the papers of an occasion, planned first, or of one card.</summary>
 internal static class PrintCommand
 {
-    private sealed record Asked(string Path, string Folder, PaperChoice Choice, string As, string? Code, double Seconds, bool Stale, bool Json, PrintWish Wish);
+    private sealed record Asked(string Path, string Folder, PaperChoice Choice, string As, string? Code, double Seconds, bool Stale, bool Json, PrintWish Wish, bool IfThen);
 
     public static Command Create()
     {
@@ -38,13 +38,14 @@ internal static class PrintCommand
         code.AcceptOnlyFromAmong("au", "nz", "uk", "eu", "us");
         Option<bool> stale = new("--stale") { Description = "Print only the sheets that say something else than those last printed into the folder, and a note of what changed for each helper" };
         Option<double> seconds = new("--seconds") { Description = "Time to look for a better plan", DefaultValueFactory = _ => 10 };
+        Option<bool> ifThen = new("--if-then") { Description = "Solve every single failure of kit, absence of a person and short delay, for the if-then sheet; takes a while" };
         Option<bool> large = new("--large") { Description = "Large print: no running text under 18 pt" };
         Option<string?> home = new("--home") { Description = "Spoons and cups of the handout: au, nz, uk, us, jp, metric; those of the code's country when left out" };
         home.AcceptOnlyFromAmong("au", "nz", "uk", "us", "jp", "metric");
         Option<string?> measures = WeighCommand.Measures();
         OrderTermsOptions terms = new();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, large, home, measures, json };
+        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, ifThen, large, home, measures, json };
         terms.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -66,7 +67,7 @@ internal static class PrintCommand
                 Kinds = kinds, Large = parsed.GetValue(large), Format = parsed.GetValue(sheet) == "letter" ? PageFormat.Letter : PageFormat.A4, Labels = parsed.GetValue(labels) is { } l ? LabelSheet.Find(l) : null,
                 People = [.. parsed.GetValue(people) ?? []], Days = [.. parsed.GetValue(days) ?? []], Copies = parsed.GetValue(copies), OneFile = parsed.GetValue(bundle),
             };
-            Asked asked = new(path, where, choice, parsed.GetRequiredValue(form), parsed.GetValue(code), parsed.GetValue(seconds), parsed.GetValue(stale), parsed.GetValue(json), new());
+            Asked asked = new(path, where, choice, parsed.GetRequiredValue(form), parsed.GetValue(code), parsed.GetValue(seconds), parsed.GetValue(stale), parsed.GetValue(json), new(), parsed.GetValue(ifThen));
             if (IsSheet(path))
             {
                 return PlanCommand.Load([path], null, out int exit) is not { } occasion ? exit
@@ -116,7 +117,8 @@ internal static class PrintCommand
         return PlanFlow.Plan(occasion, new PlanOptions(asked.Seconds), code.Code).Match(
             p =>
             {
-                int done = Give(asked, PrintFlow.Bundle(p, Now(), asked.Wish));
+                PrintWish wish = asked.IfThen && p.Outcome is Plan plan ? asked.Wish with { IfThens = PlanStudy.IfThen(p, plan, new PlanOptions(Math.Min(asked.Seconds, 2)), c => Console.Error.WriteLine($"{c.WhatFails}: {c.Answer}")) } : asked.Wish;
+                int done = Give(asked, PrintFlow.Bundle(p, Now(), wish));
                 return p.Outcome is Plan && p.Faults.IsEmpty ? done : Math.Max(done, Input.Fail(Exit.Problems, p.Outcome switch
                 {
                     NoPlan no => "no plan exists, so only what needs no plan was printed: " + string.Join("; ", no.Conflicts),

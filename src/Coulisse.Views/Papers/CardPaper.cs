@@ -48,6 +48,9 @@ public static class CardPaper
         return bundle.Sheet(Kind, title, [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title };
     }
 
+    /// <summary>"Keeps 3 days" behind a label that says so already: "3 days".</summary>
+    internal static string After(string label, string text) => text.StartsWith(label + " ", StringComparison.OrdinalIgnoreCase) ? text[(label.Length + 1)..] : text;
+
     internal static string PartName(PlatePart part) => part.Component is { Length: > 0 } c ? c : part.Text;
 
     internal static string Name(BatchComponent c, Batch batch) => c.Weighed.Component.Name is { Length: > 0 } name ? (c.Weighed.Component.Code is { Length: > 0 } code && !name.StartsWith(code, StringComparison.Ordinal) ? $"{code} {name}" : name) : batch.Weighed.Dish.Title;

@@ -49,7 +49,7 @@ public static class HandoutPaper
         double all = home.Parts.Sum(p => p.Component.Component.Steps.Sum(s => s.Times.Where(t => t.Kind != TimeKind.Limit).Sum(t => (t.MinutesMin ?? 0) * t.Repeats)));
         yield return new FactsBlock(
         [
-            new("Makes", home.Serves),
+            new("Makes", CardPaper.After("Makes", home.Serves)),
             new("Your hands, about", hands > 0 ? Figures.Lasting(Math.Ceiling(hands / 5) * 300, culture) : "not timed"),
             new("Waiting and cooking, in all", all > 0 ? Figures.Lasting(all * 60, culture) : "not timed"),
             new("Spoons and cups", Spoons(bundle.HomeMeasures, culture)),
@@ -95,7 +95,7 @@ public static class HandoutPaper
         }
 
         string over = part.Factor > part.Needed * 1.25 ? $"The smallest batch that works; you need about {Figures.Number(Math.Round(part.Needed / part.Factor * 100), culture)}\u202F% of it." : "";
-        string keeps = string.Join("; ", c.Keeps.Select(k => k.Text));
+        string keeps = string.Join("; ", c.Keeps.Select(k => CardPaper.After("Keeps", k.Text)));
         string ahead = c.Keeps.Any(k => !k.Quality && !k.SameDay && k.Hours is >= 24) ? "Can be made ahead." : "";
         string[] said = [over, ahead, keeps.Length > 0 ? $"Keeps: {keeps}." : ""];
         if (said.Any(s => s.Length > 0))

@@ -51,7 +51,7 @@ public static class LoadPaper
         return bundle.Sheet(Kind, "Loads", [.. blocks]) with { TextSize = 9.5 };
     }
 
-    private static string Amount(double amount, string unit, CultureInfo culture) => Figures.Number(Math.Round(amount, 3), culture) + "\u202F" + unit;
+    private static string Amount(double amount, string unit, CultureInfo culture) => Figures.Number(Math.Round(amount, 3), culture) + "\u202F" + (unit == "shelves" && Math.Abs(amount - 1) < 1e-9 ? "shelf" : unit);
 
     private static PaperRow Row(LoadProfile l, CultureInfo culture)
     {

@@ -22,7 +22,7 @@ public static class OrderPaper
         foreach (IGrouping<string, (OrderLine Line, OrderedPack Pack)> supplier in order.Lines.SelectMany(l => l.Packs.Select(p => (l, p))).GroupBy(x => x.p.Row.Supplier).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             blocks.Add(new HeadingBlock(1, supplier.Key.Length > 0 ? supplier.Key : "No supplier named"));
-            blocks.Add(new FactsBlock([new("Order by", By(bundle, supplier, culture)), new("Comes on", Comes(bundle, supplier, culture)), new("Short of its least order by", order.TopUp.GetValueOrDefault(supplier.Key) is > 0 and var more ? Money(more, order.Total.Currency) : "nothing")]));
+            blocks.Add(new FactsBlock([new("Order by", By(bundle, supplier, culture)), new("Comes on", Comes(bundle, supplier, culture)), .. order.TopUp.GetValueOrDefault(supplier.Key) is > 0 and var more ? [new Fact("Short of its least order by", Money(more, order.Total.Currency))] : Array.Empty<Fact>()]));
             ImmutableArray<PaperRow> rows = [.. supplier.OrderBy(x => x.Line.Item, StringComparer.Ordinal).Select(x => Row(x.Line, x.Pack, culture))];
             blocks.Add(new TableBlock(
             [
