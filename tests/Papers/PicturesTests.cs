@@ -71,7 +71,7 @@ public sealed class PicturesTests
         {
             string file = Path.Combine(folder, "x.pdf");
             File.WriteAllBytes(file, pdf);
-            using Process p = Process.Start(new ProcessStartInfo(pdftoppm, ["-gray", "-r", "16", file, Path.Combine(folder, "p")]) { RedirectStandardError = true })!;
+            using Process p = Process.Start(new ProcessStartInfo(pdftoppm, ["-gray", "-r", "16", file, Path.Combine(folder, "p")]) { RedirectStandardError = true, UseShellExecute = false })!;
             p.StandardError.ReadToEnd();
             p.WaitForExit();
             return [.. Directory.GetFiles(folder, "*.pgm").Order(StringComparer.Ordinal).Select(f => Coarse(File.ReadAllBytes(f)))];
