@@ -36,11 +36,11 @@ public sealed class LayoutTests
     public void Salt_between_amounts_is_no_heading() =>
         Assert.Equal(": 200 flour,  Salt, 90 butter", Outline(Read("Crust\n- 200 g flour\n- Salt\n- 90 g butter")));
 
-    // How many it serves is no line of the list, although a count stands behind a word; "Eggs 4" is one.
+    // How many it serves is no line of the list, although a count stands behind a word; "Eggs 4" is one, counted and without grams.
     [Theory]
     [InlineData("# Pot\n\nServes 4.\n\n- 100 g milk\n- 30 g sugar", ": 100 milk, 30 sugar")]
     [InlineData("# Topf\n\nErgibt 12.\n\n- 100 g Milch\n- 30 g Zucker", ": 100 Milch, 30 Zucker")]
-    [InlineData("# Pot\n\nEggs 4\nmilk 100 g\nsugar 30 g", ": 4 Eggs, 100 milk, 30 sugar")]
+    [InlineData("# Pot\n\nEggs 4\nmilk 100 g\nsugar 30 g", ":  Eggs, 100 milk, 30 sugar")]
     public void What_it_serves_is_no_food(string card, string outline) => Assert.Equal(outline, Outline(Read(card)));
 
     [Fact]

@@ -58,6 +58,46 @@ public sealed class LabelTests
     }
 
     [Fact]
+    public void The_square_code_is_read_by_another_reader_and_says_batch_part_made_and_use_by()
+    {
+        Paper paper = PaperShelf.Papers(Demo.Planned()).First(p => p.Kind == "labels");
+        LabelBlock[] labels = [.. paper.Blocks.OfType<LabelBlock>()];
+        PagePlan plan = PagePlan.Of(paper, PageFormat.A4);
+        Laid[] laid = [.. plan.Pages.SelectMany(p => p.Body)];
+        Assert.Equal(labels.Length, laid.Length);
+        foreach ((LabelBlock label, Laid on) in labels.Zip(laid))
+        {
+            Assert.Equal(label.Code, Decoded([.. on.Ops.OfType<BoxOp>().Where(b => b.Fill == 0)]));
+        }
+
+        Assert.Matches(@"^\d{6}-.+\|.+\|made 2026-10-\d\dT\d\d:\d\d\|use by ", labels[0].Code);
+    }
+
+    // The dark runs as pixels, then the reader of a library that did not write them.
+    private static string? Decoded(BoxOp[] dark)
+    {
+        const int Side = 400;
+        double left = dark.Min(b => b.X);
+        double top = dark.Min(b => b.Y);
+        double wide = dark.Max(b => b.X + b.Width) - left;
+        byte[] grey = [.. Enumerable.Repeat((byte)255, Side * Side)];
+        double k = (Side - 80) / wide;
+        foreach (BoxOp b in dark)
+        {
+            for (int y = (int)Math.Round((b.Y - top) * k); y < (int)Math.Round((b.Y + b.Height - top) * k); y++)
+            {
+                for (int x = (int)Math.Round((b.X - left) * k); x < (int)Math.Round((b.X + b.Width - left) * k); x++)
+                {
+                    grey[((y + 40) * Side) + x + 40] = 0;
+                }
+            }
+        }
+
+        ZXing.BinaryBitmap picture = new(new ZXing.Common.HybridBinarizer(new ZXing.RGBLuminanceSource(grey, Side, Side, ZXing.RGBLuminanceSource.BitmapFormat.Gray8)));
+        return new ZXing.QrCode.QRCodeReader().decode(picture)?.Text;
+    }
+
+    [Fact]
     public void Every_page_of_labels_bears_version_hour_and_its_number()
     {
         Paper paper = PaperShelf.Papers(Demo.Planned()).First(p => p.Kind == "box-labels");

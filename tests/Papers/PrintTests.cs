@@ -106,7 +106,7 @@ public sealed class PrintTests
         Assert.All(demo.Plan!.Tasks.SelectMany(t => t.People).Distinct(), person => Assert.Contains(printed, p => p.Paper.Kind == PrepListPaper.Kind && p.Paper.Title.StartsWith(person, StringComparison.Ordinal)));
         if (Environment.GetEnvironmentVariable("COULISSE_LOOK") is { } folder)
         {
-            foreach (PrintedPaper p in printed.Concat(PaperPrinter.Print(Bundles.Small(), PaperChoice.All)))
+            foreach (PrintedPaper p in printed.Concat(PaperPrinter.Print(Bundles.Small(), PaperChoice.All)).Concat(PaperPrinter.Print(Demo.Planned(), PaperChoice.All)))
             {
                 File.WriteAllBytes(Path.Combine(folder, p.Paper.Id + ".pdf"), p.Pdf.Bytes);
             }

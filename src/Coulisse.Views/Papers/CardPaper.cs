@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Labels;
 using Coulisse.Views.Web;
 
 namespace Coulisse.Views.Papers;
@@ -17,7 +18,7 @@ public static class CardPaper
     {
         Dish dish = batch.Weighed.Dish;
         CultureInfo culture = bundle.Culture;
-        List<Block> blocks = [new FactsBlock(Facts(batch, culture))];
+        List<Block> blocks = [new FactsBlock(Facts(batch, culture)), new CalloutBlock("Allergens", AllergenWords.Sentence(Allergens.Of(bundle.WholeOf(batch), AllergenNames.RegimeOf(bundle.Code)).Dish))];
         if (!dish.Plate.IsEmpty)
         {
             blocks.Add(new HeadingBlock(1, "One plate"));
@@ -40,10 +41,16 @@ public static class CardPaper
         if (index < bundle.Findings.Length)
         {
             blocks.AddRange(Findings(bundle.Findings[index]));
+            if (!bundle.Findings[index].ControlPoints.IsEmpty)
+            {
+                blocks.Add(new HeadingBlock(1, "Control points"));
+                blocks.Add(new TableBlock([new("Part"), new("Limit", Strong: true), new("How it is watched"), new("If it is missed")], [.. bundle.Findings[index].ControlPoints.Select(p => PaperRow.Of(p.Component, p.Limit, p.Monitoring, p.Action))]));
+            }
         }
 
         blocks.Add(new HeadingBlock(1, "Tried"));
         blocks.Add(new TableBlock([new("Date", Pen: 24), new("By", Pen: 24), new("Kit", Pen: 40), new("Came out", Pen: 50)], [.. Enumerable.Range(0, 3).Select(_ => new PaperRow([PaperCell.Blank, PaperCell.Blank, PaperCell.Blank, PaperCell.Blank]))]));
+        blocks.Add(new PenLinesBlock("Changed since the last version", 2));
         string title = bundle.TitleOf(batch);
         return bundle.Sheet(Kind, title, [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title };
     }
@@ -66,6 +73,10 @@ public static class CardPaper
         }
 
         facts.Add(new("This sheet is for", For(batch)));
+        string[] kit = [.. batch.Components.SelectMany(c => c.Steps).SelectMany(s => s.Step.Kit).Distinct().Order(StringComparer.Ordinal)];
+        facts.Add(new("Kit", kit.Length > 0 ? string.Join(", ", kit) : ""));
+        facts.Add(new("File and number", ""));
+        facts.Add(new("Portion tool", ""));
         facts.Add(new("Spoons and cups", batch.Weighed.Measures));
         facts.Add(new("All parts together", Figures.Grams(Total(batch.Components), culture)));
         return [.. facts];

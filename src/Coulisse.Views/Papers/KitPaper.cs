@@ -24,7 +24,7 @@ public static class KitPaper
             new ParagraphBlock("One person loads and ticks; another, who did not load, opens every box and ticks again. The third box is for the way home."),
             new TableBlock(
             [
-                new("Code", Strong: true), new("What"), new("How many", Side.Right), new("Room"), new("Power", Side.Right), new("Circuit"), new("From"), new("Stands"), new("In use"), new("Loaded", Side.Centre), new("Checked", Side.Centre), new("Back", Side.Centre),
+                new("Code", Strong: true), new("What"), new("How many", Side.Right), new("Room"), new("Power", Side.Right), new("Circuit"), new("From"), new("Stands"), new("In use"), new("Spare", Pen: 11), new("Whose", Pen: 14), new("In box", Pen: 13), new("Loaded", Side.Centre), new("Checked", Side.Centre), new("Back", Side.Centre),
             ],
             [.. occasion.Kit.Select(k => Row(k, bundle, culture))]),
         ];
@@ -42,13 +42,13 @@ public static class KitPaper
         }
 
         blocks.Add(new PenLinesBlock("Forgotten last time, so looked for today", 3));
-        return bundle.Sheet(Kind, "Kit and packing", [.. blocks]) with { Landscape = true, TextSize = 9.5 };
+        return bundle.Sheet(Kind, "Kit and packing", [.. blocks]) with { Landscape = true, TextSize = 9 };
     }
 
     private static PaperRow Row(SheetKit k, PaperBundle bundle, CultureInfo culture) => new(
     [
         k.Code, k.What, k.Number.ToString(culture), k.CapacityText, k.Kilowatts is { } kw ? Figures.Number(kw, culture) + "\u202FkW" : "", k.Circuit ?? "",
-        k.EarlierPlace ?? "", k.Place, Used(k, bundle), PaperCell.Tick, PaperCell.Tick, PaperCell.Tick,
+        k.EarlierPlace ?? "", k.Place, Used(k, bundle), PaperCell.Blank, PaperCell.Blank, PaperCell.Blank, PaperCell.Tick, PaperCell.Tick, PaperCell.Tick,
     ]);
 
     private static string Used(SheetKit k, PaperBundle bundle)

@@ -26,9 +26,9 @@ public static class OrderPaper
             ImmutableArray<PaperRow> rows = [.. supplier.OrderBy(x => x.Line.Item, StringComparer.Ordinal).Select(x => Row(x.Line, x.Pack, culture))];
             blocks.Add(new TableBlock(
             [
-                new("Item"), new("To buy", Side.Right), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Came", Side.Centre), new("°C", Pen: 14),
+                new("Item"), new("Ready to use", Side.Right), new("Usable", Side.Right), new("To buy", Side.Right), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Other article", Pen: 22), new("Came", Side.Centre), new("°C", Pen: 14),
             ],
-            rows.Add(PaperRow.Total("Sum", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", ""))));
+            rows.Add(PaperRow.Total("Sum", "", "", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", "", ""))));
         }
 
         OrderLine[] stocked = [.. order.Lines.Where(l => !l.FromStock.IsEmpty)];
@@ -46,8 +46,11 @@ public static class OrderPaper
             blocks.Add(new CalloutBlock("Little to spare", string.Join("; ", thin.Select(l => $"{l.Item}: {Percent(l.Margin, culture)} over")) + "."));
         }
 
-        return bundle.Sheet(Kind, "Order", [.. blocks]);
+        blocks.Add(new ParagraphBlock("Another article is taken only when its name is written in and its allergens were looked up.", Small: true));
+        return bundle.Sheet(Kind, "Order", [.. blocks]) with { Landscape = true, TextSize = 9 };
     }
+
+    private static double Ready(OrderLine line) => line.Needs.Sum(n => n.Grams);
 
     private static string Unit(PaperBundle bundle, OrderLine line) => bundle.Prices?.Rows.FirstOrDefault(r => r.Item == line.Item)?.Unit ?? "g";
 
@@ -76,6 +79,8 @@ public static class OrderPaper
     private static PaperRow Row(OrderLine line, OrderedPack pack, CultureInfo culture) => new(
     [
         line.Item + (pack.Row.Note.Length > 0 ? $" ({pack.Row.Note})" : ""),
+        Ready(line) is > 0 and var ready ? Figures.Grams(ready, culture) : "",
+        Ready(line) is > 0 and var usable && pack.Row.Unit == "g" && line.Need > 0 ? Percent((decimal)usable / line.Need, culture) : "",
         Quantity(line.Need, pack.Row.Unit, culture),
         Quantity(pack.Row.PackSize, pack.Row.Unit, culture),
         pack.Count.ToString(culture),
@@ -83,6 +88,7 @@ public static class OrderPaper
         Money(pack.Row.Price.Amount * pack.Count, ""),
         Percent(line.Margin, culture) + (line.Thin ? " LITTLE" : ""),
         pack.Row.LeadDays is { } days ? days.ToString(culture) : "",
+        PaperCell.Blank,
         PaperCell.Tick,
         PaperCell.Blank,
     ]);

@@ -22,9 +22,9 @@ public static class PlatingPaper
         Component? assembly = dish.Components.FirstOrDefault(c => c.IsAssembly);
         List<Block> blocks =
         [
-            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("Seconds", Pen: 18)],
-                [.. dish.Plate.Select(p => new PaperRow([CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "", PaperCell.Blank])),
-                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "")]),
+            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("Tool", Pen: 26), new("Seconds", Pen: 16)],
+                [.. dish.Plate.Select(p => new PaperRow([CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "", PaperCell.Blank, PaperCell.Blank])),
+                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "")]),
         ];
         if (assembly is not null)
         {

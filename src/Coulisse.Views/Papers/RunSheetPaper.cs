@@ -20,7 +20,7 @@ public static class RunSheetPaper
         string[] people = Names(bundle, plan);
         ImmutableArray<PaperColumn> columns =
         [
-            new(""), new("Clock", Side.Right), new("From", Side.Right, Strong: true), new("Length", Side.Right), new("Shown"),
+            new(""), new("Clock", Side.Right), new("From", Side.Right, Strong: true), new("Length", Side.Right), new("To", Side.Right), new("Shown"),
             .. people.Select(p => new PaperColumn(p)), new("Kit"), new("Twins in"), new("May go", Side.Right), new("Real", Pen: 16),
         ];
         ImmutableArray<PaperRow> rows = [.. plan.RunSheet.Select(s => Row(s, plan, people))];
@@ -28,7 +28,7 @@ public static class RunSheetPaper
         int drops = plan.RunSheet.Sum(s => s.DroppableSeconds);
         string[] sums = new string[columns.Length];
         Array.Fill(sums, "");
-        (sums[3], sums[4], sums[^2]) = (Figures.Clock(total), "the whole slot", drops > 0 ? Figures.Clock(drops) : "");
+        (sums[3], sums[5], sums[^2]) = (Figures.Clock(total), "the whole slot", drops > 0 ? Figures.Clock(drops) : "");
         List<Block> blocks =
         [
             new FactsBlock(
@@ -53,7 +53,7 @@ public static class RunSheetPaper
             blocks.Add(new ListBlock([.. plan.Fallbacks.Select(f => new ListEntry("–", f))]));
         }
 
-        return bundle.Sheet(Kind, "Run sheet", [.. blocks]) with { Landscape = true, TextSize = 9.5 };
+        return bundle.Sheet(Kind, "Run sheet", [.. blocks]) with { Landscape = true, TextSize = 9 };
     }
 
     /// <summary>People of the run sheet in the occasion's order, the others behind by name.</summary>
@@ -69,6 +69,7 @@ public static class RunSheetPaper
         Days.Hour((plan.SlotStart + Period.FromSeconds(s.StartSecond)).TimeOfDay),
         (s.Gate ? "GATE " : "") + Figures.Clock(s.StartSecond),
         Figures.Clock(s.Seconds),
+        Figures.Clock(s.StartSecond + s.Seconds),
         s.Show + (s.Silence ? " NO TALKING." : ""),
         .. people.Select(p => (PaperCell)(s.Who.GetValueOrDefault(p) ?? "–")),
         string.Join(", ", s.Kit),

@@ -28,6 +28,7 @@ public static class TwinListPaper
             Days.Moment(t.ReadyBy, bundle.Culture),
             Maker(t, plan),
             t.Holds,
+            PaperCell.Blank,
             t.Place,
             t.BroughtBy,
             t.Afterwards,
@@ -38,8 +39,8 @@ public static class TwinListPaper
             new ParagraphBlock("The number stands on the body of the container, front and back, not on the lid. First tick: made and labelled. Second tick: in its place before the slot."),
             new TableBlock(
             [
-                new("No."), new("Comes in", Side.Right), new("Of"), new("State"), new("How many", Side.Right), new("Grams", Side.Right), new("Ready"), new("Made in"), new("Held"), new("Stands"), new("Brought by"), new("Afterwards"), new("Made", Side.Centre), new("There", Side.Centre),
-            ], rows)) with { Landscape = true, TextSize = 9.5 };
+                new("No."), new("Comes in", Side.Right), new("Of"), new("State"), new("How many", Side.Right), new("Grams", Side.Right), new("Ready"), new("Made in"), new("Held"), new("In (like the live one)", Pen: 16), new("Stands"), new("Brought by"), new("Afterwards"), new("Made", Side.Centre), new("There", Side.Centre),
+            ], rows)) with { Landscape = true, TextSize = 9 };
     }
 
     private static string Count(Twin t, CultureInfo culture) => Figures.Number(t.Count, culture);

@@ -1,0 +1,51 @@
+using Coulisse.Views.Papers;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Tokens;
+
+namespace Coulisse.Papers.Tests;
+
+/// <summary>Every field that the trade lists for a paper stands on it, with its figure or with a place to write it.</summary>
+public sealed class FieldsTests
+{
+    // Fields as government forms, curricula and trade texts list them for each paper, in our sheets' words.
+    [Theory]
+    [InlineData("card", "As written", "This sheet is for", "File and number", "Portion tool", "Kit", "Ingredient", "This batch", "Today", "Keeps", "Allergens", "Tried", "By", "Came out", "Changed since the last version")]
+    [InlineData("batch", "Ingredient", "Weigh", "Scale reads", "Factor", "Batches", "Bowl empty weighs", "Weighed by, on which scale, when")]
+    [InlineData("prep-list", "Day", "Begins", "Ends", "Hands", "Done", "From", "To", "What", "Kit", "Grams", "Can wait", "Initials", "Left over")]
+    [InlineData("order", "Order by", "Comes on", "Item", "Ready to use", "Usable", "To buy", "Pack", "Packs", "A pack", "Sum", "Over", "Other article", "Came", "°C")]
+    [InlineData("receiving", "Item", "Packs", "Must be", "°C", "Came", "Use by", "Sent back, why")]
+    [InlineData("kit", "Code", "What", "How many", "Power", "Circuit", "Stands", "In use", "Spare", "Whose", "In box", "Loaded", "Checked", "Back")]
+    [InlineData("swap-outs", "No.", "Comes in", "Of", "State", "How many", "Grams", "Ready", "Made in", "Held", "In (like the live one)", "Stands", "Brought by", "Afterwards")]
+    [InlineData("run-sheet", "Clock", "From", "Length", "To", "Shown", "Kit", "Twins in", "May go", "Real")]
+    [InlineData("plating", "Part", "Pieces", "Grams", "Give or take", "Tool", "Seconds", "In this order", "The line")]
+    [InlineData("allergens", "Part", "milk", "Guest by guest", "Why", "Looked through by", "On")]
+    [InlineData("control-log", "What may go wrong", "Limit", "How it is watched", "If it is missed", "Written down", "Batch", "Hour", "°C", "Initials")]
+    [InlineData("labels", "Made", "Use by", "Batch", "By")]
+    [InlineData("box-labels", "Made", "Use by", "Keep")]
+    [InlineData("brief", "Role", "Be there", "The slot begins", "From", "To", "What", "In the slot", "Always")]
+    [InlineData("handout", "Makes", "Your hands, about", "Waiting and cooking, in all", "Spoons and cups", "Allergens")]
+    [InlineData("record", "Covers planned", "Covers served", "Planned", "Made", "Served", "Left over", "Minutes taken", "°C at service", "For the next version")]
+    [InlineData("cost", "Ingredient", "Used", "Usable", "To buy", "A pack", "Cost", "Share", "Q factor", "Price")]
+    public void Every_field_of_the_trade_list_is_there(string kind, params string[] fields)
+    {
+        HashSet<string> words = [.. PaperShelf.Papers(Demo.Planned()).Where(p => p.Kind == kind && p.Language == "en").SelectMany(p => PrintTests.Words(p)).Select(w => w.Trim())];
+
+        Assert.NotEmpty(words);
+        Assert.Empty(fields.Where(f => !words.Contains(f)));
+    }
+
+    [Fact]
+    public void Every_PDF_is_tagged_names_its_language_and_gives_drawings_words()
+    {
+        foreach (PrintedPaper printed in PaperPrinter.Print(Demo.Planned(), PaperChoice.All))
+        {
+            using PdfDocument pdf = ReadBack.Open(printed.Pdf.Bytes);
+            DictionaryToken catalog = pdf.Structure.Catalog.CatalogDictionary;
+
+            Assert.True(catalog.ContainsKey(NameToken.Create("StructTreeRoot")), printed.Paper.Id);
+            Assert.True(catalog.ContainsKey(NameToken.Create("MarkInfo")), printed.Paper.Id);
+            Assert.True(catalog.TryGet(NameToken.Create("Lang"), out StringToken language), printed.Paper.Id);
+            Assert.Equal(printed.Paper.Language, language.Data.Split('-')[0]);
+        }
+    }
+}
