@@ -41,7 +41,7 @@ public static class KitPaper
                 [.. plan.Twins.OrderBy(t => t.Number).Select(t => new PaperRow([new PaperCell(RunSheetPaper.Number(t.Number), true), $"{t.Component}, {t.State}", Figures.Number(t.Count, culture), t.Holds, t.Place, PaperCell.Tick, PaperCell.Tick]))]));
         }
 
-        blocks.Add(new PenLinesBlock("Forgotten last time, so looked for today", 3));
+        blocks.Add(new PenLinesBlock("Forgotten last time, so looked for today", 2));
         return bundle.Sheet(Kind, "Kit and packing", [.. blocks]) with { Landscape = true, TextSize = 9 };
     }
 
