@@ -23,7 +23,7 @@ public static class PaperShelf
         .. PrepListPaper.Of(bundle),
         .. One(TwinListPaper.Of(bundle)),
         .. One(RunSheetPaper.Of(bundle)),
-        .. One(IfThenPaper.Of(bundle)),
+        .. IfThenPaper.Of(bundle),
         .. HelperPaper.Of(bundle),
         .. One(ControlLogPaper.Of(bundle)),
         .. One(LabelPaper.Of(bundle)),
