@@ -15,12 +15,13 @@ return (args.Length > 0 ? args[0] : "") switch
     "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
     "papers" => Coulisse.Gauge.Papers.PapersGauge.Run(),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
+    "web" => await Coulisse.Gauge.Web.WebGauge.RunAsync(),
     "reading" => Coulisse.Gauge.Reading.ReadingGauge.Run(rest),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), risk (ten thousand runs of a plan), shapes (fits, orders, costs), papers (the whole bundle, a thousand briefs) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), papers (the whole bundle, a thousand briefs) …");
     return 2;
 }

@@ -20,11 +20,19 @@ public static class OccasionFiles
     }
 
     /// <summary>Builds an occasion from a sheet's text; <paramref name="text"/> gives the text of a card by the path or name the sheet uses.</summary>
-    public static Parsed<Occasion> Build(string sheet, LocalDate today, Func<string, string?> text)
-        => OccasionReader.Read(sheet, today).Match(s => Build(s, text, []), p => new Parsed<Occasion>.Failed(p));
+    /// <param name="sheet">Text of the sheet.</param>
+    /// <param name="today">Day from which a weekday is counted.</param>
+    /// <param name="text">Finds a card.</param>
+    /// <param name="house">Hands and kit of the kitchen, for what the sheet is silent on; null for none.</param>
+    public static Parsed<Occasion> Build(string sheet, LocalDate today, Func<string, string?> text, OccasionSheet? house = null)
+        => OccasionReader.Read(sheet, today).Match(s => Build(house is null ? s : House.Under(s, house), text, []), p => new Parsed<Occasion>.Failed(p));
 
     /// <summary>Plans cards alone by one sentence ("53 plates, Saturday 14:00, 25 minutes, Ada and two others").</summary>
-    public static Parsed<Occasion> Sentence(string sentence, LocalDate today, ImmutableArray<(string Path, string Text)> cards)
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="today">Day from which a weekday is counted.</param>
+    /// <param name="cards">Cards with their names.</param>
+    /// <param name="house">Hands and kit of the kitchen; null for none.</param>
+    public static Parsed<Occasion> Sentence(string sentence, LocalDate today, ImmutableArray<(string Path, string Text)> cards, OccasionSheet? house = null)
         => OccasionReader.Read(sentence, today).Match(s =>
         {
             List<Problem> problems = [];
@@ -34,7 +42,7 @@ public static class OccasionFiles
                 CardReader.Read(new CardText(card, path)).Match(d => { dishes.Add((path, d)); return 0; }, p => { problems.AddRange(p); return 0; });
             }
 
-            return problems.Count > 0 ? new Parsed<Occasion>.Failed([.. problems]) : OccasionBuilder.Build(s, _ => null, dishes.ToImmutable());
+            return problems.Count > 0 ? new Parsed<Occasion>.Failed([.. problems]) : OccasionBuilder.Build(house is null ? s : House.Under(s, house), _ => null, dishes.ToImmutable());
         }, p => new Parsed<Occasion>.Failed(p));
 
     private static Parsed<Occasion> Build(OccasionSheet sheet, Func<string, string?> text, ImmutableArray<(string, Dish)> alone)

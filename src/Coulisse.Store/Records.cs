@@ -8,11 +8,12 @@ public static class DocumentKind
     public const string Card = "card";
     public const string Occasion = "occasion";
     public const string Prices = "prices";
+    public const string Kitchen = "kitchen";
     public const string Trial = "trial";
     public const string Record = "record";
 
     /// <summary>All kinds, what others refer to first.</summary>
-    public static readonly string[] All = [Card, Occasion, Prices, Trial, Record];
+    public static readonly string[] All = [Card, Occasion, Prices, Kitchen, Trial, Record];
 }
 
 /// <summary>A document's newest version.</summary>

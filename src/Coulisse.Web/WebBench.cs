@@ -1,11 +1,14 @@
 using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
+using Coulisse.Web.House;
 using Coulisse.Web.Live;
 using Coulisse.Web.People;
 using Coulisse.Web.Plans;
 using Coulisse.Web.Records;
 using Coulisse.Web.Sheets;
+using Coulisse.Web.Versions;
+using Coulisse.Web.Workings;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace Coulisse.Web;
@@ -53,8 +56,10 @@ public static class WebBench
         builder.Services.AddSingleton(_ => store);
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<OccasionShelf>();
+        builder.Services.AddSingleton<KitchenBook>();
         builder.Services.AddSingleton<KeptPlans>();
-        builder.Services.AddSingleton<HungSheets>();
+        builder.Services.AddSingleton<SheetWall>();
+        builder.Services.AddSingleton<PaperBundles>();
         builder.Services.AddSingleton<PlanDesk>();
         builder.Services.AddSingleton<LiveDesk>();
         builder.Services.AddHostedService<LiveEar>();
@@ -77,10 +82,14 @@ public static class WebBench
         app.MapGet("/a/{print}/{**file}", (HttpContext context, string file) => EmbeddedFiles.Of.Serve(context, file));
         app.MapDesk();
         app.MapPlans();
+        app.MapOccasions();
         app.MapLive();
         app.MapPapers();
         app.MapTrials();
         app.MapRecords();
+        app.MapKitchen();
+        app.MapWorkings();
+        app.MapVersions();
         if (options.Network)
         {
             app.MapPeople();

@@ -56,7 +56,7 @@ internal sealed class Bench : IAsyncDisposable
     public async Task<IPage> PageAsync(int width = 1440, int height = 1000, ColorScheme colours = ColorScheme.Light, bool touch = false)
     {
         IBrowserContext context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = colours, HasTouch = touch });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(60_000);
         IPage page = await context.NewPageAsync();
         page.Request += (_, r) =>
         {

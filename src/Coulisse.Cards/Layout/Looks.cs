@@ -32,7 +32,7 @@ internal static class Looks
         }
 
         Draft d = new();
-        return BackAmount.Take(body, lang, d) != body && d.Amount is not null;
+        return BackAmount.Take(body, lang, d) != body && d.Amount is not null && !Statement(body, lang); // "Serves 4." is no food
     }
 
     private static bool Serving(string body, string lang)

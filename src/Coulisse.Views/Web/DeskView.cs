@@ -18,6 +18,12 @@ public sealed record DeskView(string Id, int Version, string Title, string Text,
     /// <summary>Codes of practice to choose from.</summary>
     public static IReadOnlyList<(string Key, string Word)> Codes { get; } = [("au", "code: Australia"), ("nz", "code: New Zealand"), ("uk", "code: United Kingdom"), ("eu", "code: European Union"), ("us", "code: United States")];
 
+    /// <summary>Spoons and cups chosen when it opens.</summary>
+    public string Measured { get; init; } = "";
+
+    /// <summary>Code of practice chosen when it opens.</summary>
+    public string Code { get; init; } = "au";
+
     /// <summary>An empty desk.</summary>
     public static DeskView Empty { get; } = new("", 0, "", "", "", "");
 

@@ -22,6 +22,9 @@ public sealed record LiveFrame(
     string Run, long NowMs, long StartMs, int Late, string Drift, ImmutableArray<GateMark> Gates, ImmutableArray<int> Dropped,
     ImmutableArray<WayView> Ways, ImmutableArray<NoteView> Notes, ImmutableArray<string> Gone, int Unread)
 {
+    /// <summary>Tasks somebody has begun, ended, lost or left out.</summary>
+    public ImmutableArray<TaskMark> Tasks { get; init; } = [];
+
     /// <summary>Makes the frame.</summary>
     /// <param name="run">Run.</param>
     /// <param name="plan">Its plan.</param>
@@ -38,7 +41,11 @@ public sealed record LiveFrame(
             [.. SlotLateness.WaysOut(plan, state).Take(3).Select(w => new WayView(w.Sentence, [.. w.Cuts.Keys]))],
             [.. state.Notes.Reverse().Take(30).Select(n => new NoteView(n.By, n.Text, n.At.ToUnixTimeMilliseconds()))],
             [.. state.Gone.Keys],
-            state.NotUnderstood.Length);
+            state.NotUnderstood.Length)
+        {
+            Tasks = [.. state.Started.Keys.Concat(state.Done.Keys).Concat(state.Lost.Keys).Concat(state.Skipped).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
+                .Select(t => new TaskMark(t, state.Lost.ContainsKey(t) ? "lost" : state.Skipped.Contains(t) ? "skipped" : state.Done.ContainsKey(t) ? "done" : "begun"))],
+        };
     }
 
     /// <summary>Drift in words: within five seconds is on time.</summary>
@@ -46,6 +53,11 @@ public sealed record LiveFrame(
         ? "on time"
         : string.Create(CultureInfo.InvariantCulture, $"{Figures.Lasting(Math.Abs(late), CultureInfo.InvariantCulture)} {(late > 0 ? "behind" : "ahead")}");
 }
+
+/// <summary>A task somebody has reported on.</summary>
+/// <param name="Id">Task.</param>
+/// <param name="State">begun, done, skipped or lost.</param>
+public sealed record TaskMark(string Id, string State);
 
 /// <summary>A segment that has begun.</summary>
 /// <param name="Number">Segment.</param>
@@ -69,7 +81,11 @@ public sealed record NoteView(string By, string Text, long AtMs);
 /// <param name="Token">Role link; empty on the chef's own machine.</param>
 /// <param name="Rehearsal">True for a rehearsal.</param>
 /// <param name="Plan">The plan as shown.</param>
-public sealed record LivePageView(string Run, string Role, string Token, bool Rehearsal, PlanView Plan);
+public sealed record LivePageView(string Run, string Role, string Token, bool Rehearsal, PlanView Plan)
+{
+    /// <summary>Language of the phrases, ISO 639-1; the plan's own words stay as the card has them.</summary>
+    public string Language { get; init; } = "en";
+}
 
 /// <summary>The links of a run.</summary>
 /// <param name="Run">Run.</param>

@@ -23,7 +23,7 @@ public sealed record PapersView(
     /// <param name="bundle">What would be printed now.</param>
     /// <param name="hung">What was printed before.</param>
     /// <param name="shown">What the list is narrowed to.</param>
-    public static PapersView From(string plan, PaperBundle bundle, IReadOnlyDictionary<string, HungSheet> hung, PaperNarrowing shown)
+    public static PapersView From(string plan, PaperBundle bundle, IReadOnlyDictionary<string, WallSheet> hung, PaperNarrowing shown)
     {
         ImmutableArray<Paper> papers = PaperShelf.Papers(bundle);
         ImmutableHashSet<string> stale = [.. PaperShelf.Stale(hung.ToDictionary(h => h.Key, h => h.Value.Content, StringComparer.Ordinal), papers)];
@@ -49,9 +49,9 @@ public sealed record PapersView(
         return words.Length == 0 ? words : char.ToUpper(words[0], CultureInfo.InvariantCulture) + words[1..];
     }
 
-    private static PaperRowView Row(Paper paper, IReadOnlyDictionary<string, HungSheet> hung, ImmutableHashSet<string> stale, CultureInfo culture)
+    private static PaperRowView Row(Paper paper, IReadOnlyDictionary<string, WallSheet> hung, ImmutableHashSet<string> stale, CultureInfo culture)
     {
-        string printed = hung.TryGetValue(paper.Id, out HungSheet? there) ? there.At.ToString("ddd d MMM HH:mm", culture) : "";
+        string printed = hung.TryGetValue(paper.Id, out WallSheet? there) ? there.At.ToString("ddd d MMM HH:mm", culture) : "";
         return new PaperRowView(paper.Id, paper.Title, there is null ? "not printed yet" : stale.Contains(paper.Id) ? $"stale: it changed since {printed}" : $"printed {printed}, still holds", stale.Contains(paper.Id), there is null, there?.Copies ?? 1);
     }
 
@@ -98,4 +98,4 @@ public sealed record PaperRowView(string Id, string Title, string State, bool St
 /// <param name="Version">Mark it bears.</param>
 /// <param name="At">When, by the kitchen's clock.</param>
 /// <param name="Copies">How many.</param>
-public sealed record HungSheet(string Title, string Content, string Version, DateTimeOffset At, int Copies);
+public sealed record WallSheet(string Title, string Content, string Version, DateTimeOffset At, int Copies);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Planning;
 using NodaTime;
 
@@ -56,6 +57,26 @@ public sealed record PlanView
     /// <summary>Sum of the segments, as a clock.</summary>
     public string Sum => Figures.Clock(Segments.Sum(s => s.Seconds));
 
+    /// <summary>What a person fixed, each with the words that say it.</summary>
+    public ImmutableArray<FixedView> Fixed { get; init; } = [];
+
+    /// <summary>What moved against the plan before, a sentence for each person; empty when it was not made from one.</summary>
+    public ImmutableArray<string> Moved { get; init; } = [];
+
+    /// <summary>Document of the occasion; empty when it no longer reads.</summary>
+    public string Occasion { get; init; } = "";
+
+    /// <summary>Loads of circuits, shelves and trays against their limits.</summary>
+    public ImmutableArray<PlanLoad> Loads { get; init; } = [];
+
+    /// <summary>Loads on the plan's own clock.</summary>
+    public static ImmutableArray<PlanLoad> LoadsOf(IEnumerable<LoadProfile> profiles, LocalDateTime origin, CultureInfo culture)
+        => [.. profiles.Where(p => !p.Stretches.IsEmpty).Select(p => new PlanLoad(
+            p.Title, p.Unit, p.Limit,
+            [.. p.Stretches.Where(s => s.Amount > 0).Select(s => new LoadStep((long)Period.Between(origin, s.Start, PeriodUnits.Seconds).Seconds, (long)Period.Between(origin, s.End, PeriodUnits.Seconds).Seconds, s.Amount, string.Join(", ", s.What.Distinct())))],
+            p.Peak is { } peak ? string.Create(culture, $"most {peak.Amount:0.##} of {p.Limit:0.##} {p.Unit}, {peak.Start:ddd HH:mm} to {peak.End:HH:mm}") : "",
+            !p.Over.IsEmpty))];
+
     /// <summary>Lays a plan out.</summary>
     public static PlanView From(Plan plan, IEnumerable<string> faults, CultureInfo culture)
     {
@@ -64,8 +85,9 @@ public sealed record PlanView
         long At(LocalDateTime t) => (long)Period.Between(origin, t, PeriodUnits.Seconds).Seconds;
         ImmutableArray<string> people = [.. tasks.SelectMany(t => t.People).Concat(plan.RunSheet.SelectMany(s => s.Who.Keys)).Distinct(StringComparer.Ordinal)];
         ImmutableArray<string> kit = [.. tasks.SelectMany(t => t.Kit).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        HashSet<string> pins = [.. plan.Edits.Pins.Select(p => p.Task)];
         ILookup<string, PlannedTask> moments = tasks.Where(t => t.Within is not null).ToLookup(t => t.Within!, StringComparer.Ordinal);
-        ImmutableArray<PlanBar> bars = [.. tasks.Select(t => Bar(t, At, moments[t.Id], culture))];
+        ImmutableArray<PlanBar> bars = [.. tasks.Select(t => Bar(t, At, moments[t.Id], pins, culture))];
         int slot = (int)plan.SlotLength.TotalSeconds;
         return new PlanView
         {
@@ -84,10 +106,11 @@ public sealed record PlanView
             Assumed = plan.Assumed,
             Fallbacks = plan.Fallbacks,
             Faults = [.. faults],
+            Fixed = [.. plan.Edits.Pins.Select(p => new FixedView(p.Task, $"{tasks.FirstOrDefault(t => t.Key == p.Task)?.Text ?? p.Task}: {string.Join(", ", new[] { p.Start?.ToString("ddd HH:mm", culture), p.Person, p.Kit }.OfType<string>())}"))],
         };
     }
 
-    private static PlanBar Bar(PlannedTask t, Func<LocalDateTime, long> at, IEnumerable<PlannedTask> moments, CultureInfo culture)
+    private static PlanBar Bar(PlannedTask t, Func<LocalDateTime, long> at, IEnumerable<PlannedTask> moments, HashSet<string> pins, CultureInfo culture)
     {
         long start = at(t.Start);
         long end = at(t.End);
@@ -119,7 +142,11 @@ public sealed record PlanView
             t.Celsius is { } c ? Figures.Celsius(c, culture) : "",
             t.Component ?? t.Dish ?? "", t.Because, string.Join("; ", facts), t.Line,
             (long)t.Slack.TotalSeconds,
-            [.. moments.Select(m => at(m.Start) - start)]);
+            [.. moments.Select(m => at(m.Start) - start)])
+        {
+            Key = t.Kind is TaskKind.Moment or TaskKind.Meal or TaskKind.House ? "" : t.Key,
+            Pinned = t.Key.Length > 0 && pins.Contains(t.Key),
+        };
     }
 
     private static TwinRow Twin(Twin t, Plan plan, CultureInfo culture) => new(
@@ -157,6 +184,23 @@ public sealed record PlanView
     }
 }
 
+/// <summary>Something a person fixed.</summary>
+/// <param name="Task">Name of the task that lasts.</param>
+/// <param name="Says">What is fixed.</param>
+public sealed record FixedView(string Task, string Says);
+
+/// <summary>A load under the rows.</summary>
+/// <param name="Title">What is loaded.</param>
+/// <param name="Unit">Unit.</param>
+/// <param name="Limit">Limit.</param>
+/// <param name="Steps">Load, where there is any.</param>
+/// <param name="Peak">The most of it, in words.</param>
+/// <param name="Over">True when it is ever above its limit.</param>
+public sealed record PlanLoad(string Title, string Unit, double Limit, ImmutableArray<LoadStep> Steps, string Peak, bool Over);
+
+/// <summary>A stretch with one load.</summary>
+public sealed record LoadStep(long From, long To, double Amount, string What);
+
 /// <summary>A row of the drawing.</summary>
 /// <param name="Id">"p:name" or "k:code".</param>
 /// <param name="Name">What stands left of it.</param>
@@ -176,7 +220,14 @@ public sealed record PlanThread(string Component, ImmutableArray<string> Tasks);
 /// <summary>A task, drawn once in every row it holds.</summary>
 public sealed record PlanBar(
     string Id, string Text, string Kind, long Start, long End, ImmutableArray<string> Rows, string When, string Lasts, string People, string Kit,
-    string Celsius, string Component, string Because, string Facts, int Line, long Slack, ImmutableArray<long> Moments);
+    string Celsius, string Component, string Because, string Facts, int Line, long Slack, ImmutableArray<long> Moments)
+{
+    /// <summary>Name that lasts from plan to plan, for pins; empty when it cannot be pinned.</summary>
+    public string Key { get; init; } = "";
+
+    /// <summary>True when a person fixed it.</summary>
+    public bool Pinned { get; init; }
+}
 
 /// <summary>A line of the swap-out table.</summary>
 public sealed record TwinRow(int Number, string Component, string State, string Amount, string Ready, string Holds, string Place, string BroughtBy, int CueSecond, string Cue, string Replaces, string Afterwards, string? MadeBy, string Age);

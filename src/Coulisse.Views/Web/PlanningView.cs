@@ -10,7 +10,17 @@ namespace Coulisse.Views.Web;
 /// <param name="Failed">True when it ended without a plan.</param>
 /// <param name="Why">Demands that cannot hold together, or what was wrong with what was asked.</param>
 /// <param name="Remedies">What would help.</param>
-public sealed record PlanningView(string Title, string Says, int Percent, string? At, bool Failed, ImmutableArray<string> Why, ImmutableArray<string> Remedies);
+public sealed record PlanningView(string Title, string Says, int Percent, string? At, bool Failed, ImmutableArray<string> Why, ImmutableArray<string> Remedies)
+{
+    /// <summary>Document of the occasion; empty when it is none yet.</summary>
+    public string Occasion { get; init; } = "";
+
+    /// <summary>Plan it was made from; empty for none.</summary>
+    public string Since { get; init; } = "";
+
+    /// <summary>Those of the remedies that can be tried by a touch.</summary>
+    public ImmutableArray<string> Touch { get; init; } = [];
+}
 
 /// <summary>The list of occasions.</summary>
 /// <param name="Rows">Last changed first.</param>

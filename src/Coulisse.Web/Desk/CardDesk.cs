@@ -22,19 +22,23 @@ internal static class CardDesk
 
     /// <summary>A card laid out for the scale.</summary>
     public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures)
-        => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<WeighOutView>>(
+    {
+        List<string> faults = [];
+        return Batch(text, scaledFor, measures, faults).Match<Parsed<WeighOutView>>(
+            batch => new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, batch, faults.Count == 0 ? scaledFor.Trim() : "", [.. faults], CultureInfo.GetCultureInfo("en-GB"))),
+            problems => new Parsed<WeighOutView>.Failed(problems));
+    }
+
+    /// <summary>A card weighed and scaled; as written when what was asked for cannot be had.</summary>
+    public static Parsed<Batch> Batch(string text, string scaledFor, string measures, List<string>? faults = null)
+        => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match(
             dish =>
             {
-                List<string> faults = [];
+                faults ??= [];
                 WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
-                Batch? wanted = scaledFor.Trim().Length > 0 ? Scale(weighed, scaledFor.Trim(), faults) : null;
-                return wanted is not null
-                    ? new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, wanted, scaledFor.Trim(), [.. faults], CultureInfo.GetCultureInfo("en-GB")))
-                    : Scaling.Scale(weighed, new ScaleTo.Factor(1)).Match<Parsed<WeighOutView>>(
-                        plain => new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, plain, "", [.. faults], CultureInfo.GetCultureInfo("en-GB"))),
-                        problems => new Parsed<WeighOutView>.Failed(problems));
+                return scaledFor.Trim().Length > 0 && Scale(weighed, scaledFor.Trim(), faults) is { } wanted ? new Parsed<Batch>.Ok(wanted) : Scaling.Scale(weighed, new ScaleTo.Factor(1));
             },
-            problems => new Parsed<WeighOutView>.Failed(problems));
+            problems => new Parsed<Batch>.Failed(problems));
 
     private static MarginsView Lay(Dish dish, string scaledFor, string measures, string code)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Store;
 using Coulisse.Views.Web;
+using Coulisse.Web.House;
 using Coulisse.Web.Pages;
 using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -14,7 +15,7 @@ internal static class DeskEndpoints
 {
     public static void MapDesk(this WebApplication app)
     {
-        app.MapGet("/", () => Page(DeskView.Empty));
+        app.MapGet("/", async (KitchenBook book, CancellationToken cancel) => await PageAsync(DeskView.Empty, book, cancel));
         app.MapGet("/cards", FileAsync);
         app.MapGet("/cards/{id}", OpenAsync);
         app.MapGet("/cards/{id}/weigh", WeighAsync);
@@ -23,11 +24,12 @@ internal static class DeskEndpoints
         app.MapPost("/api/margins", Margins);
     }
 
-    private static RazorComponentResult<DeskPage> Page(DeskView view) => new(new { View = view });
+    private static async Task<RazorComponentResult<DeskPage>> PageAsync(DeskView view, KitchenBook book, CancellationToken cancel)
+        => new(new { View = view with { Code = await book.CodeAsync(cancel), Measured = await book.MeasuresAsync(cancel) } });
 
-    private static async Task<IResult> OpenAsync(string id, KitchenStore store, CancellationToken cancel)
+    private static async Task<IResult> OpenAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel)
         => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d
-            ? Page(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")))
+            ? await PageAsync(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")), book, cancel)
             : Results.NotFound();
 
     private static async Task<IResult> WeighAsync(string id, KitchenStore store, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
@@ -65,7 +67,7 @@ internal static class DeskEndpoints
         return saved switch
         {
             SaveOutcome.Saved(var key, _) => Results.Redirect("/cards/" + key),
-            SaveOutcome.Conflict(var key, _, _) => Results.Redirect("/cards/" + key + "?both=1"),
+            SaveOutcome.Conflict(var key, var keptAs, var theirs) => Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"/compare/{key}?from={theirs.Version}&to={keptAs}&both=true")),
             _ => Results.StatusCode(StatusCodes.Status500InternalServerError),
         };
     }

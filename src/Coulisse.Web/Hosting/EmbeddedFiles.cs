@@ -15,6 +15,7 @@ internal sealed class EmbeddedFiles
         [".woff2"] = "font/woff2",
         [".svg"] = "image/svg+xml",
         [".txt"] = "text/plain; charset=utf-8",
+        [".json"] = "application/json; charset=utf-8",
         [".webmanifest"] = "application/manifest+json",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

@@ -4,7 +4,9 @@ using System.Net.Sockets;
 using System.Text;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
+using Coulisse.Views.Papers;
 using Coulisse.Views.Web;
+using Coulisse.Web.Hosting;
 using Coulisse.Web.Pages;
 using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -22,6 +24,7 @@ internal static class LiveEndpoints
     public static void MapLive(this WebApplication app)
     {
         app.MapPost("/plan/{id}/live", BeginAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
+        app.MapGet("/live/worker.js", Worker);
         app.MapGet("/live/{run}", PageAsync);
         app.MapGet("/live/{run}/links", LinksAsync);
         app.MapPost("/live/{run}/links/end", EndLinkAsync).DisableAntiforgery();
@@ -50,6 +53,14 @@ internal static class LiveEndpoints
             ? await links.RoleAsync(run, token, cancel)
             : context.IsChef() ? "" : context.User.Identity is { IsAuthenticated: true, Name: { } name } ? name : null;
 
+    /// <summary>The worker that keeps a page for a reload without network. It lies under /live so that it may keep only these pages.</summary>
+    private static IResult Worker(HttpContext context)
+    {
+        IResult file = EmbeddedFiles.Of.Serve(context, "js/live-worker.js");
+        context.Response.Headers.CacheControl = "no-cache";
+        return file;
+    }
+
     private static IResult Shut() => Results.Problem("This link has run out or belongs to another run. Ask the chef for a new one.", statusCode: StatusCodes.Status403Forbidden);
 
     private static async Task<IResult> PageAsync(HttpContext context, string run, LiveDesk desk, RoleLinks links, CancellationToken cancel)
@@ -60,7 +71,7 @@ internal static class LiveEndpoints
         }
 
         return await RoleAsync(context, run, links, cancel) is { } role
-            ? new RazorComponentResult<LivePage>(new { View = new LivePageView(run, role, context.Request.Query["t"].ToString(), open.Kept.Rehearsal, PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB"))) })
+            ? new RazorComponentResult<LivePage>(new { View = new LivePageView(run, role, context.Request.Query["t"].ToString(), open.Kept.Rehearsal, PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB"))) { Language = BriefPhrases.For(open.Occasion.People.FirstOrDefault(p => p.Name == role)?.Languages.FirstOrDefault() ?? "en").Language } })
             : Shut();
     }
 
@@ -74,7 +85,7 @@ internal static class LiveEndpoints
         return await RoleAsync(context, run, links, cancel) is null ? Shut() : Results.Ok(new
         {
             frame = await desk.FrameAsync(open, cancel),
-            plan = PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB")) with { Bars = [], Threads = [], Rows = [], Stretches = [] },
+            plan = PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB")) with { Threads = [], Rows = [], Stretches = [] },
         });
     }
 

@@ -31,6 +31,7 @@ internal static class DoorPlan
         new("/api/margins", Who.All, Who.All),
         new("/api/answer", Who.All, Who.All),
         new("/prices", Who.Kitchen | Who.Buyer | Who.Auditor, Who.Kitchen | Who.Buyer),
+        new("/kitchen/prices", Who.Kitchen | Who.Buyer | Who.Auditor, Who.Kitchen | Who.Buyer),
         new("/cost", Who.Kitchen | Who.Buyer | Who.Auditor, Who.Kitchen),
         new("/orders", Who.Kitchen | Who.Buyer | Who.Auditor, Who.Kitchen | Who.Buyer),
         new("/api/live", Who.All, Who.Kitchen | Who.Helper),

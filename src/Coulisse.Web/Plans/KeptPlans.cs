@@ -6,11 +6,12 @@ using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Store;
+using Coulisse.Web.House;
 
 namespace Coulisse.Web.Plans;
 
 /// <summary>A kept plan together with everything it was made from, read again: what papers and pages of an occasion are drawn from.</summary>
-internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf)
+internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf, KitchenBook book)
 {
     /// <summary>The plan with its occasion, batches and findings; null when there is no such plan or its occasion no longer reads.</summary>
     public async Task<(KeptPlan Kept, PlannedOccasion Planned)?> OpenAsync(string id, CancellationToken cancel)
@@ -22,7 +23,8 @@ internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf)
             return null;
         }
 
+        string code = await book.CodeAsync(cancel);
         Plan plan = TravelJson.Read<Plan>(kept.Json);
-        return (kept, new PlannedOccasion(occasion.Occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, "au"))], plan, PlanValidator.Check(occasion.Occasion, plan)));
+        return (kept, new PlannedOccasion(occasion.Occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], plan, PlanValidator.Check(occasion.Occasion, plan)));
     }
 }

@@ -1,20 +1,25 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.Json;
 using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
 using Coulisse.Cards.Reading;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Edits;
+using Coulisse.Kitchen.Planning.Tasks;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
+using Coulisse.Web.House;
 using NodaTime;
 using NodaTime.Text;
 
 namespace Coulisse.Web.Plans;
 
 /// <summary>Occasions as kept texts: the sheet or sentence is the document; which cards it was read with, and on which day, stands in the reason of its version.</summary>
-internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
+internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimeProvider clock)
 {
     private LocalDate Today => LocalDate.FromDateTime(clock.GetLocalNow().Date);
 
@@ -22,7 +27,7 @@ internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
     public async Task<Parsed<KeptOccasion>> KeepSentenceAsync(string sentence, string card, CancellationToken cancel)
     {
         LocalDate today = Today;
-        Parsed<Occasion> built = OccasionFiles.Sentence(sentence, today, [("card", card)]);
+        Parsed<Occasion> built = OccasionFiles.Sentence(sentence, today, [("card", card)], await book.HouseAsync(cancel));
         if (built is not Parsed<Occasion>.Ok(var occasion))
         {
             return new Parsed<KeptOccasion>.Failed(((Parsed<Occasion>.Failed)built).Problems);
@@ -89,10 +94,35 @@ internal sealed class OccasionShelf(KitchenStore store, TimeProvider clock)
         }
 
         bool sentence = parts.Contains("sentence");
-        return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))]) : OccasionFiles.Build(text, day, texts.GetValueOrDefault)).Match<Parsed<KeptOccasion>>(
-            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, (sentence ? o with { Title = head.Title } : o) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
+        OccasionSheet? house = await book.HouseAsync(cancel);
+        List<string> changes = await ChangesAsync(id, cancel);
+        return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))], house) : OccasionFiles.Build(text, day, texts.GetValueOrDefault, house)).Match<Parsed<KeptOccasion>>(
+            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, Changed(sentence ? o with { Title = head.Title } : o, changes) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
             p => new Parsed<KeptOccasion>.Failed(p));
     }
+
+    /// <summary>Remedies that were tried by a touch, in order.</summary>
+    public async Task<List<string>> ChangesAsync(string id, CancellationToken cancel)
+        => await store.SettingAsync(ChangesKey(id), cancel) is { } kept ? JsonSerializer.Deserialize<List<string>>(kept)! : [];
+
+    /// <summary>Notes a remedy, or takes it back.</summary>
+    public async Task ChangeAsync(string id, string words, bool on, CancellationToken cancel)
+    {
+        List<string> all = await ChangesAsync(id, cancel);
+        all.Remove(words);
+        if (on && words.Length is > 0 and < 400)
+        {
+            all.Add(words);
+        }
+
+        await store.SetAsync(ChangesKey(id), JsonSerializer.Serialize(all), cancel);
+    }
+
+    private static string ChangesKey(string id) => "changes." + id;
+
+    // a change is known by its words; one that no longer fits the sheet changes nothing
+    private static Occasion Changed(Occasion occasion, IEnumerable<string> changes)
+        => changes.Aggregate(occasion, (o, words) => RemedyCandidates.Of(o, PlanEdits.None, []).FirstOrDefault(r => r.Words == words)?.Changed ?? o);
 
     private static string Why(LocalDate day, IEnumerable<(string Path, string Id)> cards, bool sentence)
         => string.Join("; ", [$"read on {LocalDatePattern.Iso.Format(day)}", .. cards.Select(c => $"{c.Path} is {c.Id}"), .. sentence ? new[] { "sentence" } : []]);

@@ -5,6 +5,8 @@ using Coulisse.Cards;
 using Coulisse.Flows;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Edits;
+using Coulisse.Kitchen.Planning.Tasks;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 
@@ -19,11 +21,14 @@ internal sealed class PlanDesk(KitchenStore store, WebBenchOptions options, IHos
     private readonly SemaphoreSlim _one = new(1, 1);
 
     /// <summary>Begins to plan.</summary>
-    public PlanJob Begin(KeptOccasion occasion)
+    /// <param name="occasion">What is planned.</param>
+    /// <param name="edits">What a person fixed; null for nothing.</param>
+    /// <param name="since">Plan it is made from, so that what moved can be said; null for none.</param>
+    public PlanJob Begin(KeptOccasion occasion, PlanEdits? edits = null, string? since = null)
     {
-        PlanJob job = new(Guid.NewGuid().ToString("N"), occasion.Occasion.Title, options.PlanSeconds, options.Clock, life.ApplicationStopping);
+        PlanJob job = new(Guid.NewGuid().ToString("N"), occasion, options.PlanSeconds, since, options.Clock, life.ApplicationStopping);
         _jobs[job.Id] = job;
-        _ = Task.Run(() => RunAsync(job, occasion));
+        _ = Task.Run(() => RunAsync(job, occasion, edits ?? PlanEdits.None));
         return job;
     }
 
@@ -32,7 +37,7 @@ internal sealed class PlanDesk(KitchenStore store, WebBenchOptions options, IHos
 
     public void Dispose() => _one.Dispose();
 
-    private async Task RunAsync(PlanJob job, KeptOccasion kept)
+    private async Task RunAsync(PlanJob job, KeptOccasion kept, PlanEdits edits)
     {
         try
         {
@@ -40,7 +45,7 @@ internal sealed class PlanDesk(KitchenStore store, WebBenchOptions options, IHos
             try
             {
                 job.Start();
-                Parsed<PlannedOccasion> planned = options.Planner(kept.Occasion, new PlanOptions(options.PlanSeconds), job, job.Token);
+                Parsed<PlannedOccasion> planned = options.Planner(kept.Occasion, new PlanOptions(options.PlanSeconds) { Edits = edits }, job, job.Token);
                 await KeepAsync(job, kept, planned);
             }
             finally
@@ -85,14 +90,14 @@ internal sealed class PlanDesk(KitchenStore store, WebBenchOptions options, IHos
 }
 
 /// <summary>A planning in progress; hears of every better plan.</summary>
-internal sealed class PlanJob(string id, string title, double seconds, TimeProvider clock, CancellationToken stopping) : IProgress<Plan>
+internal sealed class PlanJob(string id, KeptOccasion occasion, double seconds, string? since, TimeProvider clock, CancellationToken stopping) : IProgress<Plan>
 {
     private readonly CancellationTokenSource _stop = CancellationTokenSource.CreateLinkedTokenSource(stopping);
     private readonly Lock _gate = new();
     private long? _begun;
     private int _found;
     private Plan? _best;
-    private PlanningView _view = new(title, "Waiting for another planning to end.", 0, null, false, [], []);
+    private PlanningView _view = new(occasion.Occasion.Title, "Waiting for another planning to end.", 0, null, false, [], []) { Occasion = occasion.Id, Since = since ?? "" };
 
     public string Id => id;
 
@@ -140,7 +145,7 @@ internal sealed class PlanJob(string id, string title, double seconds, TimeProvi
     {
         lock (_gate)
         {
-            _view = _view with { At = "/plan/" + planId, Percent = 100, Says = "The plan is kept." };
+            _view = _view with { At = "/plan/" + planId + (since is null ? "" : "?since=" + since), Percent = 100, Says = "The plan is kept." };
         }
     }
 
@@ -148,7 +153,9 @@ internal sealed class PlanJob(string id, string title, double seconds, TimeProvi
     {
         lock (_gate)
         {
-            _view = _view with { Failed = true, Why = why, Remedies = remedies, Percent = 100, Says = "No plan." };
+            // a remedy that changes the occasion can be tried by a touch; one that gives up a pin is done on the plan
+            HashSet<string> known = remedies.IsEmpty ? [] : [.. RemedyCandidates.Of(occasion.Occasion, PlanEdits.None, []).Select(r => r.Words)];
+            _view = _view with { Failed = true, Why = why, Remedies = remedies, Touch = [.. remedies.Where(known.Contains)], Percent = 100, Says = "No plan." };
         }
     }
 

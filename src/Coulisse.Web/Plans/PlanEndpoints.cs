@@ -2,13 +2,18 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Formats.Travel;
+using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
+using Coulisse.Kitchen.Planning.Edits;
+using Coulisse.Kitchen.Planning.Live;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
+using NodaTime;
+using NodaTime.Text;
 
 namespace Coulisse.Web.Plans;
 
@@ -18,7 +23,7 @@ internal static class PlanEndpoints
     public static void MapPlans(this WebApplication app)
     {
         app.MapGet("/occasions", OccasionsAsync);
-        app.MapGet("/occasions/{id}", (string id) => Results.Redirect("/occasions"));
+        app.MapPost("/plan/{id}/edit", EditAsync).DisableAntiforgery();
         app.MapPost("/occasions", SentenceAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapPost("/occasions/example", ExampleAsync).DisableAntiforgery();
         app.MapPost("/occasions/{id}/plan", AgainAsync).DisableAntiforgery();
@@ -30,7 +35,7 @@ internal static class PlanEndpoints
     }
 
     /// <summary>The kept plan with what the checking room says to it; null when there is none.</summary>
-    public static async Task<PlanView?> ReadAsync(KitchenStore store, OccasionShelf shelf, string id, CancellationToken cancel)
+    public static async Task<PlanView?> ReadAsync(KitchenStore store, OccasionShelf shelf, string id, string since, CancellationToken cancel)
     {
         if (await store.PlanAsync(id, cancel) is not { } kept)
         {
@@ -38,18 +43,62 @@ internal static class PlanEndpoints
         }
 
         Plan plan = TravelJson.Read<Plan>(kept.Json);
+        CultureInfo culture = CultureInfo.GetCultureInfo("en-GB");
+        Plan? before = since.Length > 0 && await store.PlanAsync(since, cancel) is { } old && old.OccasionId == kept.OccasionId ? TravelJson.Read<Plan>(old.Json) : null;
+        ImmutableArray<string> moved = before is null ? [] : PlanChanges.Between(ByKey(before), ByKey(plan));
         // a plan whose occasion no longer reads is shown unchecked, and says so
-        IEnumerable<string> faults = await shelf.OpenAsync(kept, cancel) is Parsed<KeptOccasion>.Ok(var occasion)
-            ? PlanValidator.Check(occasion.Occasion, plan).Select(f => f.Words + (f.Where.Length > 0 ? $" ({f.Where})" : ""))
-            : ["The occasion of this plan can no longer be read, so the plan is not checked."];
-        return PlanView.From(plan, faults, CultureInfo.GetCultureInfo("en-GB"));
+        if (await shelf.OpenAsync(kept, cancel) is not Parsed<KeptOccasion>.Ok(var occasion))
+        {
+            return PlanView.From(plan, ["The occasion of this plan can no longer be read, so the plan is not checked."], culture) with { Moved = moved };
+        }
+
+        PlanView view = PlanView.From(plan, PlanValidator.Check(occasion.Occasion, plan).Select(f => f.Words + (f.Where.Length > 0 ? $" ({f.Where})" : "")), culture);
+        LocalDateTime origin = LocalDateTimePattern.GeneralIso.Parse(view.Origin).Value;
+        return view with
+        {
+            Moved = before is not null && moved.IsEmpty ? ["Nothing else moved."] : moved,
+            Loads = PlanView.LoadsOf([.. LoadProfile.Circuits(plan, occasion.Occasion.Kit, occasion.Occasion.Circuits), .. ShelfLoads.Of(plan, occasion.Occasion)], origin, culture),
+            Occasion = kept.OccasionId,
+        };
     }
 
-    private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
-        => await ReadAsync(store, shelf, id, cancel) is { } view ? new RazorComponentResult<PlanPage>(new { Id = id, View = view }) : Results.NotFound();
+    /// <summary>The name that lasts in the place of the id, so that two plans can be laid beside each other.</summary>
+    private static Plan ByKey(Plan plan) => plan with { Tasks = [.. plan.Tasks.Where(t => t.Key.Length > 0).DistinctBy(t => t.Key).Select(t => t with { Id = t.Key })] };
+
+    private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel, string since = "")
+        => await ReadAsync(store, shelf, id, since, cancel) is { } view ? new RazorComponentResult<PlanPage>(new { Id = id, View = view }) : Results.NotFound();
 
     private static async Task<IResult> ViewAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
-        => await ReadAsync(store, shelf, id, cancel) is { } view ? Results.Ok(view) : Results.NotFound();
+        => await ReadAsync(store, shelf, id, "", cancel) is { } view ? Results.Ok(view) : Results.NotFound();
+
+    /// <summary>Pins a task to a start or a person, or lets it go, and plans again around it.</summary>
+    private static async Task<IResult> EditAsync(string id, [FromForm] string? task, [FromForm] string? start, [FromForm] string? person, KitchenStore store, OccasionShelf shelf, PlanDesk desk, CancellationToken cancel)
+    {
+        if (await store.PlanAsync(id, cancel) is not { } kept || await shelf.OpenAsync(kept.OccasionId, null, cancel) is not { } opened)
+        {
+            return Results.NotFound();
+        }
+
+        if (opened is not Parsed<KeptOccasion>.Ok(var occasion))
+        {
+            return Go(opened, desk);
+        }
+
+        Plan plan = TravelJson.Read<Plan>(kept.Json);
+        LocalDateTime? at = LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd'T'HH:mm").Parse(start ?? "") is { Success: true } read ? read.Value : null;
+        if (string.IsNullOrEmpty(task) || (at is null && !string.IsNullOrEmpty(start)))
+        {
+            return Refused(plan.Title, [$"“{start}” is no moment. Write the day and the time the task must start."]);
+        }
+
+        PlanEdits edits = plan.Edits with { Pins = [.. plan.Edits.Pins.Where(p => p.Task != task)] };
+        if (at is not null || !string.IsNullOrEmpty(person))
+        {
+            edits = edits with { Pins = edits.Pins.Add(new Pin(task, at, string.IsNullOrEmpty(person) ? null : person)) };
+        }
+
+        return Results.Redirect("/planning/" + desk.Begin(occasion, edits, id).Id);
+    }
 
     private static async Task<IResult> OccasionsAsync(KitchenStore store, CancellationToken cancel)
     {
@@ -87,11 +136,11 @@ internal static class PlanEndpoints
     private static async Task<IResult> AgainAsync(string id, OccasionShelf shelf, PlanDesk desk, CancellationToken cancel)
         => await shelf.OpenAsync(id, null, cancel) is { } kept ? Go(kept, desk) : Results.NotFound();
 
-    private static IResult Go(Parsed<KeptOccasion> kept, PlanDesk desk) => kept.Match(
+    public static IResult Go(Parsed<KeptOccasion> kept, PlanDesk desk) => kept.Match(
         occasion => Results.Redirect("/planning/" + desk.Begin(occasion).Id),
         problems => Refused("The occasion", [.. problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")]));
 
-    private static RazorComponentResult<PlanningPage> Refused(string title, ImmutableArray<string> why)
+    public static RazorComponentResult<PlanningPage> Refused(string title, ImmutableArray<string> why)
         => new(new { Id = "", View = new PlanningView(title, "", 100, null, true, why, []) }) { StatusCode = StatusCodes.Status422UnprocessableEntity };
 
     private static IResult Planning(string id, PlanDesk desk) => desk.Find(id) switch

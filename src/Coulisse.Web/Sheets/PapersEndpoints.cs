@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Compression;
-using Coulisse.Flows;
 using Coulisse.Papers;
 using Coulisse.Papers.Html;
 using Coulisse.Papers.Pages;
@@ -10,7 +9,6 @@ using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
 using Coulisse.Web.Plans;
 using Microsoft.AspNetCore.Http.HttpResults;
-using NodaTime;
 
 namespace Coulisse.Web.Sheets;
 
@@ -28,13 +26,13 @@ internal static class PapersEndpoints
         app.MapGet("/plan/{id}/papers/{sheet}.pdf", PdfAsync);
     }
 
-    private static async Task<IResult> ListAsync(string id, KeptPlans plans, HungSheets hung, TimeProvider clock, CancellationToken cancel, string who = "", string day = "", bool stale = false)
+    private static async Task<IResult> ListAsync(string id, KeptPlans plans, SheetWall hung, PaperBundles bundles, CancellationToken cancel, string who = "", string day = "", bool stale = false)
         => await plans.OpenAsync(id, cancel) is var (kept, planned)
-            ? new RazorComponentResult<PapersPage>(new { View = PapersView.From(id, Bundle(planned, clock), await hung.OfAsync(kept.OccasionId, cancel), new PaperNarrowing(who, day, stale)) })
+            ? new RazorComponentResult<PapersPage>(new { View = PapersView.From(id, await bundles.OfAsync(planned, cancel), await hung.OfAsync(kept.OccasionId, cancel), new PaperNarrowing(who, day, stale)) })
             : Results.NotFound();
 
     /// <summary>What was chosen is noted as printed and then opened, as pages or as files.</summary>
-    private static async Task<IResult> PrintAsync(string id, HttpContext context, KeptPlans plans, HungSheets hung, TimeProvider clock, CancellationToken cancel)
+    private static async Task<IResult> PrintAsync(string id, HttpContext context, KeptPlans plans, SheetWall hung, PaperBundles bundles, CancellationToken cancel)
     {
         if (await plans.OpenAsync(id, cancel) is not var (kept, planned))
         {
@@ -50,24 +48,24 @@ internal static class PapersEndpoints
             return Results.Redirect($"/plan/{id}/papers");
         }
 
-        PaperBundle bundle = Bundle(planned, clock);
+        PaperBundle bundle = await bundles.OfAsync(planned, cancel);
         ImmutableArray<Paper> papers = PaperPrinter.Papers(bundle, chosen.Choice);
         await hung.NoteAsync(kept.OccasionId, papers.Select(p => (p, chosen.Copies(p.Id))), cancel);
         return form["as"] == "files" ? Files(bundle, chosen) : Results.Redirect($"/plan/{id}/papers/pages?{chosen.Query}");
     }
 
-    private static async Task<IResult> DownAsync(string id, KeptPlans plans, HungSheets hung, TimeProvider clock, CancellationToken cancel)
+    private static async Task<IResult> DownAsync(string id, KeptPlans plans, SheetWall hung, PaperBundles bundles, CancellationToken cancel)
     {
         if (await plans.OpenAsync(id, cancel) is not var (kept, planned))
         {
             return Results.NotFound();
         }
 
-        await hung.TakeDownAsync(kept.OccasionId, [.. PaperShelf.Papers(Bundle(planned, clock)).Select(p => p.Id)], cancel);
+        await hung.TakeDownAsync(kept.OccasionId, [.. PaperShelf.Papers(await bundles.OfAsync(planned, cancel)).Select(p => p.Id)], cancel);
         return Results.Redirect($"/plan/{id}/papers");
     }
 
-    private static async Task<IResult> PagesAsync(string id, HttpContext context, KeptPlans plans, TimeProvider clock, CancellationToken cancel, string sheets = "", bool large = false, string size = "a4")
+    private static async Task<IResult> PagesAsync(string id, HttpContext context, KeptPlans plans, PaperBundles bundles, CancellationToken cancel, string sheets = "", bool large = false, string size = "a4")
     {
         if (await plans.OpenAsync(id, cancel) is not var (_, planned))
         {
@@ -75,12 +73,12 @@ internal static class PapersEndpoints
         }
 
         Chosen chosen = Chosen.Read(sheets, large, size);
-        ImmutableArray<Paper> papers = PaperPrinter.Papers(Bundle(planned, clock), chosen.Choice);
+        ImmutableArray<Paper> papers = PaperPrinter.Papers(await bundles.OfAsync(planned, cancel), chosen.Choice);
         return PrintPages.Serve(context, HtmlPaper.Write([.. papers.SelectMany(p => Enumerable.Repeat(p, chosen.Copies(p.Id)))], chosen.Format), $"/plan/{id}/papers");
     }
 
-    private static async Task<IResult> PdfAsync(string id, string sheet, KeptPlans plans, TimeProvider clock, CancellationToken cancel)
-        => await plans.OpenAsync(id, cancel) is var (_, planned) && PaperPrinter.Print(Bundle(planned, clock), new PaperChoice { Ids = [sheet] }) is [var printed, ..]
+    private static async Task<IResult> PdfAsync(string id, string sheet, KeptPlans plans, PaperBundles bundles, CancellationToken cancel)
+        => await plans.OpenAsync(id, cancel) is var (_, planned) && PaperPrinter.Print(await bundles.OfAsync(planned, cancel), new PaperChoice { Ids = [sheet] }) is [var printed, ..]
             ? Results.Bytes(printed.Pdf.Bytes, "application/pdf")
             : Results.NotFound();
 
@@ -102,9 +100,6 @@ internal static class PapersEndpoints
         packed.Position = 0;
         return Results.File(packed, "application/zip", $"papers-{bundle.Mark.Version}.zip");
     }
-
-    private static PaperBundle Bundle(PlannedOccasion planned, TimeProvider clock)
-        => PrintFlow.Bundle(planned, LocalDateTime.FromDateTime(clock.GetLocalNow().DateTime)) with { Faults = [.. planned.Faults.Select(f => f.Words)] };
 
     /// <summary>Sheets with their copies, as a person chose them.</summary>
     private sealed record Chosen(ImmutableArray<(string Id, int Copies)> Sheets, bool Large, PageFormat Format)

@@ -1,7 +1,8 @@
 // @ts-check
 // <live-run>: one person's page of a run. It keeps counting and keeps every tick when the network is gone.
 import { el, svg } from './dom.js';
-import { clock, makeQueue, segmentAt } from './queue.js';
+import { clock, lasting, makeQueue, segmentAt } from './queue.js';
+import { TaskList } from './live-tasks.js';
 
 class LiveRun extends HTMLElement {
   async connectedCallback() {
@@ -14,13 +15,17 @@ class LiveRun extends HTMLElement {
     this.offset = 0; this.best = Infinity; this.touch = false;
     try {
       const t = Date.now();
-      const answer = await fetch(this.api + this.tail, { cache: 'no-store' });
-      if (!answer.ok) throw new Error();
+      const [answer, words] = await Promise.all([fetch(this.api + this.tail, { cache: 'no-store' }), fetch(this.dataset.words ?? '')]);
+      if (!answer.ok || !words.ok) throw new Error();
+      this.words = await words.json();
       const both = await answer.json();
       this.plan = both.plan;
-      this.take(both.frame, Date.now() - t);
+      // a page kept by the browser's worker is old: its clock is the one this device learnt last
+      if (answer.headers.get('x-kept')) { this.offset = Number(this.safe(() => localStorage.getItem(`coulisse.offset.${this.run}`)) ?? 0); this.take(both.frame, Infinity); } else this.take(both.frame, Date.now() - t);
     } catch { this.prepend(el('p', { role: 'alert' }, 'The bench did not answer. Reload this page when the network is back.')); return; }
     this.lay();
+    // only where the browser calls the page secure is there a worker; elsewhere the open page keeps itself
+    if (isSecureContext) navigator.serviceWorker?.register('/live/worker.js').catch(() => { /* refused: the page works without */ });
     this.listen();
     setInterval(() => this.flush(), 3000);
     addEventListener('online', () => this.flush());
@@ -29,13 +34,16 @@ class LiveRun extends HTMLElement {
     this.tick();
   }
 
+  /** A phrase in the language of the page. @param {string} key @param {...(string|number)} with_ */
+  w(key, ...with_) { return with_.reduce((/** @type {string} */ t, x, i) => t.replace(`{${i}}`, String(x)), this.words[key] ?? key); }
+
   /** Seconds into the slot by the server's clock. */
   get second() { return (Date.now() + this.offset - this.frame.startMs) / 1000; }
 
   /** @param {any} frame @param {number} [trip] ms there and back, when known */
   take(frame, trip = 60) {
     // the quickest exchange tells the offset best; a slow line must not shift the clock
-    if (trip <= this.best) { this.best = trip; this.offset = frame.nowMs + trip / 2 - Date.now(); }
+    if (trip <= this.best && trip < Infinity) { this.best = trip; this.offset = frame.nowMs + trip / 2 - Date.now(); this.safe(() => localStorage.setItem(`coulisse.offset.${this.run}`, String(this.offset))); }
     if (!this.frame || frame.nowMs >= this.frame.nowMs) this.frame = frame;
     this.said = '';
   }
@@ -77,8 +85,9 @@ class LiveRun extends HTMLElement {
     this.drift = el('p', { class: 'lr-drift', role: 'status' });
     this.net = el('p', { class: 'lr-net', role: 'status' });
     this.gate = el('button', { type: 'button', class: 'main lr-tick', onclick: () => { if (this.due) this.report('gate', String(this.due.number)); } });
-    this.undo = el('button', { type: 'button', onclick: () => { const last = this.frame.gates.at(-1); if (last) this.report('undo', String(last.number)); } }, 'Take the last one back');
+    this.undo = el('button', { type: 'button', onclick: () => { const last = this.frame.gates.at(-1); if (last) this.report('undo', String(last.number)); } }, this.w('takeBack'));
     this.ways = el('div', { class: 'lr-ways' });
+    this.tasks = new TaskList(this);
     const note = el('input', { type: 'text', id: 'lr-note', maxlength: '300', autocomplete: 'off' });
     const send = (/** @type {string} */ lead) => { const text = (lead + note.value).trim(); if (text) { this.report('note', 'slot', text); note.value = ''; } };
     this.notes = el('ul', { class: 'plain' });
@@ -86,16 +95,16 @@ class LiveRun extends HTMLElement {
     const name = el('input', { type: 'text', id: 'lr-name', maxlength: '60', autocomplete: 'off' });
     const minutes = el('input', { type: 'number', id: 'lr-min', min: '0.1', max: '600', step: 'any', inputmode: 'decimal' });
     this.replaceChildren(
-      el('header', {}, el('p', { class: 'lr-who' }, this.role || 'Chef', this.dataset.rehearsal ? el('b', { class: 'lr-flag' }, ' Rehearsal') : null, this.role ? null : el('a', { href: `/live/${this.run}/links` }, 'Links for the others')), this.net),
+      el('header', {}, el('p', { class: 'lr-who' }, this.role || this.w('chef'), this.dataset.rehearsal ? el('b', { class: 'lr-flag' }, ' ' + this.w('rehearsal')) : null, this.role ? null : el('a', { href: `/live/${this.run}/links` }, this.w('links'))), this.net),
       this.strip, el('div', { class: 'lr-head' }, this.time, this.drift),
-      part('now', 'Now'), part('next', 'Next'), part('cue', 'Cue'),
-      el('div', { class: 'lr-do' }, this.gate, this.undo), this.ways,
-      part('others', 'The others'),
-      el('section', {}, el('h2', {}, 'Timers'), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); this.addTimer(name.value, Number(minutes.value)); name.value = ''; minutes.value = ''; } },
-        el('div', { class: 'field' }, el('label', { for: 'lr-name' }, 'Name'), name), el('div', { class: 'field' }, el('label', { for: 'lr-min' }, 'Minutes'), minutes), el('button', { type: 'submit' }, 'Start')), this.timers),
-      el('section', {}, el('h2', {}, 'Notes'), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); send(''); } },
-        el('div', { class: 'field' }, el('label', { for: 'lr-note' }, 'Note'), note), el('button', { type: 'submit' }, 'Write it'), el('button', { type: 'button', onclick: () => send('Lost: ') }, 'Lost this')), this.notes),
-      el('p', {}, el('button', { type: 'button', onclick: () => this.light() }, 'Light or dark')));
+      part('now', this.w('now')), part('next', this.w('next')), part('cue', this.w('cue')),
+      el('div', { class: 'lr-do' }, this.gate, this.undo), this.ways, this.tasks.root,
+      part('others', this.w('others')),
+      el('section', {}, el('h2', {}, this.w('timers')), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); this.addTimer(name.value, Number(minutes.value)); name.value = ''; minutes.value = ''; } },
+        el('div', { class: 'field' }, el('label', { for: 'lr-name' }, this.w('name')), name), el('div', { class: 'field' }, el('label', { for: 'lr-min' }, this.w('minutes')), minutes), el('button', { type: 'submit' }, this.w('start'))), this.timers),
+      el('section', {}, el('h2', {}, this.w('notes')), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); send(''); } },
+        el('div', { class: 'field' }, el('label', { for: 'lr-note' }, this.w('note')), note), el('button', { type: 'submit' }, this.w('write')), el('button', { type: 'button', onclick: () => send(this.w('lostNote') + ': ') }, this.w('lostNote'))), this.notes),
+      el('p', {}, el('button', { type: 'button', onclick: () => this.light() }, this.w('light')), ' ', el('span', { class: 'soft small' }, this.w('marked'))));
     if (this.safe(() => localStorage.getItem('coulisse.live.light'))) document.documentElement.classList.add('light');
   }
 
@@ -134,7 +143,7 @@ class LiveRun extends HTMLElement {
     const key = `${shown}|${this.touch}|${waiting.length}|${f.nowMs}|${this.clocks.length}|${last}`;
     if (key === this.said) return;
     this.said = key;
-    this.time.textContent = second < 0 ? `begins in ${clock(second).replace('\u2212', '')}` : `${clock(second)} of ${clock(p.slotSeconds)}`;
+    this.time.textContent = second < 0 ? this.w('beginsIn', far(second)) : this.w('of', clock(second), clock(p.slotSeconds));
     this.hand.setAttribute('x1', String(Math.min(Math.max(second, 0), p.slotSeconds))); this.hand.setAttribute('x2', this.hand.getAttribute('x1') ?? '0');
     // the last gate that was passed tells how late it is; between gates the plan's lengths count on
     const lastSegment = p.segments.find((/** @type {any} */ s) => s.number === last);
@@ -142,21 +151,23 @@ class LiveRun extends HTMLElement {
     let i = segmentAt(p.segments, second - late);
     if (lastSegment) i = Math.max(i, p.segments.indexOf(lastSegment));
     const now = p.segments[i]; const next = p.segments[i + 1];
-    this.put(this.drift, !waiting.length ? f.drift : lastSegment ? (Math.abs(late) < 5 ? 'on time' : `${clock(Math.abs(late))} ${late > 0 ? 'behind' : 'ahead'}`) : f.drift);
-    this.put(this.net, this.touch ? (waiting.length ? `Sending ${waiting.length}` : 'In touch with the bench') : `No network. The page goes on; ${waiting.length} ${waiting.length === 1 ? 'report waits' : 'reports wait'} here`);
+    const drift = waiting.length ? late : f.late;
+    this.put(this.drift, !gates.size ? this.w('notBegun') : Math.abs(drift) < 5 ? this.w('onTime') : this.w(drift > 0 ? 'behind' : 'ahead', lasting(Math.abs(drift))));
+    this.put(this.net, this.touch ? (waiting.length ? this.w('sending', waiting.length) : this.w('inTouch')) : waiting.length === 1 ? this.w('offOne') : this.w('offMany', waiting.length));
     this.net.classList.toggle('off', !this.touch);
-    this.say(this.now, now, i < 0 ? 'Not begun.' : 'The slot is over.');
-    this.say(this.next, next, i < 0 ? '' : 'Nothing more.');
+    this.say(this.now, now, i < 0 ? this.w('notBegunYet') : this.w('over'));
+    this.say(this.next, next, i < 0 ? '' : this.w('nothingMore'));
     const mine = p.segments.slice(Math.max(i + 1, 0)).find((/** @type {any} */ s) => s.twins.length);
-    this.put(this.cue, mine ? `${clock(mine.startSecond + late)}: ${mine.twins.map((/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `swap-out ${n}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : `swap-out ${n}`; }).join('; ')}` : 'No swap-out is left.');
+    this.put(this.cue, mine ? `${clock(mine.startSecond + late)}: ${mine.twins.map((/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `${this.w('swap', n)}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : this.w('swap', n); }).join('; ')}` : this.w('noSwap'));
     this.due = p.segments.find((/** @type {any} */ s) => s.number > last) ?? null;
-    this.put(this.gate, this.due ? `Segment ${this.due.number} begins: ${this.due.show}` : 'All segments have begun');
+    this.put(this.gate, this.due ? this.w('segmentBegins', this.due.number, this.due.show) : this.w('allBegun'));
     this.gate.toggleAttribute('disabled', !this.due);
     this.undo.toggleAttribute('disabled', !f.gates.length);
-    if (this.waysOf !== f.ways) { this.waysOf = f.ways; this.ways.replaceChildren(...(f.ways.length ? [el('h2', {}, 'Ways out')] : []), ...f.ways.map((/** @type {any} */ w) => el('button', { type: 'button', onclick: () => w.cuts.forEach((/** @type {number} */ n) => this.report('drop', String(n))) }, w.sentence))); }
-    this.put(this.others, now ? now.who.filter((/** @type {any} */ w) => w.name !== this.role).map((/** @type {any} */ w) => `${w.name}: ${w.does}`).join('\n') || 'Nobody else is named.' : '');
-    const notes = [...waiting.filter((r) => r.kind === 'note').map((r) => `${r.text} (waits here)`), ...f.notes.map((/** @type {any} */ n) => `${n.by}: ${n.text}`)];
-    if (notes.join('\n') !== this.noted) { this.noted = notes.join('\n'); this.notes.replaceChildren(...notes.map((n) => el('li', {}, n))); }
+    if (this.waysOf !== f.ways) { this.waysOf = f.ways; this.ways.replaceChildren(...(f.ways.length ? [el('h2', {}, this.w('waysOut'))] : []), ...f.ways.map((/** @type {any} */ w) => el('button', { type: 'button', onclick: () => w.cuts.forEach((/** @type {number} */ n) => this.report('drop', String(n))) }, w.sentence))); }
+    this.put(this.others, now ? now.who.filter((/** @type {any} */ w) => w.name !== this.role).map((/** @type {any} */ w) => `${w.name}: ${w.does}`).join('\n') || this.w('nobody') : '');
+    const notes = [...waiting.filter((r) => r.kind === 'note').map((r) => `${r.text} (${this.w('waitsHere')})`), ...f.notes.map((/** @type {any} */ n) => `${n.by}: ${n.text}`)];
+    if (notes.join('\n') !== this.noted) { this.noted = notes.join('\n'); this.notes.replaceChildren(...notes.map((n) => el('li', { dir: 'auto' }, n))); }
+    this.tasks.show(waiting);
     this.countDown();
     for (const r of this.strip.querySelectorAll('rect')) r.classList.toggle('on', Number(r.getAttribute('data-n')) === now?.number);
   }
@@ -165,7 +176,7 @@ class LiveRun extends HTMLElement {
     const all = this.clocks; let rung = false;
     for (const t of all) if (!t.rung && Date.now() >= t.ends) { t.rung = true; rung = true; this.ring(); }
     if (rung) this.clocks = all;
-    this.timers.replaceChildren(...all.map((/** @type {any} */ t, /** @type {number} */ n) => el('li', { class: t.rung ? 'rung' : '' }, el('span', {}, t.name), el('b', { class: 'fig' }, t.rung ? 'is up' : clock(Math.ceil((t.ends - Date.now()) / 1000))), el('button', { type: 'button', onclick: () => { this.clocks = this.clocks.filter((/** @type {any} */ _, /** @type {number} */ i) => i !== n); this.tick(); } }, 'Done with it'))));
+    this.timers.replaceChildren(...all.map((/** @type {any} */ t, /** @type {number} */ n) => el('li', { class: t.rung ? 'rung' : '' }, el('span', {}, t.name), el('b', { class: 'fig' }, t.rung ? this.w('isUp') : clock(Math.ceil((t.ends - Date.now()) / 1000))), el('button', { type: 'button', onclick: () => { this.clocks = this.clocks.filter((/** @type {any} */ _, /** @type {number} */ i) => i !== n); this.tick(); } }, this.w('doneWith')))));
   }
 
   /** @param {HTMLElement} where @param {string} text */
@@ -178,7 +189,10 @@ class LiveRun extends HTMLElement {
     where.dataset.key = key;
     if (!s) { where.replaceChildren(el('p', {}, none)); return; }
     const mine = s.who.find((/** @type {any} */ w) => w.name === this.role);
-    where.replaceChildren(el('p', { class: 'lr-mine' }, mine ? mine.does : s.show), mine ? el('p', { class: 'soft' }, s.show) : null ?? '', el('p', { class: 'fig soft' }, `${s.at}, ${s.lasts} long`, s.silence ? '; loud: nobody speaks' : '', s.droppableSeconds ? `; ${clock(s.droppableSeconds)} may be dropped` : ''));
+    where.replaceChildren(el('p', { class: 'lr-mine', dir: 'auto' }, mine ? mine.does : s.show), mine ? el('p', { class: 'soft' }, s.show) : null ?? '', el('p', { class: 'fig soft' }, `${s.at}, ${this.w('long', s.lasts)}`, s.silence ? '; ' + this.w('loud') : '', s.droppableSeconds ? '; ' + this.w('mayDrop', clock(s.droppableSeconds)) : ''));
   }
 }
+/** How far off the slot is: minutes and seconds, hours and days when it is far. @param {number} second */
+function far(second) { return second > -3600 ? clock(second).replace('\u2212', '') : lasting(-second); }
+
 customElements.define('live-run', LiveRun);

@@ -37,3 +37,12 @@ export function clock(s) {
   const a = Math.floor(Math.abs(s));
   return `${s < 0 ? '\u2212' : ''}${Math.floor(a / 60)}:${String(a % 60).padStart(2, '0')}`;
 }
+
+/** A length of time in the largest sensible units. @param {number} seconds */
+export function lasting(seconds) {
+  const s = Math.round(Math.abs(seconds));
+  if (s < 90 && s % 60) return `${s}\u202fs`;
+  if (s < 3600) return s % 60 ? `${Math.floor(s / 60)}\u202fmin ${s % 60}\u202fs` : `${s / 60}\u202fmin`;
+  if (s < 172800) return `${Math.floor(s / 3600)}\u202fh${s % 3600 >= 60 ? ` ${Math.floor((s % 3600) / 60)}\u202fmin` : ''}`;
+  return `${Math.floor(s / 86400)}\u202fd`;
+}

@@ -4,6 +4,7 @@ import { el, svg } from './dom.js';
 import { lanes, makeAxis, tickStep } from './axis.js';
 
 const LANE = 24; const GAP = 10; const HEAD = 46;
+const LOAD = 30; // px of a load under the rows
 
 class TimePlan extends HTMLElement {
   async connectedCallback() {
@@ -26,7 +27,7 @@ class TimePlan extends HTMLElement {
     this.names = el('div', { class: 'tp-names', 'aria-hidden': 'true' });
     this.stage = svg('svg', { class: 'tp-draw', role: 'group', 'aria-label': 'Time plan. Arrow keys walk from task to task; the tables below say the same.' });
     this.pane = el('div', { class: 'tp-pane', tabindex: '-1' }, this.stage);
-    this.why = el('div', { class: 'tp-why', role: 'status' }, el('p', { class: 'soft' }, 'Touch a task, or walk with the arrow keys: it says why it stands there.'));
+    this.why = el('div', { class: 'tp-why', role: 'status' }, el('p', { class: 'soft' }, 'Touch a task, or walk with the arrow keys: it says why it stands there.' + (this.dataset.edit ? ' Drag it, or move it with Shift and the arrow keys, then pin it: the plan is made again around it.' : '')));
     const zoom = (/** @type {string} */ word, /** @type {() => void} */ f) => el('button', { type: 'button', onclick: f }, word);
     this.tools = el('div', { class: 'row tp-tools', role: 'group', 'aria-label': 'Zoom' },
       zoom('All days', () => this.fit()),
@@ -97,7 +98,8 @@ class TimePlan extends HTMLElement {
       names.push(name);
       y += height;
     }
-    const height = y + 6;
+    const loads = this.loadRows(axis, y + 16, names);
+    const height = loads.until + 6;
     this.names.replaceChildren(...names);
     this.names.style.height = `${height}px`;
     this.stage.setAttribute('width', String(Math.ceil(width)));
@@ -110,7 +112,7 @@ class TimePlan extends HTMLElement {
     /** @type {any[]} */ this.order = [];
     for (const [id, r] of rows) for (const b of r.bars) bars.append(this.bar(axis, b, r, id));
     for (const t of v.threads) all.append(this.thread(axis, t));
-    all.append(bars);
+    all.append(bars, loads.drawn);
     for (const w of v.twins) all.append(this.twin(axis, w, height));
     this.stage.replaceChildren(all);
     const first = this.order.find((o) => o.dataset.id === this.chosen) ?? this.order[0];
@@ -155,13 +157,32 @@ class TimePlan extends HTMLElement {
     return g;
   }
 
+  /** Loads of circuits, shelves and trays under the rows: how full, against a line that is the limit. @param {any} axis @param {number} y @param {any[]} names */
+  loadRows(axis, y, names) {
+    const drawn = svg('g', { class: 'tp-loads', 'aria-hidden': 'true' });
+    for (const l of this.view.loads ?? []) {
+      const most = Math.max(l.limit, ...l.steps.map((/** @type {any} */ s) => s.amount)) || 1;
+      const name = el('span', { class: 'tp-name load' }, l.title.replace(/^Circuit /, ''));
+      name.style.top = `${y}px`; name.style.height = `${LOAD}px`; name.title = `${l.title}: ${l.peak}`;
+      names.push(name);
+      for (const s of l.steps) {
+        const h = Math.max(1, s.amount / most * (LOAD - 4)); const x = axis.at(s.from);
+        drawn.append(svg('rect', { x, y: y + LOAD - h, width: Math.max(axis.at(s.to) - x, 1), height: h, class: s.amount > l.limit + 1e-9 ? 'over' : '' }));
+      }
+      const top = y + LOAD - l.limit / most * (LOAD - 4);
+      drawn.append(svg('line', { x1: 0, x2: axis.width, y1: top, y2: top }));
+      y += LOAD + 8;
+    }
+    return { drawn, until: y };
+  }
+
   /** @param {any} axis @param {any} b @param {any} r @param {string} row */
   bar(axis, b, r, row) {
     const host = row[0] === 'k' && b.kind === 'moment' ? r.bars.find((/** @type {any} */ o) => o.start <= b.start && o.end >= b.end && o.kind !== 'moment') : b;
     const y = r.y + (r.lanes.get(host ?? b) ?? 0) * LANE;
     const x = axis.at(b.start); const w = Math.max(axis.at(b.end) - x, 3); const h = LANE - 4;
     const set = row[0] === 'k' && b.celsius ? b.celsius + ' ' : '';
-    const g = svg('g', { class: `tp-bar ${b.kind}`, role: 'button', tabindex: '-1', 'data-id': b.id, 'data-row': row, 'aria-label': `${set}${b.text}. ${b.when}, ${b.lasts}. ${b.people || b.kit}` });
+    const g = svg('g', { class: `tp-bar ${b.kind}`, role: 'button', tabindex: '-1', 'data-id': b.id, 'data-row': row, 'aria-label': `${set}${b.text}. ${b.when}, ${b.lasts}. ${b.people || b.kit}${b.pinned ? '. Fixed by hand' : ''}` });
     g.append(svg('rect', { x, y: y - 1, width: Math.max(w, 8), height: h + 2, class: 'hit' }));
     if (b.kind === 'heat') g.append(svg('path', { d: `M${x} ${y + h}L${x + w} ${y}V${y + h}Z`, class: 'body' }));
     else if (b.kind === 'moment' && row[0] === 'k') g.append(svg('path', { d: `M${x + w / 2} ${y - 1}l5 ${h / 2}l-5 ${h / 2}l-5 ${-h / 2}Z`, class: 'body' }));
@@ -176,6 +197,8 @@ class TimePlan extends HTMLElement {
       if (text) g.append(t);
     }
     if (b.slack > 0 && row[0] === 'p') { const tail = Math.min(axis.at(b.end + b.slack) - x - w, 400); if (tail > 3) g.append(svg('line', { x1: x + w, x2: x + w + tail, y1: y + h / 2, y2: y + h / 2, class: 'tp-slack' })); }
+    if (b.pinned) g.append(svg('path', { d: `M${x - 4} ${y - 3}h8l-4 6Z`, class: 'tp-pin' }));
+    if (this.dataset.edit && b.key) g.addEventListener('pointerdown', (/** @type {PointerEvent} */ e) => this.drag(e, b, g));
     g.addEventListener('focus', () => this.tell(b, g));
     g.addEventListener('click', () => { g.focus({ preventScroll: true }); this.tell(b, g); });
     if (!this.knots.has(b.id)) this.knots.set(b.id, { from: [x, y + h / 2], to: [x + w, y + h / 2] });
@@ -226,7 +249,49 @@ class TimePlan extends HTMLElement {
       el('p', { class: 'fig' }, `${b.when}, ${b.lasts}`, b.people ? `; ${b.people}` : '', b.kit ? `; ${b.kit}` : '', b.celsius ? ` at ${b.celsius}` : '', b.facts ? `; ${b.facts}` : ''),
       b.because ? el('p', {}, b.because) : el('p', { class: 'soft' }, 'Nothing fixed binds it beyond its place on the card.'),
       twins.length ? el('p', { class: 'fig' }, 'Makes swap-out ' + twins.map((/** @type {any} */ w) => `${w.number} (${w.component}, ${w.age} old at its cue)`).join(', ')) : null,
-      b.component ? el('p', { class: 'soft small' }, b.component, b.line ? `, card line ${b.line}` : '') : null);
+      b.component ? el('p', { class: 'soft small' }, b.component, b.line ? `, card line ${b.line}` : '') : null,
+      this.dataset.edit && b.key ? this.pinForm(b) : null);
+  }
+
+  /** Moment of a second as a form field wants it. @param {number} t */
+  field(t) { return new Date(this.origin + t * 1000).toISOString().slice(0, 16); }
+
+  /** Pins a task to a start: the plan is made again around it. @param {any} b */
+  pinForm(b) {
+    const at = el('input', { type: 'datetime-local', name: 'start', id: 'tp-at', step: 60, value: this.field(this.wanted?.id === b.id ? this.wanted.start : b.start) });
+    const form = el('form', { method: 'post', action: this.dataset.edit, class: 'row tp-edit' }, el('input', { type: 'hidden', name: 'task', value: b.key }),
+      el('label', { class: 'field', for: 'tp-at' }, el('span', {}, 'Starts at')), at, el('button', { type: 'submit' }, b.pinned ? 'Pin it here instead' : 'Pin it here'));
+    if (b.pinned) form.append(el('button', { type: 'submit', onclick: () => { at.value = ''; } }, 'Let go'));
+    return form;
+  }
+
+  /** Where a task would start: drawn as its outline, filled into the form. @param {any} b @param {number} start */
+  want(b, start) {
+    this.wanted = { id: b.id, start };
+    this.ghost?.remove();
+    const here = this.order.find((/** @type {any} */ o) => o.dataset.id === b.id);
+    const x = this.axis.at(start);
+    this.ghost = svg('rect', { x, y: here.place.y - 2, width: Math.max(this.axis.at(start + b.end - b.start) - x, 6), height: LANE, class: 'tp-ghost' });
+    this.stage.append(this.ghost);
+    const at = /** @type {HTMLInputElement|null} */ (this.why.querySelector('#tp-at'));
+    if (at) at.value = this.field(start);
+  }
+
+  /** @param {PointerEvent} e @param {any} b @param {any} g */
+  drag(e, b, g) {
+    if (e.button !== 0 || e.pointerType === 'touch') return; // a finger pans the plan; it pins by the field
+    const from = e.clientX; let moved = false;
+    const grab = this.axis.at(b.start);
+    const move = (/** @type {PointerEvent} */ m) => {
+      if (!moved && Math.abs(m.clientX - from) < 5) return;
+      if (!moved) { moved = true; g.focus({ preventScroll: true }); this.tell(b, g); }
+      const second = this.axis.second(grab + m.clientX - from);
+      const zero = this.origin / 1000;
+      this.want(b, Math.round((second + zero) / 300) * 300 - zero); // to five minutes; the field takes any
+    };
+    const end = () => { removeEventListener('pointermove', move); removeEventListener('pointerup', end); };
+    addEventListener('pointermove', move); addEventListener('pointerup', end);
+    e.preventDefault();
   }
 
   light() {
@@ -241,7 +306,9 @@ class TimePlan extends HTMLElement {
     const now = /** @type {any} */ (document.activeElement);
     if (!this.order.includes(now)) return;
     let next = null;
-    if (e.key === 'ArrowRight' || e.key === 'ArrowLeft') {
+    const b = this.byId.get(now.dataset.id);
+    if (e.shiftKey && (e.key === 'ArrowRight' || e.key === 'ArrowLeft') && this.dataset.edit && b.key) this.want(b, (this.wanted?.id === b.id ? this.wanted.start : b.start) + (e.key === 'ArrowRight' ? 300 : -300));
+    else if (e.key === 'ArrowRight' || e.key === 'ArrowLeft') {
       const row = this.order.filter((o) => o.dataset.row === now.dataset.row).sort((a, c) => a.place.x - c.place.x);
       next = row[row.indexOf(now) + (e.key === 'ArrowRight' ? 1 : -1)];
     } else if (e.key === 'ArrowDown' || e.key === 'ArrowUp') {

@@ -6,19 +6,19 @@ using Coulisse.Views.Web;
 namespace Coulisse.Web.Sheets;
 
 /// <summary>Which sheets of an occasion were printed and what they said, so that a stale one can be named.</summary>
-internal sealed class HungSheets(KitchenStore store, TimeProvider clock)
+internal sealed class SheetWall(KitchenStore store, TimeProvider clock)
 {
     /// <summary>What was printed for an occasion.</summary>
-    public async Task<Dictionary<string, HungSheet>> OfAsync(string occasion, CancellationToken cancel)
-        => await store.SettingAsync(Key(occasion), cancel) is { } kept ? JsonSerializer.Deserialize<Dictionary<string, HungSheet>>(kept)! : [];
+    public async Task<Dictionary<string, WallSheet>> OfAsync(string occasion, CancellationToken cancel)
+        => await store.SettingAsync(Key(occasion), cancel) is { } kept ? JsonSerializer.Deserialize<Dictionary<string, WallSheet>>(kept)! : [];
 
     /// <summary>Notes sheets as printed.</summary>
     public async Task NoteAsync(string occasion, IEnumerable<(Paper Paper, int Copies)> printed, CancellationToken cancel)
     {
-        Dictionary<string, HungSheet> all = await OfAsync(occasion, cancel);
+        Dictionary<string, WallSheet> all = await OfAsync(occasion, cancel);
         foreach ((Paper paper, int copies) in printed)
         {
-            all[paper.Id] = new HungSheet(paper.Title, paper.Content, paper.Mark.Version, clock.GetLocalNow(), copies);
+            all[paper.Id] = new WallSheet(paper.Title, paper.Content, paper.Mark.Version, clock.GetLocalNow(), copies);
         }
 
         await store.SetAsync(Key(occasion), JsonSerializer.Serialize(all), cancel);
@@ -27,7 +27,7 @@ internal sealed class HungSheets(KitchenStore store, TimeProvider clock)
     /// <summary>Forgets sheets that were taken down.</summary>
     public async Task TakeDownAsync(string occasion, IReadOnlyCollection<string> printable, CancellationToken cancel)
     {
-        Dictionary<string, HungSheet> all = await OfAsync(occasion, cancel);
+        Dictionary<string, WallSheet> all = await OfAsync(occasion, cancel);
         await store.SetAsync(Key(occasion), JsonSerializer.Serialize(all.Where(h => printable.Contains(h.Key)).ToDictionary()), cancel);
     }
 

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Occasions;
+
+namespace Coulisse.Web.House;
+
+/// <summary>The kitchen's book as text: one table a heading, in the form of an occasion sheet, so that it can be read, exported and pasted into one.</summary>
+internal static class BookText
+{
+    /// <summary>Its tables. The first three are those of an occasion sheet.</summary>
+    public static ImmutableArray<BookTable> Tables { get; } =
+    [
+        new("Hands", "Who works here. A name in the sentence under a card takes its skills, place and language from here.", ["Name", "Role", "Place", "Skills", "Language", "Notes"]),
+        new("Kit", "Taken for every occasion that lists none. What was understood stands beside each row.", ["Code", "What", "Place", "Number", "Capacity", "Temperatures", "Power, kW", "Circuit"]),
+        new("Circuits", "What may be drawn at once.", ["Circuit", "Rating, A", "Volts", "Limit, kW", "Kit on it"]),
+        new("Suppliers", "Terms by the name the price list uses.", ["Supplier", "Minimum order", "Delivers on"]),
+        new("Larder", "What is there is used first, the oldest before the newer.", ["Food", "Grams or pieces", "Since"]),
+    ];
+
+    /// <summary>A usual small kitchen, to begin with.</summary>
+    public static string Usual
+    {
+        get
+        {
+            Dictionary<string, List<string[]>> rows = Tables.ToDictionary(t => t.Key, _ => new List<string[]>(), StringComparer.Ordinal);
+            rows["Hands"].AddRange([["Chef", "chef, presents", "stage", "all", "English", ""], ["Helper 1", "helper", "back", "all", "English", ""], ["Helper 2", "helper", "back", "all", "English", ""]]);
+            foreach (SheetKit k in DefaultKitchen.Kit("stage"))
+            {
+                string capacity = k.CapacityText.Length > 0 ? k.CapacityText : k.Litres is { } l ? string.Create(CultureInfo.InvariantCulture, $"{l:0.#} L") : k.Shelves is { } n ? string.Create(CultureInfo.InvariantCulture, $"{n} {(k.Type == "dehydrator" ? "trays of 330 × 300 mm" : "shelves")}") : "";
+                rows["Kit"].Add([k.Code, k.What, k.Place, k.Number.ToString(CultureInfo.InvariantCulture), capacity,
+                    k.CelsiusMax is { } max ? string.Create(CultureInfo.InvariantCulture, $"{(k.CelsiusMin is { } min ? $"{min:0} " : "")}to {max:0} °C") : "", k.Kilowatts?.ToString("0.0", CultureInfo.InvariantCulture) ?? "", ""]);
+            }
+
+            return Write(rows);
+        }
+    }
+
+    /// <summary>Writes the book.</summary>
+    public static string Write(IReadOnlyDictionary<string, List<string[]>> rows)
+    {
+        StringBuilder b = new("# Kitchen\n");
+        foreach (BookTable table in Tables)
+        {
+            b.Append(CultureInfo.InvariantCulture, $"\n## {table.Key}\n\n| {string.Join(" | ", table.Columns)} |\n|{string.Concat(Enumerable.Repeat("---|", table.Columns.Length))}\n");
+            foreach (string[] row in rows.GetValueOrDefault(table.Key) ?? [])
+            {
+                b.Append("| ").AppendJoin(" | ", row.Select(Cell)).Append(" |\n");
+            }
+        }
+
+        return b.ToString();
+    }
+
+    /// <summary>Rows of each table with the line each stands on.</summary>
+    public static Dictionary<string, List<(int Line, string[] Cells)>> Read(string text)
+    {
+        Dictionary<string, List<(int, string[])>> all = Tables.ToDictionary(t => t.Key, _ => new List<(int, string[])>(), StringComparer.Ordinal);
+        List<(int, string[])>? open = null;
+        int columns = 0;
+        int seen = 0;
+        foreach ((int n, string line) in text.Split('\n').Select((l, i) => (i + 1, l.Trim())))
+        {
+            if (line.StartsWith("## ", StringComparison.Ordinal))
+            {
+                open = all.GetValueOrDefault(line[3..].Trim());
+                columns = Tables.FirstOrDefault(t => t.Key == line[3..].Trim())?.Columns.Length ?? 0;
+                seen = 0;
+            }
+            else if (line.StartsWith('|') && open is not null && seen++ > 1)
+            {
+                string[] cells = [.. line.Trim('|').Split('|').Select(c => c.Trim())];
+                open.Add((n, [.. cells.Take(columns), .. Enumerable.Repeat("", Math.Max(0, columns - cells.Length))]));
+            }
+        }
+
+        return all;
+    }
+
+    /// <summary>The part that is an occasion sheet: hands, kit, circuits. Lines keep their numbers.</summary>
+    public static string Sheet(string text)
+    {
+        int end = text.IndexOf("\n## Suppliers", StringComparison.Ordinal);
+        return end < 0 ? text : text[..end];
+    }
+
+    /// <summary>A bar or a line break would end the cell.</summary>
+    private static string Cell(string text) => text.Replace('|', '/').ReplaceLineEndings(" ").Trim();
+}
+
+/// <summary>A table of the book.</summary>
+/// <param name="Key">Heading.</param>
+/// <param name="Says">What it is for.</param>
+/// <param name="Columns">Column heads.</param>
+internal sealed record BookTable(string Key, string Says, ImmutableArray<string> Columns);

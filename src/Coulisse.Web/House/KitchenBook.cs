@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Store;
+using Coulisse.Views.Web;
+using NodaTime;
+using NodaTime.Text;
+
+namespace Coulisse.Web.House;
+
+/// <summary>What this kitchen has kept about itself, and what the rest of the bench takes from it.</summary>
+internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
+{
+    private const string Book = "kitchen-book";
+    private const string PricesId = "kitchen-prices";
+    private const string CodeKey = "kitchen.code";
+    private const string MeasuresKey = "kitchen.measures";
+
+    /// <summary>Hands, kit and circuits, to lie under every sheet; null while none is kept.</summary>
+    public async Task<OccasionSheet?> HouseAsync(CancellationToken cancel)
+        => await store.OpenDocumentAsync(Book, cancel) is { } kept && OccasionReader.Read(BookText.Sheet(kept.Text), Today) is Parsed<OccasionSheet>.Ok(var sheet) ? sheet : null;
+
+    /// <summary>Code of practice.</summary>
+    public async Task<string> CodeAsync(CancellationToken cancel) => await store.SettingAsync(CodeKey, cancel) ?? DeskView.Codes[0].Key;
+
+    /// <summary>Spoons and cups; empty when each card decides.</summary>
+    public async Task<string> MeasuresAsync(CancellationToken cancel) => await store.SettingAsync(MeasuresKey, cancel) ?? "";
+
+    /// <summary>The price list; null when none is kept or it cannot be read.</summary>
+    public async Task<PriceList?> PricesAsync(CancellationToken cancel, string? currency = null)
+        => await store.OpenDocumentAsync(PricesId, cancel) is { } kept && PriceList.Read(kept.Text, currency) is Parsed<PriceList>.Ok(var list) ? list : null;
+
+    /// <summary>Larder and suppliers' terms.</summary>
+    public async Task<OrderTerms> TermsAsync(CancellationToken cancel)
+    {
+        if (await store.OpenDocumentAsync(Book, cancel) is not { } kept)
+        {
+            return new OrderTerms();
+        }
+
+        Dictionary<string, List<(int Line, string[] Cells)>> rows = BookText.Read(kept.Text);
+        return new OrderTerms
+        {
+            Stock = [.. rows["Larder"].Select(r => Lot(r.Cells)).OfType<StockLot>()],
+            Suppliers = rows["Suppliers"].Where(r => r.Cells[0].Length > 0).GroupBy(r => r.Cells[0], StringComparer.Ordinal)
+                .ToImmutableDictionary(g => g.Key, g => new SupplierTerms(Number(g.First().Cells[1]) ?? 0, Days(g.First().Cells[2])), StringComparer.Ordinal),
+        };
+    }
+
+    /// <summary>The page.</summary>
+    public async Task<KitchenView> ViewAsync(CancellationToken cancel)
+    {
+        Document? kept = await store.OpenDocumentAsync(Book, cancel);
+        Document? prices = await store.OpenDocumentAsync(PricesId, cancel);
+        return View(kept?.Version ?? 0, kept?.Text ?? BookText.Usual, Prices(prices?.Version ?? 0, prices?.Text ?? ""), await CodeAsync(cancel), await MeasuresAsync(cancel));
+    }
+
+    /// <summary>Keeps the book as it was filled in.</summary>
+    /// <returns>What could not be read, in words; what was written is kept all the same.</returns>
+    public async Task<SaveOutcome> KeepAsync(IReadOnlyDictionary<string, List<string[]>> rows, int basedOn, string who, CancellationToken cancel)
+        => await store.SaveAsync(DocumentKind.Kitchen, Book, basedOn, "Kitchen", BookText.Write(rows), who, "", cancel);
+
+    /// <summary>Keeps the price list.</summary>
+    public Task<SaveOutcome> KeepPricesAsync(string text, int basedOn, string who, CancellationToken cancel)
+        => store.SaveAsync(DocumentKind.Prices, PricesId, basedOn, "Prices", text.ReplaceLineEndings("\n"), who, "", cancel);
+
+    /// <summary>Sets code of practice and spoons; what is not known is left as it was.</summary>
+    public async Task SetAsync(string code, string measures, CancellationToken cancel)
+    {
+        if (DeskView.Codes.Any(c => c.Key == code))
+        {
+            await store.SetAsync(CodeKey, code, cancel);
+        }
+
+        if (DeskView.Measures.Any(m => m.Key == measures))
+        {
+            await store.SetAsync(MeasuresKey, measures, cancel);
+        }
+    }
+
+    private LocalDate Today => LocalDate.FromDateTime(clock.GetLocalNow().Date);
+
+    private KitchenView View(int version, string text, PricesView prices, string code, string measures)
+    {
+        CultureInfo culture = CultureInfo.GetCultureInfo("en-GB");
+        Dictionary<string, List<(int Line, string[] Cells)>> rows = BookText.Read(text);
+        ImmutableArray<string> faults = [];
+        OccasionSheet? sheet = OccasionReader.Read(BookText.Sheet(text), Today).Match<OccasionSheet?>(s => s, problems =>
+        {
+            faults = [.. problems.Select(p => $"{Where(rows, p.Line)}{p.Message} {p.Hint} ({p.Code})")];
+            return null;
+        });
+        string ReadAs(string key, int line, string[] cells) => key switch
+        {
+            "Kit" when sheet?.Kit.FirstOrDefault(k => k.Line == line) is { } kit => KitchenView.ReadAs(kit, sheet.Circuits, culture),
+            "Hands" when sheet?.People.FirstOrDefault(p => p.Line == line) is { } person => KitchenView.ReadAs(person),
+            "Circuits" when sheet?.Circuits.FirstOrDefault(c => c.Code == cells[0]) is { } circuit => string.Create(culture, $"{circuit.LimitKilowatts:0.00} kW; on it {string.Join(", ", circuit.Kit)}"),
+            "Larder" => Lot(cells) is { } lot ? string.Create(culture, $"{lot.Amount:#,0.#}{(lot.Since is { } d ? $", since {LocalDatePattern.Iso.Format(d)}" : ", used last: no day is written")}") : "not read: write an amount such as 2.5 kg, 400 g or 12",
+            "Suppliers" => Days(cells[2]) is { IsEmpty: false } days ? "delivers on " + string.Join(", ", days) : "delivers on any day",
+            _ => "",
+        };
+        return new KitchenView(
+            version, version == 0 ? "A usual small kitchen, to begin with; nothing of it is kept yet. Change it to your own." : string.Create(culture, $"Version {version}."), faults,
+            [.. BookText.Tables.Select(t => new KitchenSection(t.Key, t.Says, t.Columns, [.. rows[t.Key].Select(r => new KitchenRow([.. r.Cells], ReadAs(t.Key, r.Line, r.Cells))), .. Enumerable.Repeat(new KitchenRow([.. t.Columns.Select(_ => "")], ""), 2)]))],
+            prices, code, measures);
+    }
+
+    private static PricesView Prices(int version, string text)
+    {
+        CultureInfo culture = CultureInfo.GetCultureInfo("en-GB");
+        return text.Trim().Length == 0
+            ? new PricesView(version, "", "No price list is kept. Paste one or drop a file: its first line names the columns item, supplier, pack size, unit, price, currency, lead days, note.", [], [])
+            : PriceList.Read(text, "").Match(
+                list => PricesView.From(version, text, list, culture),
+                problems => new PricesView(version, text, "It is kept as written, but not used until it can be read.", [.. problems.Take(30).Select(p => string.Create(culture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"))], []));
+    }
+
+    private static string Where(Dictionary<string, List<(int Line, string[] Cells)>> rows, int line)
+        => rows.SelectMany(t => t.Value.Select((r, i) => (t.Key, r.Line, Row: i + 1))).FirstOrDefault(r => r.Line == line) is { Row: > 0 } at ? string.Create(CultureInfo.InvariantCulture, $"{at.Key}, row {at.Row}: ") : "";
+
+    private static StockLot? Lot(string[] cells)
+    {
+        string amount = cells[1].Trim().ToLowerInvariant();
+        decimal factor = amount.EndsWith("kg", StringComparison.Ordinal) ? 1000 : 1;
+        string digits = amount.Replace("kg", "", StringComparison.Ordinal).Replace("pieces", "", StringComparison.Ordinal).TrimEnd('g', ' ').Replace(",", "", StringComparison.Ordinal);
+        return cells[0].Length > 0 && Number(digits) is { } n and > 0 ? new StockLot(cells[0], n * factor, LocalDatePattern.Iso.Parse(cells[2].Trim()) is { Success: true } d ? d.Value : null) : null;
+    }
+
+    private static decimal? Number(string text) => decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal n) ? n : null;
+
+    private static ImmutableArray<IsoDayOfWeek> Days(string text) => [.. Enum.GetValues<IsoDayOfWeek>()
+        .Where(d => d != IsoDayOfWeek.None && text.Split([',', ' ', ';', '/'], StringSplitOptions.RemoveEmptyEntries).Any(w => w.Length > 1 && d.ToString().StartsWith(w.TrimEnd('.'), StringComparison.OrdinalIgnoreCase)))];
+}

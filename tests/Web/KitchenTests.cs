@@ -1,0 +1,81 @@
+using System.Net;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Web.House;
+using Coulisse.Web.Plans;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Coulisse.Web.Tests;
+
+public sealed class KitchenTests
+{
+    private const string Card = "# Onion tart\n\nServes 8.\n\n- 1 kg onions\n\n1. Slice the onions, 30 min.\n2. Bake 45 min at 180 °C.\n";
+
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    private static FormUrlEncodedContent Book(int basedOn, params (string Field, string Value)[] cells)
+        => new([new("basedOn", basedOn.ToString(System.Globalization.CultureInfo.InvariantCulture)), .. cells.Select(c => new KeyValuePair<string, string>(c.Field, c.Value))]);
+
+    private static (string, string)[] Row(string table, int row, params string[] cells) => [.. cells.Select((c, i) => ($"{table}.{row}.{i}", c))];
+
+    private static async Task<Occasion> SayAsync(BenchServer bench, string sentence)
+        => Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync(sentence, Card, Cancel)).Value.Occasion;
+
+    [Fact]
+    public async Task Kept_kit_and_people_lie_under_the_next_sentence_and_a_usual_kitchen_before_that()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        Assert.Contains(await SayAsync(bench, "8 plates, 7 March 2026 14:00, 5 minutes, Ada and Ben") is { } before ? before.Assumed : [], a => a.Contains("usual small kitchen", StringComparison.Ordinal));
+
+        HttpResponseMessage kept = await bench.Client.PostAsync("/kitchen", Book(0,
+            [.. Row("Hands", 0, "Ada", "pastry", "back", "oven, knife", "French", ""), .. Row("Kit", 0, "X1", "deck oven", "back", "1", "3 shelves", "to 300 °C", "6", "K9"), .. Row("Kit", 1, "", "", "", "", "", "", "", ""), .. Row("Circuits", 0, "K9", "32", "230", "7.36", "X1")]), Cancel);
+        Occasion after = await SayAsync(bench, "8 plates, 8 March 2026 14:00, 5 minutes, Ada and Ben");
+
+        Assert.Equal(HttpStatusCode.Redirect, kept.StatusCode);
+        Assert.Equal(["X1"], after.Kit.Select(k => k.Code));
+        Assert.Equal(3, after.Kit[0].Shelves);
+        Assert.Equal(["French"], after.People.Single(p => p.Name == "Ada").Languages);
+        Assert.Equal(["English"], after.People.Single(p => p.Name == "Ben").Languages);
+        string page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel));
+        // 6 kW at 230 V: 26.1 A
+        Assert.Contains("26.1 A of 32 A on K9", page);
+    }
+
+    [Fact]
+    public async Task Two_people_who_keep_the_kitchen_both_keep_what_they_wrote()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, "Ada", "", "", "", "", "")), Cancel);
+        await bench.Client.PostAsync("/kitchen", Book(1, Row("Hands", 0, "Ben", "", "", "", "", "")), Cancel);
+
+        HttpResponseMessage third = await bench.Client.PostAsync("/kitchen", Book(1, Row("Hands", 0, "Cleo", "", "", "", "", "")), Cancel);
+
+        Assert.Equal("/kitchen?both=2", third.Headers.Location!.OriginalString);
+        Assert.Equal(["Ada", "Ben", "Cleo"], new[] { 1, 2, 3 }.Select(v => BookText.Read(bench.Store.VersionAsync("kitchen-book", v, Cancel).Result!.Text)["Hands"][0].Cells[0]));
+    }
+
+    [Fact]
+    public async Task A_bar_in_a_cell_does_not_break_the_book()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+
+        await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, "Ada | <b>x</b>\n## Kit", "", "", "", "", "")), Cancel);
+
+        (_, string[] cells) = Assert.Single(BookText.Read((await bench.Store.OpenDocumentAsync("kitchen-book", Cancel))!.Text)["Hands"]);
+        Assert.Equal("Ada / <b>x</b> ## Kit", cells[0]);
+        Assert.DoesNotContain("<b>x</b>", await bench.Client.GetStringAsync("/kitchen", Cancel));
+    }
+
+    [Fact]
+    public async Task A_price_list_that_cannot_be_read_is_kept_as_written_and_says_where()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+
+        await bench.Client.PostAsync("/kitchen/prices", new FormUrlEncodedContent([new("text", "item,size,unit,price,currency\nbutter,250,g,2.45,D\nmilk,1,bucket,2,D\n")]), Cancel);
+        string page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel));
+
+        Assert.Contains("milk,1,bucket", page);
+        Assert.Contains("Line 3", page);
+        Assert.Null(await bench.Services.GetRequiredService<KitchenBook>().PricesAsync(Cancel));
+    }
+}
