@@ -12,6 +12,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
     "banquet" => Coulisse.Gauge.Planning.BanquetGauge.Run(rest),
     "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
+    "heat" => Coulisse.Gauge.Heat.HeatGauge.Run(),
     "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
     "papers" => Coulisse.Gauge.Papers.PapersGauge.Run(),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
@@ -22,6 +23,6 @@ return (args.Length > 0 ? args[0] : "") switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), papers (the whole bundle, a thousand briefs) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), papers (the whole bundle, a thousand briefs), heat (nearness to the exact series, speed) …");
     return 2;
 }

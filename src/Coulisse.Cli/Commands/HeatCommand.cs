@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse heat: core, cool, pan, bath, dry, probe.</summary>
+/// <summary>coulisse heat: core, cool, pan, bath, dry, probe, freeze.</summary>
 internal static class HeatCommand
 {
     internal static readonly Option<bool> Json = new("--json") { Description = "One JSON document on standard output" };
@@ -17,6 +17,7 @@ internal static class HeatCommand
         command.Subcommands.Add(HeatBath.Create());
         command.Subcommands.Add(HeatDry.Create());
         command.Subcommands.Add(HeatProbe.Create());
+        command.Subcommands.Add(HeatFreeze.Create());
         command.Subcommands.Add(HeatMix.Create());
         return command;
     }

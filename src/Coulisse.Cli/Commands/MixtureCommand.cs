@@ -80,7 +80,7 @@ internal static class MixtureCommand
             if (m.Activity is { } a)
             {
                 string ice = m.FreezingPoint is null ? "" : ", ice " + string.Join(", ", Cold.Select(t => Say($"{100 * m.IceShare(t):0} % at {t:0} °C")));
-                Console.Out.WriteLine(Say($"  water activity {a.Low:0.000} to {a.High:0.000}, soluble solids {m.Phase!.SolubleSolidsPercent:0.0} %, salt in its water {m.Phase.SaltInWaterPercent:0.00} %, freezes from {(m.FreezingPoint is { } f ? Say($"{f:0.0} °C") : "below -40 °C")}{ice}"));
+                Console.Out.WriteLine(Say($"  water activity {a.Low:0.000} to {a.High:0.000}, soluble solids {m.Phase!.SolubleSolidsPercent:0.0} %, salt in its water {m.Phase.SaltInWaterPercent:0.00} %, freezes from {(m.FreezingPoint is { } f ? Say($"{f:0.0} °C") : "below −40 °C")}{ice}"));
             }
 
             if (p.Percent is { Flour: > 0 } b)
@@ -119,7 +119,7 @@ internal static class MixtureCommand
 
     private static string Parts(Composition c) => Say($"water {c.Water:0.0}, fat {c.Fat:0.0}, protein {c.Protein:0.0}, carbohydrate {c.Carbohydrate:0.0} of which sugars {(c.Sugars is { } s ? Say($"{s:0.0}") : "not held")}, fibre {c.Fibre:0.0}, salt {(c.SodiumMilligrams is { } na ? Say($"{na * 2.5 / 1000:0.00}") : "not held")}, alcohol {c.Alcohol:0.0}");
 
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static string Say(FormattableString text) => Coulisse.Matter.Quantities.TrueMinus.In(text.ToString(CultureInfo.InvariantCulture));
 
     private static double? Round(double? x) => x is { } v ? Math.Round(v, 4, MidpointRounding.AwayFromZero) : null;
 }

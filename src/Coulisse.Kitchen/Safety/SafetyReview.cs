@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Safety.Rules;
+using Coulisse.Matter.Quantities;
 
 namespace Coulisse.Kitchen.Safety;
 
@@ -29,7 +30,10 @@ public static class SafetyReview
         ImmutableArray<CoreHeld> judged = [.. dish.Components.SelectMany(c => CoreHeldRule.Judge(c))];
         return new Findings(
             code,
-            [.. judged.Select(j => j.Finding).OfType<Finding>().Concat(Rules.SelectMany(rule => rule(dish, practice, vulnerableGuests))).OrderByDescending(f => f.Severity).ThenBy(f => f.Line)],
+            [.. judged.Select(j => j.Finding).OfType<Finding>().Concat(Rules.SelectMany(rule => rule(dish, practice, vulnerableGuests))).OrderByDescending(f => f.Severity).ThenBy(f => f.Line).Select(Printed)],
             [.. judged.Select(j => j.ControlPoint).Concat(ControlPoints.Draft(dish, practice)).OrderBy(p => p.Line)]);
     }
+
+    // Figures below zero as the house prints them, on papers and terminal alike.
+    private static Finding Printed(Finding f) => f with { What = TrueMinus.In(f.What), Value = TrueMinus.In(f.Value), Limit = TrueMinus.In(f.Limit), Margin = TrueMinus.In(f.Margin), Remedy = TrueMinus.In(f.Remedy) };
 }

@@ -71,6 +71,23 @@ public sealed class FreezingLaws
         Assert.InRange(Minutes(-18) / Minutes(5), 1.15, 2);
     }
 
+    [Theory]
+    [InlineData(20, 20, -30)]
+    [InlineData(40, 40, -30)]
+    [InlineData(80, 15, -35)]
+    public void Freezing_time_lies_above_Plank_and_within_a_fifth_of_Pham(double millimetres, double h, double air)
+    {
+        HeatTransferCoefficient surface = HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(h);
+        Length half = Length.FromMillimetres(millimetres / 2);
+        double ours = HeatBody.Piece(SolidShape.Slab, [half * 2], Meat(0), Face(h, air)).Follow(C(10), Duration.FromHours(40), 0.02, 4000).TimeTo(C(-18))!.Value.TotalHours;
+        Assert.True(FreezingTime.Plank(BodyShape.Slab, half, Lean, Begins, C(air), surface).TotalHours < ours);
+        Assert.InRange(FreezingTime.Pham(BodyShape.Slab, half, Lean, Begins, C(10), C(air), C(-18), surface).TotalHours / ours, 0.8, 1.2);
+    }
+
+    [Fact]
+    public void Four_litres_from_sixty_to_five_degrees_take_two_point_six_kilograms_of_ice()
+        => Assert.Equal(2.6, IceBath.Ice(4.12, 60, 5), 0.05);
+
     [Fact]
     public void Wet_bulb_of_thirty_degrees_at_half_humidity_is_twenty_two()
         => Assert.Equal(22.0, new WetSurface(WetSurface.Saturation(30) / 2).WetBulb(30), 0.2);
