@@ -40,6 +40,14 @@ public sealed class AllergenPaperTests
     }
 
     [Fact]
+    public void A_table_of_nothing_but_heads_of_groups_keeps_them()
+    {
+        TableBlock heads = new([new("a"), new("b")], [PaperRow.Group("first"), PaperRow.Group("second")]);
+        Assert.Equal(heads.Columns, heads.Tidy().Columns);
+        Assert.DoesNotContain(PaperShelf.Papers(new PaperBundle { Mark = Bundles.Mark, Batches = [Bundles.Card("# Water\n\nServes 4.\n\n- 100 g water\n\n1. Stir.")], Code = "eu" }).First(p => p.Kind == AllergenPaper.Kind).Blocks, b => b is HeadingBlock { Text: "Why" });
+    }
+
+    [Fact]
     public void A_part_made_alone_carries_what_it_takes_from_the_rest_of_its_card()
     {
         PaperBundle demo = Demo.Unplanned();

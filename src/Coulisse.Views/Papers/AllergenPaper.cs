@@ -40,8 +40,13 @@ public static class AllergenPaper
             new TableBlock([new("Part"), .. groups.Select(g => new PaperColumn(g.Head, Side.Centre)), new("Not known")], rows.ToImmutable()),
         ];
         blocks.AddRange(GuestTable(bundle, regime));
-        blocks.Add(new HeadingBlock(1, "Why"));
-        blocks.Add(new TableBlock([new("Dish and part"), new("Allergen"), new("Because")], [.. Reasons(bundle, sheets)]));
+        PaperRow[] reasons = [.. Reasons(bundle, sheets)];
+        if (reasons.Length > 0)
+        {
+            blocks.Add(new HeadingBlock(1, "Why"));
+            blocks.Add(new TableBlock([new("Dish and part"), new("Allergen"), new("Because")], [.. reasons]));
+        }
+
         blocks.Add(new CalloutBlock("When anything is put in place of anything else", "This sheet is then wrong. Stop, have the allergens of the new food looked up, print the sheet anew."));
         return bundle.Sheet(Kind, "Allergens", [.. blocks]) with { Landscape = true, TextSize = 9 };
     }
@@ -80,6 +85,11 @@ public static class AllergenPaper
     {
         for (int i = 0; i < sheets.Length; i++)
         {
+            if (sheets[i].Dish.IsEmpty)
+            {
+                continue;
+            }
+
             yield return PaperRow.Group(bundle.TitleOf(bundle.Batches[i]));
             foreach (AllergenLine line in sheets[i].Dish)
             {

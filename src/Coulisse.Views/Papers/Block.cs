@@ -36,6 +36,11 @@ public sealed record TableBlock(ImmutableArray<PaperColumn> Columns, ImmutableAr
     public TableBlock Tidy()
     {
         int[] kept = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Pen > 0 || Rows.Any(r => r.Kind != RowKind.Group && i < r.Cells.Length && (r.Cells[i].Text.Length > 0 || r.Cells[i].Hand != ByHand.Nothing)))];
+        if (kept.Length == 0)
+        {
+            return this;   // heads of groups alone still have something to say
+        }
+
         return this with
         {
             Columns = [.. kept.Select(i => Columns[i])],
