@@ -48,7 +48,7 @@ internal static class BanquetGauge
         Console.WriteLine("| level | value | bound | unit |\n|---|---|---|---|");
         foreach (ObjectiveLevel l in plan.Objective)
         {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {l.Level} | {l.Value:0.##} | {(l.Proven ? "proven" : double.IsFinite(l.Bound) ? l.Bound.ToString("0.##", CultureInfo.InvariantCulture) : "none")} | {l.Unit} |"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {l.Level} | {l.Value:0.##} | {(l.Proven ? "proven" : l.Bound is { } b ? b.ToString("0.##", CultureInfo.InvariantCulture) : "none")} | {l.Unit} |"));
         }
 
         return found.IsEmpty ? plan : null;

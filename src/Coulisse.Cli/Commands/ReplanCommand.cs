@@ -62,7 +62,7 @@ internal static class ReplanCommand
             changes = r.Replanned.Changes,
             warnings = r.Replanned.Warnings,
             waysOut = r.WaysOut.Select(w => new { w.Sentence, lateSeconds = w.Late, runSheet = w.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show }) }),
-            objective = plan?.Objective.Select(o => new { o.Level, o.Value, bound = double.IsFinite(o.Bound) ? o.Bound : (double?)null, o.Unit, o.Proven }),
+            objective = plan?.Objective.Select(o => new { o.Level, o.Value, o.Bound, o.Unit, o.Proven }),
             title = r.Occasion.Title,
             tasks = plan?.Tasks.Select(t => new { t.Id, t.Component, step = t.Line, t.Text, kind = t.Kind, start = Iso(t.Start), end = Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
             runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.DroppableSeconds, s.DropRank }),

@@ -3,8 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization;
-using System.Text.Json.Serialization.Metadata;
-using Coulisse.Kitchen.Planning;
 using NodaTime;
 using NodaTime.Serialization.SystemTextJson;
 
@@ -53,22 +51,12 @@ public static class TravelJson
         return document.ToJsonString(new JsonSerializerOptions { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
     }
 
-    /// <summary>A level whose bound nobody proved has −∞ there; JSON has no such number, so that one figure may be the word.</summary>
-    private static void BoundMayBeUnknown(JsonTypeInfo type)
-    {
-        foreach (JsonPropertyInfo bound in type.Properties.Where(p => type.Type == typeof(ObjectiveLevel) && p.PropertyType == typeof(double) && p.Name.Equals("bound", StringComparison.OrdinalIgnoreCase)))
-        {
-            bound.NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals;
-        }
-    }
-
     private static JsonSerializerOptions Make()
     {
         JsonSerializerOptions options = new(JsonSerializerDefaults.Web)
         {
             Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
             Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
-            TypeInfoResolver = new DefaultJsonTypeInfoResolver().WithAddedModifier(BoundMayBeUnknown),
         };
         options.ConfigureForNodaTime(DateTimeZoneProviders.Tzdb);
         options.MakeReadOnly(populateMissingResolver: true);

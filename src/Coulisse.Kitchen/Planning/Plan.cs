@@ -233,10 +233,10 @@ public sealed record RunSegment
 /// <summary>One level of the objective.</summary>
 /// <param name="Level">Name of the level.</param>
 /// <param name="Value">Value reached.</param>
-/// <param name="Bound">Best value any plan could have, as proven.</param>
+/// <param name="Bound">Best value any plan could have, as proven; null when nothing is.</param>
 /// <param name="Unit">Unit of both.</param>
-public sealed record ObjectiveLevel(string Level, double Value, double Bound, string Unit)
+public sealed record ObjectiveLevel(string Level, double Value, double? Bound, string Unit)
 {
     /// <summary>True when the value equals the bound.</summary>
-    public bool Proven => Math.Abs(Value - Bound) < 1e-6;
+    public bool Proven => Bound is { } b && Math.Abs(Value - b) < 1e-6;
 }

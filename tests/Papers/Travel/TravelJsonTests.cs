@@ -39,7 +39,7 @@ public sealed class TravelJsonTests
             SlotStart = new LocalDateTime(2026, 10, 10, 14, 0),
             SlotLength = Duration.FromMinutes(25),
             Tasks = [new PlannedTask { Id = "a", Text = "weigh", Kind = TaskKind.Work, Start = new LocalDateTime(2026, 10, 9, 8, 0), End = new LocalDateTime(2026, 10, 9, 8, 30), Celsius = 82.5, Slack = Duration.FromMinutes(3) }],
-            Objective = [new ObjectiveLevel("shown", 3, 5, "points")],
+            Objective = [new ObjectiveLevel("shown", 3, 5, "points"), new ObjectiveLevel("fresh", 3, null, "hours")],
         };
         string once = TravelJson.Write(plan);
         Assert.Equal(once, TravelJson.Write(TravelJson.Read<Plan>(once)));

@@ -66,7 +66,7 @@ public static class PlanWriter
     }
 
     private static IEnumerable<ObjectiveLevel> Levels(PrepProblem prep, EngineSchedule schedule)
-        => schedule.Levels.Zip(prep.Problem.Goals, (l, g) => new ObjectiveLevel(g.Name, (l.Value + g.Offset) / g.Scale, l.Bound == long.MinValue ? double.NegativeInfinity : (l.Bound + g.Offset) / g.Scale, g.Unit));
+        => schedule.Levels.Zip(prep.Problem.Goals, (l, g) => new ObjectiveLevel(g.Name, (l.Value + g.Offset) / g.Scale, l.Bound == long.MinValue ? null : (l.Bound + g.Offset) / g.Scale, g.Unit));
 
     private static ImmutableArray<Twin> Twins(Occasion occasion, SlotPlan slot, PrepWork work, PrepProblem prep, EngineSchedule schedule, Dictionary<int, string> ids)
         => [.. slot.Twins.Select((need, k) =>
