@@ -29,6 +29,14 @@ internal static class ListedUsed
                 continue;
             }
 
+            // A method that names few of its own foods ("whisk till smooth") takes the list as one.
+            string own = string.Join('\n', c.Steps.Select(s => Plain(s.Text)));
+            FoodAmount[] foods = [.. c.Ingredients.Where(l => l.Kind == LineKind.Ingredient).SelectMany(l => l.Foods).Where(f => f.Food.Length > 2)];
+            if (3 * foods.Count(f => Named(f, own)) < 2 * (foods.Length - 1))
+            {
+                continue;
+            }
+
             List<Remark> unused = [];
             foreach (IngredientLine l in c.Ingredients)
             {
@@ -76,8 +84,34 @@ internal static class ListedUsed
         foreach (string w in plain.Split([' ', '-', '\''], StringSplitOptions.RemoveEmptyEntries))
         {
             // "yolks" in "yolk", "Zwiebeln" in "Zwiebel", "beaten egg" in "eggs"
-            string stem = w.Length > 5 ? w[..^2] : w.Length > 3 ? w.TrimEnd('s', 'e') : w;
+            // "Eier" in "Ei"; flour in "rub in the butter"
+            if ((w == "eier" && Places.FindWord(steps, "ei") >= 0) || (w == "flour" && Places.FindWord(steps, "rub") >= 0))
+            {
+                return true;
+            }
+
+            // "beet" in "beetroot", "pear" in "pears": the step may call it by its first syllables.
+            if (w.Length > 6 && Shortened(w, steps))
+            {
+                return true;
+            }
+
+            string stem = w.Length > 5 ? w[..^2] : w.Length > 3 ? w[..^1] : w;
             if (stem.Length > 2 && steps.Contains(stem, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Shortened(string word, string steps)
+    {
+        for (int n = 4; n < word.Length - 2; n++)
+        {
+            // "Brösel" of "Semmelbrösel"
+            if (Places.FindWord(steps, word[..n]) >= 0 || Places.FindWord(steps, word[..n] + "s") >= 0 || (word.Length - n > 4 && Places.FindWord(steps, word[n..]) >= 0))
             {
                 return true;
             }

@@ -43,6 +43,18 @@ internal static class Plausible
     /// <summary>Salt and setting agents against the weight of the part; silent when anything in it has no weight.</summary>
     private static IEnumerable<Remark> Shares(Component c)
     {
+        if (!c.Steps.Any(s => Places.HasAny(s.Text, Salted)) && !Places.HasAny(c.Name, Salted))
+        {
+            foreach (IngredientLine l in c.Ingredients.Where(l => l.Kind == LineKind.Ingredient))
+            {
+                // Salt and raising agents by the cup are spoons misread, unless something is cured or boiled in them.
+                foreach (FoodAmount f in l.Foods.Where(f => f is { Unit: "cup", Amount: >= 0.12, Grams: null } && Places.HasAny(f.Food, "salt", "baking powder", "baking soda", "bicarbonate") && !Places.HasAny(f.Food, Salted)))
+                {
+                    yield return new Remark(l.Span.Line, "implausible", System.FormattableString.Invariant($"“{l.Text}”: {f.Amount:0.##} cup of {f.Food}; a spoon is usual."));
+                }
+            }
+        }
+
         IEnumerable<IngredientLine> lines = c.Ingredients.Where(l => l.Kind == LineKind.Ingredient);
         FoodAmount[] foods = [.. lines.SelectMany(l => l.Foods)];
         if (foods.Length < 3 || foods.Any(f => f.Grams is null && f.Unit is not ("pinch" or null) && f.Unit is not ("ml" or "l" or "dl" or "cl")))

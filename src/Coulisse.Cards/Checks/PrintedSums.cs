@@ -5,15 +5,18 @@ internal static class PrintedSums
 {
     public static IEnumerable<Remark> Of(Dish dish)
     {
+        double? all = Sum(dish.Components.SelectMany(c => c.Ingredients));
         foreach (Component c in dish.Components)
         {
-            double sum = 0;
+            double part = 0;
             bool whole = true;
             int foods = 0;
             foreach (IngredientLine l in c.Ingredients)
             {
                 if (l.Kind == LineKind.Total && Printed(l.Text, dish.Language) is { } printed)
                 {
+                    // A total may be of the whole dish ("total dough" under the last stage): the sum it is nearer to is the one it claims.
+                    double sum = all is { } every && Math.Abs(every - printed) < Math.Abs(part - printed) ? every : part;
                     // A line without grams leaves the sum open: then nothing can be said.
                     if (whole && foods > 1 && Math.Abs(sum - printed) > Math.Max(1, printed * 0.005))
                     {
@@ -25,12 +28,28 @@ internal static class PrintedSums
                     foreach (FoodAmount f in l.Foods)
                     {
                         foods++;
-                        sum += f.Grams ?? 0;
+                        part += f.Grams ?? 0;
                         whole &= f.Grams is not null && f.GramsMax is null;
                     }
                 }
             }
         }
+    }
+
+    private static double? Sum(IEnumerable<IngredientLine> lines)
+    {
+        double sum = 0;
+        foreach (FoodAmount f in lines.Where(l => l.Kind == LineKind.Ingredient).SelectMany(l => l.Foods))
+        {
+            if (f.Grams is not { } g || f.GramsMax is not null)
+            {
+                return null;
+            }
+
+            sum += g;
+        }
+
+        return sum;
     }
 
     private static double? Printed(string s, string lang)

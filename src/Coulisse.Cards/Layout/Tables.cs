@@ -77,7 +77,28 @@ internal static class Tables
             }
         }
 
+        Totals(body, names, plan, lang, into);
         return true;
+    }
+
+    /// <summary>The printed sum of the column of totals: kept as a total, never added.</summary>
+    private static void Totals(List<(string[] Cells, Span Span)> body, string[] names, TableColumns plan, string lang, List<Piece> into)
+    {
+        int column = Array.FindIndex(names, n => n.Length > 0 && Lexicon.Longest("total", n, 0, 2, lang, out _) is not null);
+        if (column < 0 || plan.Sizes)
+        {
+            return;
+        }
+
+        foreach ((string[] cells, Span span) in body)
+        {
+            string food = At(cells, plan.Food);
+            string amount = WithUnit(At(cells, column), At(names, column), lang);
+            if (food.Length > 0 && Lexicon.Longest("total", food, 0, 2, lang, out _) is not null && LineKinds.HasAmount(amount, lang))
+            {
+                into.Add(new Piece(PieceKind.Item, $"{food}: {amount}", span));
+            }
+        }
     }
 
     private static void Single(string[] cells, Span span, TableColumns plan, string[] names, string lang, List<Piece> into)

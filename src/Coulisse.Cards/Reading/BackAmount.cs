@@ -68,11 +68,11 @@ internal static class BackAmount
             return rest.Length > 0 && rest[0] is ',' ? food + rest : food + (rest.Length > 0 ? ", " + rest : "");
         }
 
-        return Count(t, lang, d) ?? s;
+        return s;
     }
 
     /// <summary>"eggs x 3", "uova 3", "sale un pizzico": a small bare count, or a measure in words, as the last words.</summary>
-    private static string? Count(string t, string lang, Draft d)
+    public static string? Count(string t, string lang, Draft d)
     {
         int space = t.LastIndexOf(' ');
         if (space <= 1)

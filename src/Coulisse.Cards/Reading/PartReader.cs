@@ -22,6 +22,7 @@ internal static class PartReader
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {
             s = BackAmount.Take(s, lang, d);
+            s = d.Amount is null ? BackAmount.Count(s.TrimEnd(' ', ',', '.', ';'), lang, d) ?? s : s;
         }
 
         Tails.Read(s, lang, d);
