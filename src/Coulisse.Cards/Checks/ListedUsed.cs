@@ -84,8 +84,8 @@ internal static class ListedUsed
         foreach (string w in plain.Split([' ', '-', '\''], StringSplitOptions.RemoveEmptyEntries))
         {
             // "yolks" in "yolk", "Zwiebeln" in "Zwiebel", "beaten egg" in "eggs"
-            // "Eier" in "Ei"; flour in "rub in the butter"
-            if ((w == "eier" && Places.FindWord(steps, "ei") >= 0) || (w == "flour" && Places.FindWord(steps, "rub") >= 0))
+            // "Eier" in "Ei"; flour in "rub in the butter", the dry things in "sift"
+            if ((w == "eier" && Places.FindWord(steps, "ei") >= 0) || (w == "flour" && Places.FindWord(steps, "rub") >= 0) || (w is "flour" or "powder" or "soda" && Places.FindWord(steps, "sift") >= 0))
             {
                 return true;
             }
