@@ -11,6 +11,9 @@ public sealed record Dish
     /// <summary>ISO 639-1 code of the language found.</summary>
     public string Language { get; init; } = "en";
 
+    /// <summary>Whose spoons, cups and pints it means.</summary>
+    public MeasureSystem Measures { get; init; } = MeasureSystem.Assumed;
+
     /// <summary>What the card serves or makes as a whole.</summary>
     public ImmutableArray<CardYield> Yields { get; init; } = [];
 

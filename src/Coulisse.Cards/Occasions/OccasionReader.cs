@@ -34,10 +34,23 @@ public static class OccasionReader
         List<Problem> problems = [];
         (string title, List<(int Line, string Text)> sentences, List<SheetTable> tables) = Lay(text, problems);
         OccasionSheet sheet = Sentences(new OccasionSheet { Title = title }, sentences, today);
+        foreach ((int line, string s) in sentences)
+        {
+            SheetMistakes.OfDays(s, line, problems);
+            SheetMistakes.OfTimes(s, line, true, problems);
+        }
+
+        sheet = Past(sheet, today);
         sheet = Tables(sheet, tables, (sheet.SlotStart ?? today.AtMidnight()).Date, problems);
+        SheetMistakes.OfRows(sheet, problems);
         sheet = Outside(sheet, problems);
         return problems.Count > 0 ? Fail([.. problems]) : new Parsed<OccasionSheet>.Ok(sheet);
     }
+
+    /// <summary>A day that is over may be meant (a plan looked at again): said, not refused.</summary>
+    private static OccasionSheet Past(OccasionSheet sheet, LocalDate today) => sheet.SlotStart is { } start && start.Date < today
+        ? sheet with { Remarks = [new Remark(1, "date past", string.Create(CultureInfo.InvariantCulture, $"{start.Date:d MMMM uuuu} is past. Write another day if this is to be cooked."))] }
+        : sheet;
 
     private static Parsed<OccasionSheet> Fail(ImmutableArray<Problem> problems) => new Parsed<OccasionSheet>.Failed(problems);
 
@@ -60,6 +73,10 @@ public static class OccasionReader
                 {
                     open = new SheetTable(heading, number, cells, []);
                     tables.Add(open);
+                    if (heading.Length == 0)
+                    {
+                        problems.Add(new Problem("OCC017", number, "This table stands under no heading, so nobody knows what it lists.", "Put ## Dishes, ## Hands, ## Kit, ## Circuits, ## Guests' diets or ## What is shown above it."));
+                    }
                 }
                 else if (!line.Contains("---", StringComparison.Ordinal))
                 {
@@ -270,6 +287,14 @@ public static class OccasionReader
             {
                 problems.Add(new Problem("OCC005", t.Line, $"The table under “{t.Heading}” has no column {string.Join(", ", missing)}.", $"It needs {string.Join(", ", needs)}."));
                 continue;
+            }
+
+            if (h is "hands" or "people")
+            {
+                foreach ((int line, string[] cells) in t.Rows)
+                {
+                    Array.ForEach(cells, c => SheetMistakes.OfTimes(c, line, true, problems));
+                }
             }
 
             sheet = h switch

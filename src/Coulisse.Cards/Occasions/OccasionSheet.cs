@@ -63,6 +63,9 @@ public sealed record OccasionSheet
     /// <summary>What the sheet was silent on and what was assumed instead, in words.</summary>
     public ImmutableArray<string> Assumed { get; init; } = [];
 
+    /// <summary>What is odd but may be meant ("the day is past").</summary>
+    public ImmutableArray<Remark> Remarks { get; init; } = [];
+
     /// <summary>Sentences kept as written.</summary>
     public ImmutableArray<Note> Notes { get; init; } = [];
 }

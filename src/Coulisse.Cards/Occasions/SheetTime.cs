@@ -55,6 +55,27 @@ internal static class SheetTime
         return null;
     }
 
+    /// <summary>A date the calendar does not have ("31 November 2026"); null when there is none.</summary>
+    public static string? Wrong(string s)
+    {
+        for (int m = 0; m < 12; m++)
+        {
+            int at = Places.FindWord(s, Months[m]);
+            string[] before = at >= 2 ? s[..at].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries) : [];
+            if (before.Length > 0 && int.TryParse(before[^1], NumberStyles.None, CultureInfo.InvariantCulture, out int day) && day is 0 or (> 28 and < 100))
+            {
+                string[] after = s[(at + Months[m].Length)..].Split([' ', ',', '.', ';'], StringSplitOptions.RemoveEmptyEntries);
+                int year = after.Length > 0 && int.TryParse(after[0], NumberStyles.None, CultureInfo.InvariantCulture, out int y) && y is > 1900 and < 2200 ? y : 2000;
+                if (day == 0 || day > CalendarSystem.Iso.GetDaysInMonth(year, m + 1))
+                {
+                    return s[(at - 1 - before[^1].Length)..(at + Months[m].Length)].Trim() + (year == 2000 ? "" : " " + after[0]);
+                }
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Clock times in order of the text.</summary>
     public static List<LocalTime> Times(string s)
     {

@@ -37,7 +37,7 @@ internal static class Finishing
         remarks.AddRange(Checks.CrossChecks.Of(dish));
         return dish with
         {
-            Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],
+            Measures = Reading.Measures.Of(dish), Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],
         };
     }
 

@@ -8,6 +8,7 @@ internal static class All
     public static IEnumerable<Command> Create() =>
     [
         ReadCommand.Create(),
+        FoodsCommand.Create(),
         WeighCommand.Create(),
         ScaleCommand.Create(),
         LabelCommand.Create(),

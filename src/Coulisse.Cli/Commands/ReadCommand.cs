@@ -5,7 +5,9 @@ using System.Text;
 using System.Text.Json;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
+using Coulisse.Cards.Writing;
 using Coulisse.Formats.In;
+using Coulisse.Formats.Out;
 
 namespace Coulisse.Cli.Commands;
 
@@ -18,8 +20,10 @@ internal static class ReadCommand
         Option<string?> lines = new("--lines") { Description = "Read each line of FILE as an ingredient line; prints one JSON array" };
         Option<string?> steps = new("--steps") { Description = "Read each line of FILE as a step; prints one JSON array" };
         Option<bool> why = new("--why") { Description = "Print token by token what became of each line" };
+        Option<string?> form = new("--as") { Description = "Print the dish as a tidy card, or as schema.org data: card, jsonld" };
+        form.AcceptOnlyFromAmong("card", "jsonld");
         Option<bool> json = new("--json") { Description = "Print one JSON document" };
-        Command command = new("read", "Reads a card and shows what was understood.\nExample: coulisse read examples/demo/cards/starter.md") { card, lines, steps, why, json };
+        Command command = new("read", "Reads a card and shows what was understood.\nExample: coulisse read examples/demo/cards/starter.md") { card, lines, steps, why, form, json };
         command.SetAction(parsed =>
         {
             string? file = parsed.GetValue(lines) ?? parsed.GetValue(steps) ?? parsed.GetValue(card);
@@ -49,10 +53,17 @@ internal static class ReadCommand
             }
 
             return Incoming.ToCard(text, file).Match(CardReader.Read, problems => new Parsed<Dish>.Failed(problems)).Match(
-                dish => parsed.GetValue(json) ? Input.Json(DishJson(dish)) : Print(dish, parsed.GetValue(why)),
+                dish => parsed.GetValue(form) is { } written ? Text(written == "card" ? CardWriter.Write(dish) : RecipeData.Write(dish)) : parsed.GetValue(json) ? Input.Json(DishJson(dish)) : Print(dish, parsed.GetValue(why)),
                 problems => Input.Fail(file, problems));
         });
         return command;
+    }
+
+    private static int Text(string text)
+    {
+        Console.OutputEncoding = new UTF8Encoding(false);
+        Console.Out.Write(text.EndsWith('\n') ? text : text + "\n");
+        return Exit.Done;
     }
 
     private static IEnumerable<string> Rows(string text) => text.Split('\n').Select(l => l.TrimEnd('\r')).Where(l => l.Length > 0);
@@ -77,7 +88,7 @@ internal static class ReadCommand
 
     private static object DishJson(Dish d) => new
     {
-        schema = "coulisse/read/1", d.Title, d.Language, yields = d.Yields.Select(Yield),
+        schema = "coulisse/read/1", d.Title, d.Language, measures = new { d.Measures.System, d.Measures.Settled, d.Measures.Because }, yields = d.Yields.Select(Yield),
         components = d.Components.Select(c => new
         {
             c.Name, makes = c.Makes.Select(Yield), keeps = c.Keeps.Select(k => new { k.Hours, k.Celsius, k.Where, k.SameDay, k.Text }),
@@ -92,7 +103,7 @@ internal static class ReadCommand
     private static int Print(Dish dish, bool why)
     {
         Console.OutputEncoding = new UTF8Encoding(false);
-        Console.Out.WriteLine($"{dish.Title} ({dish.Language})");
+        Console.Out.WriteLine($"{dish.Title} ({dish.Language}; {dish.Measures.Because})");
         foreach (Component c in dish.Components)
         {
             Console.Out.WriteLine($"\n{(c.Name.Length > 0 ? c.Name : "(the dish)")}");

@@ -13,6 +13,11 @@ internal static class RecipeCard
 
     public static string Of(JsonElement recipe, int recipes)
     {
+        if (Carried(recipe) is { } card)
+        {
+            return card;
+        }
+
         StringBuilder b = new();
         b.Append("# ").AppendLine(One(Text(recipe, "name")) is { Length: > 0 } name ? name : "Untitled").AppendLine();
         Yield(recipe, b);
@@ -54,6 +59,34 @@ internal static class RecipeCard
         }
 
         return b.ToString();
+    }
+
+    /// <summary>The card that goes with data written here; null when there is none, or when the list or the steps beside it were changed since: then those speak.</summary>
+    private static string? Carried(JsonElement recipe)
+    {
+        if (!recipe.TryGetProperty("encodingFormat", out JsonElement format) || format.ValueKind != JsonValueKind.String || format.GetString() != Out.RecipeData.CardFormat
+            || !recipe.TryGetProperty("text", out JsonElement text) || text.ValueKind != JsonValueKind.String)
+        {
+            return null;
+        }
+
+        string card = text.GetString()!;
+        string[] bodies = [.. card.Split('\n').Select(l => Body(l.TrimEnd('\r')))];
+        HashSet<string> lines = [.. bodies, .. bodies.Select(One)];
+        bool same = Texts(recipe, "recipeIngredient").All(l => l.EndsWith(':') || lines.Contains(l)) && Sections(recipe).SelectMany(s => s.Steps).All(lines.Contains);
+        return same ? card : null;
+
+        static string Body(string l)
+        {
+            int i = l.StartsWith("- ", StringComparison.Ordinal) ? 2 : 0;
+            int digits = i;
+            while (i == 0 && digits < l.Length && char.IsAsciiDigit(l[digits]))
+            {
+                digits++;
+            }
+
+            return digits > 0 && digits + 1 < l.Length && l[digits] == '.' && l[digits + 1] == ' ' ? l[(digits + 2)..] : l[i..];
+        }
     }
 
     private static void Steps(List<string> steps, StringBuilder b)
