@@ -10,7 +10,7 @@ internal static class LineReader
     /// <summary>The line's reading and the questions it raises.</summary>
     public static IngredientLine Read(string raw, string lang, Span span, List<Doubt> doubts)
     {
-        string s = Marks.Strip(Folding.Line(raw.AsSpan(0, Math.Min(raw.Length, LongestLine))));
+        string s = Marks.Strip(raw.Length <= LongestLine ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestLine)));
         IngredientLine line = new() { Span = span, Text = s };
         if (s.Length == 0)
         {

@@ -17,7 +17,7 @@ internal static class StepReader
     /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
     public static Step Read(string raw, string lang, Span span, string component, int order, double? ovenBefore = null)
     {
-        string s = Marks.Strip(Folding.Line(raw.AsSpan(0, Math.Min(raw.Length, LongestStep))));
+        string s = Marks.Strip(raw.Length <= LongestStep ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestStep)));
         List<(int At, string Id)> operations = Operations.In(s, lang);
         string? main = Operations.Main(operations);
         List<StepTemperature> temperatures = Heat.In(s, lang, main, operations);

@@ -8,6 +8,9 @@ internal static class Folding
 {
     private const int LongestEntity = 12;
 
+    /// <summary>The line as the readers want it; the same string when it is so already.</summary>
+    public static string Line(string text) => text.Length > 0 && text[0] > ' ' && text[^1] > ' ' && IsPlain(text) ? text : Line(text.AsSpan());
+
     /// <summary>The line as the readers want it. Linear in its length.</summary>
     public static string Line(ReadOnlySpan<char> text)
     {

@@ -15,13 +15,13 @@ internal static class Lexicon
     /// <summary>Languages whose own words win in their own cards.</summary>
     public static readonly string[] Languages = ["en", "fr", "de", "es", "it", "ja"];
 
-    private static readonly Lazy<FrozenDictionary<string, (string Lang, UnitWord Unit)[]>> LazyUnits = new(LoadUnits);
-    private static readonly Lazy<FrozenDictionary<string, FrozenDictionary<string, (string Lang, string Value)[]>>> LazyWords = new(LoadWords);
+    private static readonly Lazy<WordTable<UnitWord>> LazyUnits = new(LoadUnits);
+    private static readonly Lazy<FrozenDictionary<string, WordTable<string>>> LazyWords = new(LoadWords);
 
     /// <summary>The unit a word names in a language; null when it names none.</summary>
     public static UnitWord? Unit(ReadOnlySpan<char> key, string lang)
     {
-        if (!LazyUnits.Value.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(key, out (string Lang, UnitWord Unit)[]? found))
+        if (LazyUnits.Value.Find(key) is not { } found)
         {
             return null;
         }
@@ -37,13 +37,15 @@ internal static class Lexicon
             any ??= l == "*" || lang == "en" ? unit : null;
         }
 
-        return any ?? (found.Length == 1 && key.Length > 2 ? found[0].Unit : null);
+        return any ?? (found.Length == 1 && key.Length > 2 ? found[0].Value : null);
     }
 
     /// <summary>What a word of a class becomes; null when it is not of the class in this language.</summary>
-    public static string? Word(string kind, ReadOnlySpan<char> key, string lang)
+    public static string? Word(string kind, ReadOnlySpan<char> key, string lang) => Word(LazyWords.Value[kind], key, lang);
+
+    private static string? Word(WordTable<string> table, ReadOnlySpan<char> key, string lang)
     {
-        if (!LazyWords.Value[kind].GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(key, out (string Lang, string Value)[]? found))
+        if (table.Find(key) is not { } found)
         {
             return null;
         }
@@ -62,9 +64,15 @@ internal static class Lexicon
     /// <summary>Longest phrase of a class that begins at a place; gives its end.</summary>
     public static string? Longest(string kind, string s, int at, int words, string lang, out int end)
     {
+        end = at;
+        WordTable<string> table = LazyWords.Value[kind];
+        if (at >= s.Length || !table.MayBegin(s[at]))
+        {
+            return null;
+        }
+
         Span<char> buffer = stackalloc char[96];
         string? best = null;
-        end = at;
         int i = at;
         for (int w = 0; w < words && i < s.Length; w++)
         {
@@ -75,7 +83,7 @@ internal static class Lexicon
             }
 
             int n = Folding.Key(s.AsSpan(at, i - at), buffer);
-            if (n > 0 && Word(kind, buffer[..n], lang) is { } value)
+            if (n > 0 && Word(table, buffer[..n], lang) is { } value)
             {
                 best = value;
                 end = i < s.Length && s[i] == '.' ? i + 1 : i;
@@ -93,9 +101,14 @@ internal static class Lexicon
     /// <summary>Longest unit that begins at a place.</summary>
     public static UnitWord? LongestUnit(string s, int at, string lang, out int end)
     {
+        end = at;
+        if (at >= s.Length || !LazyUnits.Value.MayBegin(s[at]))
+        {
+            return null;
+        }
+
         Span<char> buffer = stackalloc char[96];
         UnitWord? best = null;
-        end = at;
         int i = at;
         for (int w = 0; w < 4 && i < s.Length; w++)
         {
@@ -130,20 +143,20 @@ internal static class Lexicon
         return best;
     }
 
-    private static FrozenDictionary<string, (string, UnitWord)[]> LoadUnits()
+    private static WordTable<UnitWord> LoadUnits()
     {
         ReferenceTable t = ReferenceTable.Load("reading/units.tsv");
-        return t.Rows.GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal)
-            .ToFrozenDictionary(g => g.Key, g => g.Select(r => (r[1], new UnitWord(r[2], r[3], ReferenceTable.Number(r[4])))).ToArray(), StringComparer.Ordinal);
+        return new WordTable<UnitWord>(t.Rows.GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal)
+            .ToFrozenDictionary(g => g.Key, g => g.Select(r => (r[1], new UnitWord(r[2], r[3], ReferenceTable.Number(r[4])))).ToArray(), StringComparer.Ordinal));
     }
 
-    private static FrozenDictionary<string, FrozenDictionary<string, (string, string)[]>> LoadWords()
+    private static FrozenDictionary<string, WordTable<string>> LoadWords()
     {
         ReferenceTable t = ReferenceTable.Load("reading/words.tsv");
         return t.Rows.GroupBy(r => r[2], StringComparer.Ordinal).ToFrozenDictionary(
             c => c.Key,
-            c => c.SelectMany(r => Forms(r).Select(form => (Form: form, Row: r))).GroupBy(f => Folding.Key(f.Form), StringComparer.Ordinal)
-                .ToFrozenDictionary(g => g.Key, g => g.Select(f => (f.Row[1], f.Row[3])).Distinct().ToArray(), StringComparer.Ordinal),
+            c => new WordTable<string>(c.SelectMany(r => Forms(r).Select(form => (Form: form, Row: r))).GroupBy(f => Folding.Key(f.Form), StringComparer.Ordinal)
+                .ToFrozenDictionary(g => g.Key, g => g.Select(f => (f.Row[1], f.Row[3])).Distinct().ToArray(), StringComparer.Ordinal)),
             StringComparer.Ordinal);
 
         // What is done to a food agrees with it in gender and number.
