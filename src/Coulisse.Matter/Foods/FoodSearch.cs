@@ -40,7 +40,7 @@ public sealed class FoodSearch
         if (best.Count == 0)
         {
             // Nothing holds it: perhaps a letter is wrong.
-            int far = key.Length < 4 ? 0 : key.Length < 8 ? 1 : 2;
+            int far = key.Length < 4 ? 0 : key.Length < 7 ? 1 : 2;
             foreach ((string id, string name, string alias, string folded, bool own) in _names)
             {
                 int apart = far > 0 ? Apart(key, folded, far) : int.MaxValue;

@@ -11,7 +11,7 @@ public sealed class FoodSearchTests
     [InlineData("Haselnus", "hazelnut")]
     [InlineData("butterm", "buttermilk")]
     [InlineData("crème fr", "creme-fraiche")]
-    [InlineData("薄力", "flour-cake")]
+    [InlineData("薄力", "cake-flour")]
     public void What_is_typed_so_far_finds_the_food(string typed, string id) => Assert.Contains(FoodSearch.Default.Find(typed, 8), f => f.Id.StartsWith(id.Split('-')[0], StringComparison.Ordinal));
 
     [Theory]
@@ -40,8 +40,8 @@ public sealed class FoodSearchTests
             return Enumerable.Range(0, 3).Min(_ =>
             {
                 long start = Stopwatch.GetTimestamp();
-                _ = FoodSearch.Default.DidYouMean(t, 12);
-                return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+                IReadOnlyList<FoundFood> found = FoodSearch.Default.DidYouMean(t, 12);
+                return found.Count > 12 ? double.MaxValue : Stopwatch.GetElapsedTime(start).TotalMilliseconds;
             });
         })];
 
