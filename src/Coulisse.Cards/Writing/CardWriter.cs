@@ -61,6 +61,9 @@ public static class CardWriter
         }
     }
 
+    /// <summary>A line as it is printed: what only a footnote said stands in it from here on.</summary>
+    public static string Line(IngredientLine line) => line.Text + string.Concat(line.Foods.Select(f => f.Alternative is { } other && !line.Text.Contains(other, StringComparison.OrdinalIgnoreCase) ? $" (or {other})" : ""));
+
     private static void Lines(IEnumerable<IngredientLine> lines, StringBuilder b)
     {
         string? group = null;
@@ -76,14 +79,7 @@ public static class CardWriter
                 group = g;
             }
 
-            b.Append("- ").Append(l.Text);
-            // What only a footnote said stands in the line itself from here on.
-            foreach (FoodAmount f in l.Foods)
-            {
-                b.Append(f.Alternative is { } other && !l.Text.Contains(other, StringComparison.OrdinalIgnoreCase) ? $" (or {other})" : "");
-            }
-
-            b.Append('\n');
+            b.Append("- ").Append(Line(l)).Append('\n');
         }
     }
 

@@ -58,7 +58,7 @@ public static class RecipeData
 
             foreach (IngredientLine l in lines)
             {
-                yield return l.Text;
+                yield return CardWriter.Line(l);
             }
         }
     }
