@@ -32,7 +32,13 @@ internal static class Looks
         }
 
         Draft d = new();
-        return BackAmount.Take(body, lang, d) != body && d.Amount is not null && !Statement(body, lang); // "Serves 4." is no food
+        if (BackAmount.Take(body, lang, d) != body && d.Amount is not null)
+        {
+            return !Statement(body, lang);
+        }
+
+        // A bare count binds only a food everybody knows: "Chapter 3" is none.
+        return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d) is { } food && FoodIds.Match(food, lang) is not null;
     }
 
     private static bool Serving(string body, string lang)
