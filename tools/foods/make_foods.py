@@ -68,6 +68,33 @@ def from_ciqual(r):
     return p, round(6.25 * jones / n625, 2) if jones and n625 else None
 
 
+GREENS = "spinach chard kale cabbage lettuce sorrel purslane cress rocket endive chicory mustard-greens turnip-greens pak-choi dandelion frisee radicchio lambs-lettuce batavia oak-leaf little-gem mesclun iceberg butterhead vine-leaf borage".split()
+ROOTS = "potato carrot onion beet turnip swede parsnip celeriac kohlrabi radish daikon salsify garlic shallot leek horseradish jerusalem taro yam cassava lotus burdock jicama".split()
+WORDS = (("spices and herbs", ""), ("oils", ""), ("vegetable", "vegetable"), ("tuber", "vegetable"), ("herbs", "greens"), ("fruit", "fruit"), ("legume", "pulse"), ("poultry", "poultry"), ("pork", "pork"), ("beef", "beef"), ("lamb", "beef"), ("cereal", "cereal"),
+         ("pasta, rice", "cereal"), ("eggs", "egg"), ("dairy", "milk"), ("seafood", "shellfish"), ("fish, raw", "fish"), ("finfish", "fish"), ("raw meat", "beef"), ("milk", "milk"))
+
+
+def class_of(ident, source, sr, cq):
+    """Class of a food for what cooking leaves of its vitamins; empty when the table of retention has none for it."""
+    if source[0] == "k":
+        return ""
+    row = sr[source[1:]] if source[0] == "n" else cq[source[1:]]
+    group = (row["group"] if source[0] == "n" else row["subgroup"] or row["group"]).lower()
+    name = (row["description"] if source[0] == "n" else row["name"]).lower()
+    cls = next((c for w, c in WORDS if w in group), "")
+    if cls == "vegetable":
+        return "greens" if any(x in ident for x in GREENS) and "turnip" != ident else "roots" if any(x in ident for x in ROOTS) else "vegetable"
+    if cls == "milk" and name.startswith("egg,"):
+        return "egg"
+    if cls == "fish" and ("crustacean" in name or "mollusk" in name):
+        return "shellfish"
+    if cls == "cereal" and ident.endswith("-flour"):
+        return "flour"
+    if group == "raw meat":
+        return "poultry" if any(x in name for x in ("chicken", "turkey", "duck", "goose", "hen,", "capon", "quail", "pigeon", "guinea", "pheasant")) else "pork" if "pork" in name else "beef"
+    return cls
+
+
 def household(rows):
     densities, units = {}, {}
     for r in rows:
@@ -194,7 +221,7 @@ def main():
                 names[key] = ident
         cell = lambda v: "" if v is None else f"{v:g}"
         pairs = lambda d: ";".join(f"{k}={v:g}{marks.get(k, '')}" for k, v in d.items())
-        rows.append([ident, *f[2:8], cite, why, cell(factor or None), *[cell(parts.get(k)) for k in PARTS], pairs(densities), pairs(units), cell(edible), f[8], f[9]])
+        rows.append([ident, *f[2:8], cite, why, cell(factor or None), *[cell(parts.get(k)) for k in PARTS], pairs(densities), pairs(units), cell(edible), f[8], f[9], class_of(ident, source, sr, cq)])
     if faults:
         print("\n".join(faults), file=sys.stderr)
         sys.exit(1)
@@ -205,7 +232,7 @@ def main():
                 "# Opened: 2026-11-25\n"
                 "# Units: g per 100 g edible part, mineral columns and vitc in mg; carbohydrate without fibre; densities g/mL as state=value; units in g each, edible part; edible in percent of the bought weight; * marks an assumed figure; empty is not held\n"
                 "# Made by: tools/foods/make_foods.py\n")
-        o.write("\t".join(["id", "en", "fr", "de", "es", "it", "ja", "source", "why", "nfactor", *PARTS, "density", "units", "edible", "contains", "depends"]) + "\n")
+        o.write("\t".join(["id", "en", "fr", "de", "es", "it", "ja", "source", "why", "nfactor", *PARTS, "density", "units", "edible", "contains", "depends", "class"]) + "\n")
         for r in rows:
             o.write("\t".join(r) + "\n")
     print(f"{len(rows)} foods, {len(names)} names")

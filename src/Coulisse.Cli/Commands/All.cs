@@ -15,6 +15,7 @@ internal static class All
         MixtureCommand.Create(),
         SubstituteCommand.Create(),
         ReachCommand.Create(),
+        DietsCommand.Create(),
         SafetyCommand.Create(),
         HeatCommand.Create(),
         BackupCommand.Create(),

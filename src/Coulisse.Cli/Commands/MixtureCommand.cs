@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Method;
 using Coulisse.Matter.Foods;
@@ -15,7 +16,7 @@ internal static class MixtureCommand
     // A serving cabinet, a display, a freezer.
     private static readonly double[] Cold = [-8, -12, -18];
 
-    private sealed record Part(MixedComponent Mixed, ImmutableArray<StageMixture> Stages, Percentages? Percent, ImmutableArray<string> Balance, double? Overrun);
+    private sealed record Part(MixedComponent Mixed, ImmutableArray<StageMixture> Stages, Percentages? Percent, ImmutableArray<string> Balance, double? Overrun, KeptInCooking? Kept);
 
     public static Command Create()
     {
@@ -41,8 +42,10 @@ internal static class MixtureCommand
 
     private static int Show(WeighedDish weighed, ImmutableArray<MixedComponent> mixed, double metres, double? litre, bool json)
     {
-        ImmutableArray<Part> parts = [.. weighed.Components.Where(c => !c.Lines.IsEmpty).Zip(mixed, (c, m) => new Part(m, StageMixtures.Of(c, m, metres), Percentages.Of(weighed, c), BalanceRules.Of(weighed, c), litre is { } g && m.Composition is { } x ? MixVolume.OverrunPercent(x, g) : null))];
-        return json ? Json(weighed.Dish.Title, parts) : Print(weighed.Dish.Title, parts);
+        ImmutableArray<Part> parts = [.. weighed.Components.Where(c => !c.Lines.IsEmpty).Zip(mixed, (c, m) => new Part(m, StageMixtures.Of(c, m, metres), Percentages.Of(weighed, c), BalanceRules.Of(weighed, c), litre is { } g && m.Composition is { } x ? MixVolume.OverrunPercent(x, g) : null, KeptInCooking.Of(c)))];
+        ImmutableArray<Problem> faults = [.. weighed.Components.SelectMany(c => MethodFold.Faults(c))];
+        int done = json ? Json(weighed.Dish.Title, parts) : Print(weighed.Dish.Title, parts);
+        return faults.IsEmpty ? done : Input.Fail(weighed.Dish.Title, faults);
     }
 
     private static int Json(string title, ImmutableArray<Part> parts) => Input.Json(new
@@ -59,6 +62,7 @@ internal static class MixtureCommand
             percentages = x.Part.Percent is { } q ? new { flour = WeighCommand.Round(q.Flour), hydration = Round(q.Hydration), lines = q.Lines.Select(l => new { line = l.Line.Source.Span.Line, food = l.Line.Food.Food, ofTotal = Round(l.OfTotal), ofFlour = Round(l.OfFlour) }) } : null,
             agents = x.Mixed.Agents.Select(y => new { food = y.FoodId, percent = Round(y.Percent), of = "the batch", verdict = y.Verdict, remarks = y.Remarks }), balance = x.Part.Balance,
             stages = x.Part.Stages.Select(s => new { line = s.Step.Span.Line, grams = WeighCommand.Round(s.Grams), water = Round(s.Composition?.Water), fat = Round(s.Composition?.Fat), sugars = Round(s.Composition?.Sugars), salt = Round(s.Composition?.SodiumMilligrams * 2.5 / 1000), alcohol = Round(s.Composition?.Alcohol), solubleSolids = Round(s.Phase?.SolubleSolidsPercent), notes = s.Notes }),
+            kept = x.Part.Kept is { } k ? new { way = k.Way, vitaminCMilligrams = new { before = Round(k.VitaminCBefore), after = Round(k.VitaminC) }, potassiumMilligrams = new { before = Round(k.PotassiumBefore), after = Round(k.Potassium) }, ironMilligrams = new { before = Round(k.IronBefore), after = Round(k.Iron) }, calciumMilligrams = new { before = Round(k.CalciumBefore), after = Round(k.Calcium) }, withoutFactor = k.WithoutFactor } : null,
             unknown = x.Mixed.Unknown, leftOut = x.Mixed.LeftOut,
         }),
     });
@@ -101,6 +105,11 @@ internal static class MixtureCommand
             foreach (StageMixture s in p.Stages)
             {
                 Console.Out.WriteLine(Say($"  after line {s.Step.Span.Line}: {s.Grams:0.#} g{(s.Composition is { } d ? ", " + Parts(d) : "")} ({string.Join("; ", s.Notes)})"));
+            }
+
+            if (p.Kept is { VitaminCBefore: > 1 } kept)
+            {
+                Console.Out.WriteLine(Say($"  kept when {kept.Way}: vitamin C {kept.VitaminC:0} of {kept.VitaminCBefore:0} mg"));
             }
 
             if (!m.Unknown.IsEmpty)

@@ -152,7 +152,7 @@ internal static class ScaleCommand
             {
                 line = l.Weighed.Source.Span.Line, text = l.Weighed.Source.Text, food = l.Weighed.Food.Food, asWritten = l.Weighed.Grade == WeightGrade.Unknown ? null : (double?)WeighCommand.Round(l.Weighed.Grams),
                 grams = l.Weighed.Grade == WeightGrade.Unknown ? null : (double?)WeighCommand.Round(l.Grams), low = WeighCommand.Round(l.Weighed.Low * c.Factor), high = WeighCommand.Round(l.Weighed.High * c.Factor),
-                rounded = WeighCommand.Round(l.Rounded), roundingPercent = Math.Round(l.RoundingPercent, 3), grade = l.Weighed.Grade, why = l.Weighed.Why.Text,
+                rounded = WeighCommand.Round(l.Rounded), eggs = WholeEggs.Of(l, b.Weighed.Measures)?.Eggs, roundingPercent = Math.Round(l.RoundingPercent, 3), grade = l.Weighed.Grade, why = l.Weighed.Why.Text,
             }),
             steps = c.Steps.Select(s => new { line = s.Step.Span.Line, text = s.Step.Text, minutesAsWritten = s.MinutesAsWritten, minutes = s.Minutes, minutesCautious = s.MinutesCautious, physical = s.Physical, timesAsWritten = s is { Minutes: { } m, MinutesAsWritten: > 0 and var w } ? (double?)Math.Round(m / w, 3) : null, why = s.Why }),
         }),

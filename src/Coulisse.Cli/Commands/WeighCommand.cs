@@ -31,7 +31,7 @@ internal static class WeighCommand
     internal static int Read(string path, string? measures, Func<WeighedDish, int> then) => Input.Bytes(path, out int exit) is not { } bytes
         ? exit
         : CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), path)).Match(
-            dish => then(Weighing.Weigh(dish, measures)),
+            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? then(Weighing.Weigh(dish, measures, foods)) : failed,
             problems => Input.Fail(path, problems));
 
     private static int Json(WeighedDish w) => Input.Json(new
@@ -40,7 +40,7 @@ internal static class WeighCommand
         components = w.Components.Select(c => new
         {
             name = c.Component.Name, grams = Round(c.Grams), grade = c.Grade,
-            lines = c.Lines.Select(l => new { line = l.Source.Span.Line, text = l.Source.Text, food = l.Food.Food, foodId = l.Food.FoodId, grams = l.Grade == WeightGrade.Unknown ? null : (double?)Round(l.Grams), low = Round(l.Low), high = Round(l.High), grade = l.Grade, why = l.Why.Text, source = l.Why.Source }),
+            lines = c.Lines.Select(l => new { line = l.Source.Span.Line, text = l.Source.Text, food = l.Food.Food, foodId = l.Food.FoodId, grams = l.Grade == WeightGrade.Unknown ? null : (double?)Round(l.Grams), low = Round(l.Low), high = Round(l.High), grade = l.Grade, why = l.Why.Text, source = l.Why.Source, foodSource = l.Known?.Source }),
         }),
         doubts = w.Doubts.Select(d => new { d.Line, d.Question, candidates = d.Candidates.Select(x => x.Text), d.Moves }),
     });

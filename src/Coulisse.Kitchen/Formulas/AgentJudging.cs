@@ -43,7 +43,7 @@ internal static partial class AgentJudging
     }
 
     // The acid of milk's own foods is held by their salts and moves the pH little.
-    private static double Sour(WeighedLine line) => line.Food.FoodId is { } id && FoodTable.Default.Find(id) is { } food && !food.Contains.Contains("milk") ? food.Composition.Acid ?? 0 : 0;
+    private static double Sour(WeighedLine line) => line.Known is { } food && !food.Contains.Contains("milk") ? food.Composition.Acid ?? 0 : 0;
 
     // What is stated cold says nothing of heat; only a card that nowhere heats says so, and only for an agent that must boil: a filling is baked in its case.
     private static double? Hottest(Dish dish, WeighedComponent component, WeighedLine[] weighed, SettingAgent agent)

@@ -41,8 +41,8 @@ public static class Blending
     public static Parsed<ImmutableArray<MixedComponent>> Of(WeighedDish dish)
     {
         ArgumentNullException.ThrowIfNull(dish);
-        return Takes.Circle(dish.Dish) is { } circle
-            ? new Parsed<ImmutableArray<MixedComponent>>.Failed([circle])
+        return Soundness.Of(dish) is { IsEmpty: false } faults
+            ? new Parsed<ImmutableArray<MixedComponent>>.Failed(faults)
             : new Parsed<ImmutableArray<MixedComponent>>.Ok([.. dish.Components.Where(c => !c.Lines.IsEmpty).Select(c => Mix(dish, c))]);
     }
 
@@ -75,7 +75,7 @@ public static class Blending
     {
         if (line.Food.FromComponent is not { } words)
         {
-            return LineComposition.Of(line.Food);
+            return LineComposition.Of(line);
         }
 
         if (Takes.Find(dish.Dish, words) is not { } taken || dish.Components.FirstOrDefault(c => ReferenceEquals(c.Component, taken) && !c.Lines.Contains(line)) is not { } source)

@@ -12,11 +12,19 @@ public static class LineComposition
     public static Composition? Of(FoodAmount food)
     {
         ArgumentNullException.ThrowIfNull(food);
-        if (food.FoodId is null || FoodTable.Default.Find(food.FoodId) is not { } known)
-        {
-            return null;
-        }
+        return food.FoodId is { } id && FoodTable.Default.Find(id) is { } known ? Of(food, known) : null;
+    }
 
+    /// <summary>Composition per 100 g of a weighed line; null when its food is not known.</summary>
+    public static Composition? Of(WeighedLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return line.Known is { } known ? Of(line.Food, known) : null;
+    }
+
+    /// <summary>A row at the fat a line names.</summary>
+    internal static Composition Of(FoodAmount food, Food known)
+    {
         return FatPercent(food.Grade) is { } fat && known.Composition.Fat is > 0 and < 100 ? known.Composition.WithFat(fat) : known.Composition;
     }
 

@@ -20,33 +20,34 @@ internal static class LineWeight
     private static readonly string[] Gelatine = ["gelatin", "gélatine"];
     private static readonly string[] Juice = ["juice", "jus", "saft", "zumo", "jugo", "succo"];
 
-    public static WeighedLine Of(IngredientLine line, FoodAmount amount, CardMeasures card, string language)
+    public static WeighedLine Of(IngredientLine line, FoodAmount amount, CardMeasures card, string language, FoodTable foods)
     {
-        Food? food = Known(amount, language);
-        FoodAmount named = food is not null && amount.FoodId != food.Id ? amount with { FoodId = food.Id, FoodConfidence = FoodTable.Default.Match(amount.Food, language)?.Confidence ?? amount.FoodConfidence } : amount;
+        Food? food = Known(amount, language, foods);
+        FoodAmount named = food is not null && amount.FoodId != food.Id ? amount with { FoodId = food.Id, FoodConfidence = foods.Match(amount.Food, language)?.Confidence ?? amount.FoodConfidence } : amount;
         if (food?.Id == "gelatine" && named.Grade is null && GelatineLeaf.Grades.FirstOrDefault(g => amount.Food.Contains(g.Grade, StringComparison.OrdinalIgnoreCase)) is { } grade)
         {
             named = named with { Grade = grade.Grade };
         }
 
-        return Weigh(line, named, food, card);
+        return Weigh(line, named, food, card) with { Known = food };
     }
 
-    private static Food? Known(FoodAmount amount, string language)
+    private static Food? Known(FoodAmount amount, string language, FoodTable foods)
     {
         if (amount.FromComponent is not null)
         {
             return null;
         }
 
-        string? id = amount.FoodId is not null && FoodTable.Default.Find(amount.FoodId) is not null ? amount.FoodId : FoodTable.Default.Match(amount.Food, language)?.Id;
+        // The reader knows only the foods that ship: a name of the house's own comes first.
+        string? id = foods.Match(amount.Food, language) is { } house && foods.IsOwn(house.Id) ? house.Id : amount.FoodId is not null && foods.Find(amount.FoodId) is not null ? amount.FoodId : foods.Match(amount.Food, language)?.Id;
         if (id is null && Gelatine.Any(g => amount.Food.Contains(g, StringComparison.OrdinalIgnoreCase)) && GelatineLeaf.Grades.Any(g => amount.Food.Contains(g.Grade, StringComparison.OrdinalIgnoreCase)))
         {
             id = "gelatine";
         }
 
         // "beetroot, roasted": where the table holds the prepared food apart, that is the one meant.
-        if (amount.Preparation?.Split(' ', ',')[0] is { Length: > 0 } done && FoodTable.Default.Match($"{done} {amount.Food}", language) is { Confidence: 1 } prepared)
+        if (amount.Preparation?.Split(' ', ',')[0] is { Length: > 0 } done && foods.Match($"{done} {amount.Food}", language) is { Confidence: 1 } prepared)
         {
             id = prepared.Id;
         }
@@ -58,10 +59,10 @@ internal static class LineWeight
             bool zest = Zest.Any(z => words.Contains(z, StringComparison.Ordinal));
             bool juice = Juice.Any(j => words.Contains(j, StringComparison.Ordinal));
             string? part = zest == juice ? null : zest ? $"{id}-zest" : $"{id}-juice";
-            id = part is not null && FoodTable.Default.Find(part) is not null ? part : id;
+            id = part is not null && foods.Find(part) is not null ? part : id;
         }
 
-        return id is null ? null : FoodTable.Default.Find(id);
+        return id is null ? null : foods.Find(id);
     }
 
     private static WeighedLine Weigh(IngredientLine line, FoodAmount a, Food? food, CardMeasures card)

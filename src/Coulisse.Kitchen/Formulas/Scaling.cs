@@ -79,7 +79,7 @@ public static class Scaling
 
     private static Parsed<Batch> ToHave(WeighedDish w, string food, double grams, double? step)
     {
-        string? id = Coulisse.Matter.Foods.FoodTable.Default.Match(food, w.Dish.Language)?.Id ?? food;
+        string? id = w.Foods.Match(food, w.Dish.Language)?.Id ?? food;
         WeighedLine[] lines = [.. w.Components.SelectMany(c => c.Lines).Where(l => l.Grade != WeightGrade.Unknown && (l.Food.Food.Equals(food, StringComparison.OrdinalIgnoreCase) || l.Food.FoodId == id))];
         double now = lines.Sum(l => l.Grams);
         return now > 0
@@ -104,8 +104,11 @@ public static class Scaling
     private static Parsed<Batch>.Ok Build(WeighedDish w, Func<Component, double> factor, double all, string words, double? step) => new(new Batch(w, all, words, [.. w.Components.Select(c =>
     {
         double k = factor(c.Component);
-        return new BatchComponent(c, k, 1, [.. c.Lines.Select(l => Line(l, k, step))], [.. c.Component.Steps.Select(s => Minutes(s, k))]);
+        return new BatchComponent(c, k, Batches(c.Component, k), [.. c.Lines.Select(l => Line(l, k, step))], [.. c.Component.Steps.Select(s => Minutes(s, k))]);
     })]));
+
+    // A part that is made in a tin or frame is made in whole fillings of it; other parts go into one bowl as far as the card knows.
+    private static int Batches(Component component, double factor) => component.Vessels.Any(v => v.Kind is "tin" or "frame" or "mould" or "terrine" or "ring" or "dish") ? Math.Max(1, (int)Math.Ceiling(factor - 1e-6)) : 1;
 
     private static Parsed<Batch>.Failed Failed(string code, string message, string hint) => new([new Problem(code, 0, message, hint)]);
 

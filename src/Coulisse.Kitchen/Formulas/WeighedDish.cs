@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Coulisse.Cards;
+using Coulisse.Matter.Foods;
 using Coulisse.Matter.Quantities;
 
 namespace Coulisse.Kitchen.Formulas;
@@ -28,6 +30,10 @@ public sealed record WeighedDish(Dish Dish, ImmutableArray<WeighedComponent> Com
 {
     /// <summary>Doubts that weighing added to those of reading (spoon systems that differ, missing unit weights).</summary>
     public ImmutableArray<Doubt> Doubts { get; init; } = [];
+
+    /// <summary>The foods it was weighed with: those that ship, with the house's own laid over.</summary>
+    [JsonIgnore]
+    public FoodTable Foods { get; init; } = FoodTable.Default;
 }
 
 /// <summary>A component with its weights.</summary>
@@ -50,4 +56,9 @@ public sealed record WeighedComponent(Component Component, ImmutableArray<Weighe
 /// <param name="High">High end.</param>
 /// <param name="Grade">How sure.</param>
 /// <param name="Why">Where the grams came from.</param>
-public sealed record WeighedLine(IngredientLine Source, FoodAmount Food, double Grams, double Low, double High, WeightGrade Grade, Origin Why);
+public sealed record WeighedLine(IngredientLine Source, FoodAmount Food, double Grams, double Low, double High, WeightGrade Grade, Origin Why)
+{
+    /// <summary>The row of the food table it was taken for, the house's own where it has one; null when the food is not known or is a part of another component.</summary>
+    [JsonIgnore]
+    public Food? Known { get; init; }
+}

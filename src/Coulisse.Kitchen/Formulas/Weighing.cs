@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Matter.Foods;
 using Coulisse.Matter.Measures;
 using Coulisse.Matter.Quantities;
 
@@ -15,14 +16,16 @@ public static class Weighing
     /// <summary>Weighs a dish.</summary>
     /// <param name="dish">The card as read.</param>
     /// <param name="measures">Whose spoons and cups: au, nz, uk, us, jp, metric; null to take the card's own word, or what can be inferred.</param>
+    /// <param name="foods">Foods to weigh with; null for those that ship.</param>
     /// <exception cref="ArgumentOutOfRangeException">Measures that are none of the six.</exception>
-    public static WeighedDish Weigh(Dish dish, string? measures = null)
+    public static WeighedDish Weigh(Dish dish, string? measures = null, FoodTable? foods = null)
     {
         ArgumentNullException.ThrowIfNull(dish);
+        FoodTable table = foods ?? FoodTable.Default;
         CardMeasures card = CardMeasures.Of(dish, measures);
-        ImmutableArray<WeighedComponent> components = [.. dish.Components.Select(c => Component(c, card, dish.Language))];
+        ImmutableArray<WeighedComponent> components = [.. dish.Components.Select(c => Component(c, card, dish.Language, table))];
         List<Doubt> doubts = [];
-        if (!card.Settled && SpoonDoubt(dish, card, components) is { } spoon)
+        if (!card.Settled && SpoonDoubt(dish, card, components, table) is { } spoon)
         {
             doubts.Add(spoon);
         }
@@ -39,17 +42,17 @@ public static class Weighing
             }
         }
 
-        return new WeighedDish(dish, components, card.System) { Doubts = [.. doubts.OrderByDescending(d => d.Weight)] };
+        return new WeighedDish(dish, components, card.System) { Doubts = [.. doubts.OrderByDescending(d => d.Weight)], Foods = table };
     }
 
-    private static WeighedComponent Component(Component component, CardMeasures card, string language)
+    private static WeighedComponent Component(Component component, CardMeasures card, string language, FoodTable foods)
     {
         ImmutableArray<WeighedLine>.Builder lines = ImmutableArray.CreateBuilder<WeighedLine>();
         foreach (IngredientLine line in component.Ingredients.Where(l => l.Kind == LineKind.Ingredient))
         {
             foreach (FoodAmount food in line.Foods)
             {
-                lines.Add(LineWeight.Of(line, food, card, language));
+                lines.Add(LineWeight.Of(line, food, card, language, foods));
             }
         }
 
@@ -80,7 +83,7 @@ public static class Weighing
     })];
 
     /// <summary>One question for the whole card, on the line where the answer moves most.</summary>
-    private static Doubt? SpoonDoubt(Dish dish, CardMeasures card, ImmutableArray<WeighedComponent> taken)
+    private static Doubt? SpoonDoubt(Dish dish, CardMeasures card, ImmutableArray<WeighedComponent> taken, FoodTable foods)
     {
         WeighedLine[] asTaken = [.. taken.SelectMany(c => c.Lines)];
         if (!asTaken.Any(l => Array.IndexOf(HouseholdUnits, l.Food.Unit) >= 0))
@@ -92,7 +95,7 @@ public static class Weighing
         foreach (string other in card.Others)
         {
             CardMeasures otherwise = new(other, true, "");
-            WeighedLine[] lines = [.. dish.Components.SelectMany(c => Component(c, otherwise, dish.Language).Lines)];
+            WeighedLine[] lines = [.. dish.Components.SelectMany(c => Component(c, otherwise, dish.Language, foods).Lines)];
             WeighedLine? most = null;
             double most2 = 0;
             for (int i = 0; i < lines.Length; i++)

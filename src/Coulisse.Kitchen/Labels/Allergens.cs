@@ -26,7 +26,8 @@ public static class Allergens
     /// <param name="component">Where it stands.</param>
     /// <param name="line">Card or sheet line.</param>
     /// <param name="text">The whole line, whose words may settle what depends on the make.</param>
-    public static ImmutableArray<AllergenReason> Of(FoodAmount food, string language, string component, int line, string text)
+    /// <param name="known">Row the line was weighed with; null to look the food up among those that ship.</param>
+    public static ImmutableArray<AllergenReason> Of(FoodAmount food, string language, string component, int line, string text, Food? known = null)
     {
         if (food.FromComponent is not null)
         {
@@ -34,7 +35,7 @@ public static class Allergens
         }
 
         ImmutableArray<AllergenReason>.Builder reasons = ImmutableArray.CreateBuilder<AllergenReason>();
-        Named(reasons, food.Food, food.FoodId, language, component, line, text, false);
+        Named(reasons, food.Food, food.FoodId, language, component, line, text, false, known);
         if (food.Alternative is { Length: > 0 } other)
         {
             Named(reasons, other, null, language, component, line, text, true);
@@ -72,7 +73,7 @@ public static class Allergens
         }
     }
 
-    internal static IEnumerable<AllergenReason> Reasons(WeighedComponent component, string language) => component.Lines.SelectMany(l => Of(l.Food, language, Title(component), l.Source.Span.Line, l.Source.Text));
+    internal static IEnumerable<AllergenReason> Reasons(WeighedComponent component, string language) => component.Lines.SelectMany(l => Of(l.Food, language, Title(component), l.Source.Span.Line, l.Source.Text, l.Known));
 
     internal static string Title(WeighedComponent c) => c.Component.Name;
 
@@ -105,15 +106,20 @@ public static class Allergens
             : reason with { Status = AllergenStatus.May, Because = $"{reason.Because}; {law.Why}" };
     }
 
-    private static void Named(ImmutableArray<AllergenReason>.Builder reasons, string name, string? id, string language, string component, int line, string text, bool alternative)
+    private static void Named(ImmutableArray<AllergenReason>.Builder reasons, string name, string? id, string language, string component, int line, string text, bool alternative, Food? known = null)
     {
-        Food? food = (id is null ? null : FoodTable.Default.Find(id)) ?? (FoodTable.Default.Match(name, language) is { } match ? FoodTable.Default.Find(match.Id) : null);
+        Food? food = known ?? (id is null ? null : FoodTable.Default.Find(id)) ?? (FoodTable.Default.Match(name, language) is { } match ? FoodTable.Default.Find(match.Id) : null);
         string where = $"“{name}”{(alternative ? ", which may stand in its place," : "")}";
         if (food is null)
         {
             reasons.Add(new AllergenReason(null, AllergenStatus.Unknown, component, name, null, line, $"{where} is not in the food table: read its label"));
             reasons.AddRange(AllergenNames.Hinted(name).Select(c => new AllergenReason(c, AllergenStatus.May, component, name, null, line, $"{where} is not in the food table, but its name says {c}")));
             return;
+        }
+
+        if (!food.AllergensHeld)
+        {
+            reasons.Add(new AllergenReason(null, AllergenStatus.Unknown, component, name, food.Id, line, $"{where} is a food of the house whose line says nothing of allergens: read its label"));
         }
 
         foreach (string code in food.Contains)

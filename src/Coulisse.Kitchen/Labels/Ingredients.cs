@@ -34,13 +34,13 @@ public static class Ingredients
     private static IngredientItem Item(IGrouping<string, WeighedLine> lines, double total, string[] title, string language, AllergenRegime regime)
     {
         WeighedLine first = lines.MaxBy(l => l.Grams)!;
-        Food? food = first.Food.FoodId is { } id ? FoodTable.Default.Find(id) : null;
+        Food? food = first.Known;
         (string Class, string E, string Anz, string Opened) named = food is not null && Named.Value.TryGetValue(food.Id, out var found) ? found : ("", "", "", "");
         string number = regime switch { AllergenRegime.Eu => named.E, AllergenRegime.Anz => named.Anz, _ => "" };
         string additive = named.Class.Length == 0 || regime == AllergenRegime.Us ? "" : $"{named.Class} ({number})";
         double grams = lines.Sum(l => l.Grams);
         string[] names = [.. Words(first.Food.Food), .. food is null ? [] : Words(food.Name)];
-        ImmutableArray<string> allergens = [.. lines.SelectMany(l => Allergens.Merge(Allergens.Of(l.Food, language, "", l.Source.Span.Line, l.Source.Text), regime))
+        ImmutableArray<string> allergens = [.. lines.SelectMany(l => Allergens.Merge(Allergens.Of(l.Food, language, "", l.Source.Span.Line, l.Source.Text, l.Known), regime))
             .Where(a => a.Status == AllergenStatus.Contains && a.Code is not null).Select(a => a.Name).Distinct(StringComparer.Ordinal)];
         return new IngredientItem(first.Food.Food, food?.Id, grams, 100 * grams / total, names.Any(n => title.Contains(n, StringComparer.OrdinalIgnoreCase)), additive, named.Opened, allergens);
     }

@@ -18,6 +18,11 @@ public static class Panels
     public static Parsed<NutritionPanel> Of(WeighedDish dish, AllergenRegime regime, double? finalGrams = null, double? servings = null)
     {
         ArgumentNullException.ThrowIfNull(dish);
+        if (Soundness.Of(dish) is { IsEmpty: false } faults)
+        {
+            return new Parsed<NutritionPanel>.Failed(faults);
+        }
+
         WeighedLine[] lines = [.. dish.Components.SelectMany(c => c.Lines).Where(l => l.Food.FromComponent is null)];
         WeighedLine[] weighed = [.. lines.Where(l => l.Grade != WeightGrade.Unknown && l.Grams > 0)];
         if (weighed.Length == 0)
@@ -25,14 +30,14 @@ public static class Panels
             return Refuse("MIX001", "Nothing on the card has a weight.", "Give grams, or measures of foods that are known.");
         }
 
-        string[] unknown = [.. weighed.Where(l => l.Food.FoodId is null || FoodTable.Default.Find(l.Food.FoodId) is null).Select(l => l.Food.Food).Distinct(StringComparer.OrdinalIgnoreCase)];
+        string[] unknown = [.. weighed.Where(l => l.Known is null).Select(l => l.Food.Food).Distinct(StringComparer.OrdinalIgnoreCase)];
         List<string> missing = [.. unknown.Select(u => $"“{u}” is not in the food table, so the panel cannot be worked out."), .. lines.Where(l => l.Grade == WeightGrade.Unknown).Select(l => $"“{l.Food.Food}” has no weight and is left out.")];
         if (unknown.Length > 0)
         {
             return new Parsed<NutritionPanel>.Ok(new NutritionPanel(regime, "as mixed", null, [], [.. missing]));
         }
 
-        Blend blend = Blend.Of(weighed.Select(l => (l.Food.Food, l.Grams, LineComposition.Of(l.Food)!)));
+        Blend blend = Blend.Of(weighed.Select(l => (l.Food.Food, l.Grams, LineComposition.Of(l)!)));
         string basis = "as mixed";
         if (finalGrams is { } final)
         {

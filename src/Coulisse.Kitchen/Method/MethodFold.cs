@@ -37,6 +37,14 @@ public static class MethodFold
         return new MethodRun(component.Component.Name, [.. stages]);
     }
 
+    /// <summary>Steps that state an end below what can be driven off, where every food of the component is known: nothing may be built on them.</summary>
+    public static ImmutableArray<Problem> Faults(WeighedComponent component)
+    {
+        MethodRun run = Run(component);
+        return [.. run.Stages.Where(s => s.Before.Unknown.IsEmpty && s.After.Unknown.IsEmpty && s.Losses.Any(l => l.Contains("nothing was taken off", StringComparison.Ordinal)))
+            .Select(s => new Problem("MIX002", s.Step.Span.Line, s.Losses.Last(), string.Create(CultureInfo.InvariantCulture, $"Between {s.Before.Grams - (s.Before.Water ?? 0):0.#} and {s.Before.Grams:0.#} g are left after it.")))];
+    }
+
     private static (Mixture After, ImmutableArray<string> Losses) Leave(Mixture whole, Step step, double alcoholGone)
     {
         (Mixture before, ImmutableArray<string> first) = alcoholGone > 0.05

@@ -31,7 +31,7 @@ public static class Mixing
             }
 
             grams += line.Grams;
-            Composition? c = line.Food.FromComponent is null && line.Food.FoodId is { } id ? FoodTable.Default.Find(id)?.Composition : null;
+            Composition? c = line.Food.FromComponent is null ? LineComposition.Of(line) : null;
             if (c is not { Water: not null, Protein: not null, Fat: not null, Carbohydrate: not null })
             {
                 unknown += line.Grams;

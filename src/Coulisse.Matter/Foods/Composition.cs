@@ -95,6 +95,13 @@ public sealed record Composition
         return thinned with { Fat = fatPercent, Saturates = Fat > 0 ? Saturates * fatPercent / Fat : Saturates, NitrogenFactor = NitrogenFactor };
     }
 
+    /// <summary>The same food after cooking as far as its minerals and vitamin C go; the other parts stay.</summary>
+    public Composition Kept(Retention retention)
+    {
+        ArgumentNullException.ThrowIfNull(retention);
+        return this with { CalciumMilligrams = CalciumMilligrams * retention.Calcium, IronMilligrams = IronMilligrams * retention.Iron, PotassiumMilligrams = PotassiumMilligrams * retention.Potassium, VitaminCMilligrams = VitaminCMilligrams * retention.VitaminC };
+    }
+
     /// <summary>Every part times a factor; the nitrogen factor stays.</summary>
     internal Composition Scaled(double k) => new()
     {

@@ -25,6 +25,12 @@ public sealed record Food(string Id, string Name, string Source, string Why, Com
     /// <summary>Allergen codes that depend on brand or process: unknown until a specification is seen.</summary>
     public ImmutableArray<string> Depends { get; init; } = [];
 
+    /// <summary>Class for what cooking leaves of its vitamins ("roots", "beef"); empty when the table of retention has none for it.</summary>
+    public string Class { get; init; } = "";
+
+    /// <summary>False for a food of the house whose line says nothing of allergens: they are unknown then, never absent.</summary>
+    public bool AllergensHeld { get; init; } = true;
+
     /// <summary>Names in one language, the usual one first.</summary>
     public ImmutableDictionary<string, ImmutableArray<string>> Names { get; init; } = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
 

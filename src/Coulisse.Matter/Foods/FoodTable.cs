@@ -15,6 +15,9 @@ public sealed class FoodTable
     private readonly Dictionary<string, int> _rows;
     private readonly Dictionary<string, List<(int Row, int Language, string Alias, bool Plain)>> _names = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<int, Food> _parsed = new();
+    private readonly FoodTable? _beneath;
+    private readonly Dictionary<string, Food> _own = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (Food Food, string Alias)> _ownNames = new(StringComparer.Ordinal);
 
     /// <summary>A table of foods.</summary>
     /// <param name="table">Rows in the columns of foods/foods.tsv.</param>
@@ -42,14 +45,35 @@ public sealed class FoodTable
         }
     }
 
+    private FoodTable(FoodTable beneath, IEnumerable<Food> own)
+    {
+        (_beneath, _table, _rows) = (beneath, beneath._table, []);
+        foreach (Food food in own)
+        {
+            _own[food.Id] = food;
+            foreach (string alias in food.Names.Values.SelectMany(n => n))
+            {
+                string folded = FoodName.Fold(alias);
+                _ownNames[folded] = (food, alias);
+                _ownNames.TryAdd(FoodName.Singular(folded), (food, alias));
+            }
+        }
+    }
+
+    /// <summary>This table with foods of the house laid over it: a name of theirs is theirs in every language, an id of theirs hides the row beneath.</summary>
+    public FoodTable With(IEnumerable<Food> own) => new(this, own);
+
+    /// <summary>True when a food of the house stands behind an id.</summary>
+    public bool IsOwn(string id) => _own.ContainsKey(id);
+
     /// <summary>The foods that ship with the program.</summary>
     public static FoodTable Default => Shipped.Value;
 
     /// <summary>Ids of all foods, in the order of the table.</summary>
-    public IEnumerable<string> Ids => _rows.Keys;
+    public IEnumerable<string> Ids => _own.Keys.Union(_beneath?.Ids ?? _rows.Keys, StringComparer.Ordinal);
 
     /// <summary>The food of an id; null when there is none.</summary>
-    public Food? Find(string id) => _rows.TryGetValue(id, out int row) ? _parsed.GetOrAdd(row, Parse) : null;
+    public Food? Find(string id) => _own.TryGetValue(id, out Food? own) ? own : _beneath is not null ? _beneath.Find(id) : _rows.TryGetValue(id, out int row) ? _parsed.GetOrAdd(row, Parse) : null;
 
     /// <summary>The food a cook's words mean; null when none is sure enough.</summary>
     /// <param name="name">Food as written, without amount and unit.</param>
@@ -61,6 +85,11 @@ public sealed class FoodTable
         if (folded.Length == 0)
         {
             return null;
+        }
+
+        if (_beneath is not null)
+        {
+            return (_ownNames.TryGetValue(folded, out var named) || _ownNames.TryGetValue(FoodName.Singular(folded), out named)) ? new FoodMatch(named.Food.Id, 1, named.Alias) : _beneath.Match(name, language);
         }
 
         if (Look(folded, language, 1) is { } exact)
@@ -140,7 +169,7 @@ public sealed class FoodTable
             CalciumMilligrams = N("calcium"), IronMilligrams = N("iron"), VitaminCMilligrams = N("vitc"),
         })
         {
-            Densities = Pairs(Cell("density")), Units = Pairs(Cell("units")), EdiblePercent = N("edible"), Names = names,
+            Densities = Pairs(Cell("density")), Units = Pairs(Cell("units")), EdiblePercent = N("edible"), Names = names, Class = Cell("class"),
             Contains = [.. Cell("contains").Split(' ', StringSplitOptions.RemoveEmptyEntries)], Depends = [.. Cell("depends").Split(' ', StringSplitOptions.RemoveEmptyEntries)],
         };
     }

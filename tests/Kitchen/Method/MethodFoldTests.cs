@@ -74,6 +74,20 @@ public sealed class MethodFoldTests
     }
 
     [Fact]
+    public void Vitamin_C_of_a_stew_is_what_the_published_example_keeps()
+    {
+        // Beef in red wine by the mixed-recipe method: vitamin C 26.60 mg in, 19.95 kept (code 3456, roots, water used, 75 %); iron, potassium and calcium stay with the juices.
+        WeighedDish Stew(string steps) => CardReader.Read(new CardText($"# Stew\n\n- 1000 g beef brisket\n- 200 g onion\n- 200 g carrot\n- 10 g salt\n\n{steps}\n", "c.md")).Match(d => Weighing.Weigh(d), _ => null!);
+        KeptInCooking kept = KeptInCooking.Of(Stew("1. Simmer for 2 hours.").Components[0])!;
+
+        Assert.Equal(("simmered", 26.60, 19.95), (kept.Way, Math.Round(kept.VitaminCBefore!.Value, 2), Math.Round(kept.VitaminC!.Value, 2)));
+        Assert.Equal(kept.IronBefore, kept.Iron);
+        Assert.Equal(["salt"], kept.WithoutFactor);
+        Assert.Equal("drained", KeptInCooking.Of(Stew("1. Boil for 20 min, then drain.").Components[0])!.Way);
+        Assert.Null(KeptInCooking.Of(Stew("1. Mix.").Components[0]));
+    }
+
+    [Fact]
     public void Stages_carry_the_whole_composition_and_boiled_sugar_its_stage()
     {
         WeighedDish dish = CardReader.Read(new CardText("# Caramel\n\n- 500 g caster sugar\n- 150 g water\n\n1. Boil the syrup to 121 °C until it weighs about 560 g.\n", "c.md")).Match(d => Weighing.Weigh(d), _ => null!);

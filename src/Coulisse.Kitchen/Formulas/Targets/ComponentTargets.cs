@@ -24,9 +24,9 @@ public static class ComponentTargets
     public static Parsed<TargetTask> Of(WeighedDish dish, string? component, ImmutableArray<Target> targets, ImmutableArray<MayMove> moves, bool keepWeight)
     {
         ArgumentNullException.ThrowIfNull(dish);
-        if (Takes.Circle(dish.Dish) is { } circle)
+        if (Soundness.Of(dish) is { IsEmpty: false } faults)
         {
-            return new Parsed<TargetTask>.Failed([circle]);
+            return new Parsed<TargetTask>.Failed(faults);
         }
 
         WeighedComponent[] able = [.. dish.Components.Where(c => c.Lines.Any(l => l.Grams > 0))];
@@ -59,8 +59,8 @@ public static class ComponentTargets
                     break;
                 default:
                     FoodAmount? food = CardReader.ReadLine(move.Words, dish.Dish.Language).Foods.FirstOrDefault();
-                    FoodMatch? match = food is null ? null : FoodTable.Default.Match(food.Food, dish.Dish.Language);
-                    if (match is null || FoodTable.Default.Find(match.Id) is not { } known)
+                    FoodMatch? match = food is null ? null : dish.Foods.Match(food.Food, dish.Dish.Language);
+                    if (match is null || dish.Foods.Find(match.Id) is not { } known)
                     {
                         problems.Add(new("MIX006", 0, $"“{move.Words}” is neither a weighed line of {part.Component.Name} nor a food that is known.", "Its lines are: " + string.Join(", ", weighed.Select(l => l.Food.Food)) + "."));
                         break;
@@ -101,7 +101,7 @@ public static class ComponentTargets
             return read with { Text = string.Create(CultureInfo.InvariantCulture, $"{l.Grams:0.##} g {l.Line.Name}"), Foods = [read.Foods[0] with { Amount = l.Grams, Unit = "g", Grams = l.Grams }] };
         })];
         changed = changed with { Components = [.. changed.Components.Select(c => c.Name == part.Component.Name && c.Span == part.Component.Span ? c with { Ingredients = [.. c.Ingredients, .. added] } : c)] };
-        return Weighing.Weigh(changed, dish.Measures);
+        return Weighing.Weigh(changed, dish.Measures, dish.Foods);
     }
 
     private static Parsed<TargetTask>.Failed Refuse(string code, int line, string message, string hint) => new([new Problem(code, line, message, hint)]);

@@ -70,7 +70,7 @@ public static class Substitution
 
         IngredientLine line2 = stated ? read : read with { Text = string.Create(CultureInfo.InvariantCulture, $"{grams:0.##} g {with.Trim()}"), Foods = [food with { Amount = grams, Unit = "g", Grams = grams }] };
         Dish changed = CardEdit.Exchange(dish.Dish, line, line2);
-        WeighedDish after = Weighing.Weigh(changed, dish.Measures);
+        WeighedDish after = Weighing.Weigh(changed, dish.Measures, dish.Foods);
         WeighedLine came = after.Components.SelectMany(c => c.Lines).First(l => ReferenceEquals(l.Source, line2) || (l.Source.Span == line.Source.Span && l.Food.Food == food.Food));
         if (balance is not null)
         {
@@ -81,7 +81,7 @@ public static class Substitution
             }
 
             WeighedLine now = after.Components.SelectMany(c => c.Lines).First(l => ReferenceEquals(l.Source, balance.Source) && l.Food.Food == balance.Food.Food);
-            after = Weighing.Weigh(CardEdit.Reweigh(changed, [(now, left)]), dish.Measures);
+            after = Weighing.Weigh(CardEdit.Reweigh(changed, [(now, left)]), dish.Measures, dish.Foods);
             came = after.Components.SelectMany(c => c.Lines).First(l => l.Source.Span == line.Source.Span && l.Food.Food == food.Food);
             notes.Add(string.Create(CultureInfo.InvariantCulture, $"{balance.Food.Food} goes from {balance.Grams:0.##} to {left:0.##} g, so the weight stays"));
         }
@@ -129,7 +129,7 @@ public static class Substitution
             p => new Parsed<double>.Failed(p));
     }
 
-    private static Composition? Held(WeighedDish dish, FoodAmount food) => LineComposition.Of(food.FoodId is null && FoodTable.Default.Match(food.Food, dish.Dish.Language) is { } m ? food with { FoodId = m.Id } : food);
+    private static Composition? Held(WeighedDish dish, FoodAmount food) => (food.FoodId ?? dish.Foods.Match(food.Food, dish.Dish.Language)?.Id) is { } id && dish.Foods.Find(dish.Foods.Match(food.Food, dish.Dish.Language) is { } own && dish.Foods.IsOwn(own.Id) ? own.Id : id) is { } known ? LineComposition.Of(food, known) : null;
 
     private static Problem Cannot(WeighedLine line, string message, string hint) => new("MIX006", line.Source.Span.Line, message, hint);
 

@@ -1,0 +1,70 @@
+using Coulisse.Cards;
+using Coulisse.Cards.Reading;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Labels;
+using Coulisse.Matter.Foods;
+
+namespace Coulisse.Kitchen.Tests.Formulas;
+
+/// <summary>The house's own foods go before those that ship, and bad lines of theirs are named.</summary>
+public sealed class OwnFoodsTests
+{
+    private static Parsed<FoodTable> Read(string text) => OwnFoods.Read(text, AllergenNames.Codes);
+
+    private static FoodTable Ok(string text) => Read(text).Match(t => t, p => throw new InvalidOperationException(string.Join("; ", p)));
+
+    private static WeighedDish Weigh(string card, FoodTable foods) => CardReader.Read(new CardText(card)).Match(d => Weighing.Weigh(d, null, foods), p => throw new InvalidOperationException(string.Join("; ", p)));
+
+    [Fact]
+    public void A_specification_takes_the_place_of_the_food_it_names()
+    {
+        FoodTable foods = Ok("name;also;source;water;protein;fat;carbohydrate;sugars;contains\ncream;house cream/farm cream;specification of the dairy, 3 March;50,0;2,0;45,0;3,0;3,0;milk\n");
+        WeighedDish dish = Weigh("# Cream\n\n- 200 g house cream\n- 200 g cream\n- 200 g whole milk\n\n1. Mix.\n", foods);
+
+        Assert.Equal(["specification of the dairy, 3 March", "specification of the dairy, 3 March"], dish.Components[0].Lines.Take(2).Select(l => l.Known!.Source));
+        Assert.Equal("SR28 01077", dish.Components[0].Lines[2].Known!.Source);
+        Assert.Equal(((2 * 45.0) + 3.25) / 3, Blending.Of(dish).Match(m => m[0].Composition!.Fat!.Value, _ => 0), 1e-6);
+        Assert.Equal("SR28 01053", Weigh("# Cream\n\n- 200 g cream\n\n1. Mix.\n", FoodTable.Default).Components[0].Lines[0].Known!.Source);
+    }
+
+    [Fact]
+    public void A_food_that_does_not_ship_is_known_to_weights_label_and_mixture()
+    {
+        FoodTable foods = Ok("name,source,water,protein,fat,saturates,carbohydrate,sugars,fibre,salt,density,piece,contains\nmoon biscuit,baker's own figures,5,8,20,10,62,30,4,1.0,0.4,12,wheat egg\n");
+        WeighedDish dish = Weigh("# Base\n\n- 10 moon biscuits\n- 1 cup moon biscuit\n- 50 g butter\n\n1. Crush.\n", foods);
+
+        Assert.Equal(120, dish.Components[0].Lines[0].Grams, 1e-9);
+        Assert.Equal(100, dish.Components[0].Lines[1].Grams, 0.1);
+        Assert.Contains(Allergens.Of(dish, AllergenRegime.Anz).Dish, a => a.Name == "egg" && a.Status == AllergenStatus.Contains);
+        Assert.NotEmpty(Panels.Of(dish, AllergenRegime.Eu).Match(p => p.Rows, _ => []));
+    }
+
+    [Fact]
+    public void A_food_whose_line_says_nothing_of_allergens_is_unknown_and_none_is_not()
+    {
+        FoodTable foods = Ok("name,source,water,contains\nmoon water,well,100,\nsun water,well,100,none\n");
+        AllergenSheet sheet = Allergens.Of(Weigh("# Waters\n\n- 100 g moon water\n- 100 g sun water\n\n1. Mix.\n", foods), AllergenRegime.Eu);
+
+        AllergenLine unknown = Assert.Single(sheet.Dish);
+        Assert.Equal(AllergenStatus.Unknown, unknown.Status);
+        Assert.Contains("moon water", unknown.Because[0].Because, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("name,source,water,fat,carbohydrate\nx,y,60,30,30\n", "MIX008", 2)]
+    [InlineData("name,source,water,protein,fat,carbohydrate,ash\nx,y,10,10,10,10,1\n", "MIX008", 2)]
+    [InlineData("name,source,carbohydrate,sugars\nx,y,10,20\n", "MIX008", 2)]
+    [InlineData("name,source,fat\nx,y,10\n\nz,y,-4\n", "MIX009", 4)]
+    [InlineData("name,source,fat\nx,,10\n", "MIX009", 2)]
+    [InlineData("name,source,colour\nx,y,red\n", "MIX009", 1)]
+    [InlineData("name,source,contains\nx,y,gluten\n", "MIX009", 2)]
+    [InlineData("name,source,fat\nx,y,1\nx,y,2\n", "MIX009", 3)]
+    [InlineData("\n", "MIX009", 0)]
+    public void A_bad_line_is_named_with_its_number(string text, string code, int line)
+        => Assert.Equal((code, line), Read(text).Match(_ => ("", -1), p => (p[0].Code, p[0].Line)));
+
+    [Theory]
+    [InlineData("name,source,water,protein,fat,carbohydrate,ash\nx,y,60,10,20,9,1\n")]
+    [InlineData("name,source,water,protein,fat,carbohydrate\nx,y,60,10,20,11.5\n")]
+    public void A_line_that_sums_as_labels_do_is_taken(string text) => Assert.IsType<Parsed<FoodTable>.Ok>(Read(text));
+}
