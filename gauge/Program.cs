@@ -13,6 +13,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "banquet" => Coulisse.Gauge.Planning.BanquetGauge.Run(rest),
     "bakes" => Coulisse.Gauge.Planning.BakesGauge.Run(rest),
     "heat" => Coulisse.Gauge.Heat.HeatGauge.Run(),
+    "foods" => Coulisse.Gauge.Foods.FoodsGauge.Run(),
     "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
     "papers" => Coulisse.Gauge.Papers.PapersGauge.Run(),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
