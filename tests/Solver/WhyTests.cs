@@ -15,7 +15,7 @@ public sealed class WhyTests(WhyTests.Planned planned) : IClassFixture<WhyTests.
         PlanReasons reasons = planned.Reasons;
         OneMove move = new(reasons.Problem, reasons.Schedule);
         int[] present = [.. Enumerable.Range(0, reasons.Schedule.Starts.Length).Where(a => reasons.Schedule.Starts[a] >= 0)];
-        int step = LongRun.On ? 1 : 9;
+        int step = LongRun.On ? 1 : 2;
         int held = 0;
         HashSet<HoldKind> kinds = [];
         List<string> wrong = [];

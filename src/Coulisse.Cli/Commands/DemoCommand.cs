@@ -52,7 +52,7 @@ internal static class DemoCommand
                 first = false;
             }
         });
-        return PlanFlow.Plan(occasion, new PlanOptions(seconds), "uk", progress, cancel).Match(planned => Finish(planned, folder, start), problems => Input.Fail("examples/demo/occasion.md", problems));
+        return PlanFlow.Plan(occasion, new PlanOptions(seconds), "au", progress, cancel).Match(planned => Finish(planned, folder, start), problems => Input.Fail("examples/demo/occasion.md", problems));
     }
 
     private static int Finish(PlannedOccasion planned, string folder, long start)
@@ -96,7 +96,7 @@ internal static class DemoCommand
         if (Directory.EnumerateFiles(Path.Combine(examples, "demo", "cards"), Draft).Order(StringComparer.Ordinal).FirstOrDefault() is { } draft)
         {
             Coulisse.Cards.Reading.CardReader.Read(new Coulisse.Cards.CardText(File.ReadAllText(draft), draft)).Match(
-                dish => AssessFlow.Assess(dish, null, null, "uk").Match(
+                dish => AssessFlow.Assess(dish, null, null, "au").Match(
                     a =>
                     {
                         foreach (Finding f in a.Findings.All.Where(f => f.Severity == Severity.Stop))
