@@ -114,6 +114,30 @@ public sealed class MeasuresPublished
         Assert.Equal(UnitsNet.Mass.FromPounds(1).Grams, Household.MassOf("lb")!.Value.Grams, 1e-9);
     }
 
+    /// <summary>Definitions: US customary from the gallon of 231 in³ (NIST Handbook 44, appendix C); imperial from the gallon of 4.54609 L (UK Weights and Measures Act 1985, schedule 1); metric, Australian and Japanese household measures by national convention.</summary>
+    [Theory]
+    [InlineData("us", "gallon", 3785.411784)]
+    [InlineData("us", "quart", 946.352946)]
+    [InlineData("us", "pint", 473.176473)]
+    [InlineData("us", "cup", 236.5882365)]
+    [InlineData("us", "floz", 29.5735295625)]
+    [InlineData("us", "tbsp", 14.78676478125)]
+    [InlineData("us", "tsp", 4.92892159375)]
+    [InlineData("uk", "gallon", 4546.09)]
+    [InlineData("uk", "pint", 568.26125)]
+    [InlineData("uk", "floz", 28.4130625)]
+    [InlineData("uk", "tbsp", 15)]
+    [InlineData("metric", "tsp", 5)]
+    [InlineData("metric", "tbsp", 15)]
+    [InlineData("metric", "cup", 250)]
+    [InlineData("au", "tbsp", 20)]
+    [InlineData("au", "cup", 250)]
+    [InlineData("nz", "tbsp", 15)]
+    [InlineData("jp", "cup", 200)]
+    [InlineData("jp", "tbsp", 15)]
+    public void Household_measures_are_what_law_and_convention_define(string system, string unit, double millilitres)
+        => Assert.Equal(1, Household.SizeOf(unit, system)!.Value.Size.Millilitres / millilitres, 1e-7);
+
     [Fact]
     public void Units_agree_with_the_exact_values_of_a_general_library()
     {
