@@ -54,7 +54,8 @@ public sealed class CpSatReplanner
             problem = problem with { Activities = [.. problem.Activities.Select((a, i) => a with { HintStart = quick.Starts[i] >= 0 ? quick.Starts[i] : null, HintMode = quick.Modes[i] })] };
         }
 
-        double left = Math.Max(0.2, options.Seconds - clock.Elapsed.TotalSeconds);
+        // Reading the answer back and telling what changed is part of the time that was promised.
+        double left = Math.Max(0.2, (options.Seconds * 0.92) - clock.Elapsed.TotalSeconds);
         EngineOutcome found = _engine.Solve(problem, new Effort(left, options.Seed, options.Workers), s => progress?.Report(Written(s)), cancel);
         PlanOutcome outcome = (found, quick) switch
         {
