@@ -55,6 +55,21 @@ public sealed class PlantedFaults
     public static TheoryData<string> Codes => [.. All.Keys];
 
     [Fact]
+    public void A_batch_begun_by_hand_and_cooking_by_itself_is_one_batch_and_is_done_when_it_has_cooked()
+    {
+        // Bake is put in by hand and bakes by itself; of the step before a second, later batch is made for the stage.
+        Plan p = SmallHouse.Plan with
+        {
+            Tasks = [.. SmallHouse.Plan.Tasks, SmallHouse.Task("in by hand", TaskKind.Work, 18, 20, "D1", 11, "Ben", null), SmallHouse.Task("for the stage", TaskKind.Work, 1500, 1505, "Custard", 10, "Ben", null)],
+        };
+        Assert.DoesNotContain(PlanValidator.Check(SmallHouse.Occasion, p), f => f.Code == "steps-out-of-order");
+
+        // Chilled 10 minutes before the oven is done, although the hands were done long before.
+        PlanFault early = Assert.Single(PlanValidator.Check(SmallHouse.Occasion, On("chill", t => At(t, 50, 500))(p)), f => f.Code == "steps-out-of-order");
+        Assert.Equal(10, early.By, 1e-9);
+    }
+
+    [Fact]
     public void The_plan_before_anything_is_spoilt_has_no_fault_at_all()
     {
         Assert.Empty(PlanValidator.Check(SmallHouse.Occasion, SmallHouse.Plan));

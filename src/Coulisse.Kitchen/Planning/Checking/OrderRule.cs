@@ -41,8 +41,9 @@ internal static class OrderRule
 
     private static IEnumerable<(PlannedTask Task, double Minutes)> Early(CardStep before, CardStep step)
     {
-        PlannedTask[] earlier = [.. before.Whole.OrderBy(t => t.End)];
-        PlannedTask[] later = [.. step.Whole.OrderBy(t => t.Start)];
+        // A batch is done when its last part is: hands that put it on the hob are not the end of what simmers there.
+        PlannedTask[] earlier = [.. before.Whole.Where(t => !before.Whole.Any(o => Follows(t, o))).OrderBy(t => t.End)];
+        PlannedTask[] later = [.. step.Whole.Where(t => !GoesOn(t, step)).OrderBy(t => t.Start)];
         for (int i = 0; i < later.Length; i++)
         {
             // As many before as after: batch by batch; else the first batch done suffices.
@@ -54,4 +55,9 @@ internal static class OrderRule
             }
         }
     }
+
+    /// <summary>It goes on with a batch that hands of the same step began, so it is no batch of its own.</summary>
+    private static bool GoesOn(PlannedTask task, CardStep step) => step.Whole.Any(o => Follows(o, task));
+
+    private static bool Follows(PlannedTask hands, PlannedTask alone) => hands.Kind == TaskKind.Work && alone.Kind == TaskKind.Unattended && hands.End == alone.Start;
 }
