@@ -7,7 +7,6 @@ using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Matter.Shapes;
-using NodaTime;
 
 namespace Coulisse.Cli.Commands;
 
@@ -51,7 +50,7 @@ internal static class LoadsCommand
             Input.Json(new
             {
                 schema = "coulisse/loads/1",
-                loads = loads.Select(l => new { title = l.Title, unit = l.Unit, limit = l.Limit, most = l.Peak?.Amount ?? 0, over = !l.Over.IsEmpty, stretches = l.Stretches.Select(s => new { from = Iso(s.Start), to = Iso(s.End), amount = Math.Round(s.Amount, 3), what = s.What }) }),
+                loads = loads.Select(l => new { title = l.Title, unit = l.Unit, limit = l.Limit, most = l.Peak?.Amount ?? 0, over = !l.Over.IsEmpty, stretches = l.Stretches.Select(s => new { from = PlanOutput.Iso(s.Start), to = PlanOutput.Iso(s.End), amount = Math.Round(s.Amount, 3), what = s.What }) }),
             });
             return over ? Exit.Problems : Exit.Done;
         }
@@ -68,6 +67,4 @@ internal static class LoadsCommand
 
         return over ? Input.Fail(Exit.Problems, "a load is above its limit.") : Exit.Done;
     }
-
-    private static string Iso(LocalDateTime t) => t.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);
 }

@@ -130,7 +130,8 @@ internal static class PlanOutput
         }
     }
 
-    private static string Iso(LocalDateTime t) => t.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);
+    /// <summary>A moment as JSON has it: ISO 8601, local, to the second.</summary>
+    internal static string Iso(LocalDateTime t) => t.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);
 
     private static string Clock(LocalDateTime t) => t.ToString("HH:mm", CultureInfo.InvariantCulture);
 

@@ -4,7 +4,6 @@ using System.Text;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
-using NodaTime;
 
 namespace Coulisse.Cli.Commands;
 
@@ -56,7 +55,7 @@ internal static class ReplanCommand
         {
             schema = "coulisse/replan/1",
             status = Status(r),
-            now = Iso(r.State.Now),
+            now = PlanOutput.Iso(r.State.Now),
             quickSeconds = r.Replanned.QuickSeconds,
             seconds = r.Replanned.Seconds,
             changes = r.Replanned.Changes,
@@ -64,7 +63,7 @@ internal static class ReplanCommand
             waysOut = r.WaysOut.Select(w => new { w.Sentence, lateSeconds = w.Late, runSheet = w.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show }) }),
             objective = plan?.Objective.Select(o => new { o.Level, o.Value, o.Bound, o.Unit, o.Proven }),
             title = r.Occasion.Title,
-            tasks = plan?.Tasks.Select(t => new { t.Id, t.Component, step = t.Line, t.Text, kind = t.Kind, start = Iso(t.Start), end = Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
+            tasks = plan?.Tasks.Select(t => new { t.Id, t.Component, step = t.Line, t.Text, kind = t.Kind, start = PlanOutput.Iso(t.Start), end = PlanOutput.Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
             runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.DroppableSeconds, s.DropRank }),
             conflicts = (r.Replanned.Outcome as NoPlan)?.Conflicts,
             remedies = (r.Replanned.Outcome as NoPlan)?.Remedies,
@@ -107,6 +106,4 @@ internal static class ReplanCommand
     private static string Status(ReplannedOccasion r) => r.Replanned.Outcome switch { Plan => "planned", NoPlan => "impossible", _ => "notYet" };
 
     private static int Code(ReplannedOccasion r) => r.Replanned.Outcome is Plan && r.Faults.IsEmpty ? Exit.Done : Exit.Problems;
-
-    private static string Iso(LocalDateTime t) => t.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture);
 }
