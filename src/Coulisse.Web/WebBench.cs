@@ -80,6 +80,11 @@ public static class WebBench
         app.UseDoors(options);
         app.MapHealth();
         app.MapGet("/a/{print}/{**file}", (HttpContext context, string file) => EmbeddedFiles.Of.Serve(context, file));
+        if (options.Root is { } root)
+        {
+            app.MapGet("/" + OwnCertificate.RootFile, () => Results.Bytes(System.Text.Encoding.ASCII.GetBytes(root), "application/x-x509-ca-cert", OwnCertificate.RootFile));
+        }
+
         app.MapDesk();
         app.MapPlans();
         app.MapOccasions();

@@ -23,6 +23,9 @@ public sealed record WebBenchOptions
     /// <summary>Certificate of the bench's own HTTPS; null for plain HTTP.</summary>
     public System.Security.Cryptography.X509Certificates.X509Certificate2? Certificate { get; init; }
 
+    /// <summary>The kitchen's own root, as PEM, for tablets to fetch and trust; null when the certificate is not the bench's own.</summary>
+    public string? Root { get; init; }
+
     /// <summary>Whether browsers reach it by HTTPS.</summary>
     public bool Secure => Certificate is not null;
 

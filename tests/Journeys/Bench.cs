@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Security.Cryptography.X509Certificates;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
@@ -48,7 +50,7 @@ internal sealed class Bench : IAsyncDisposable
         {
             ExecutablePath = chromium,
             Headless = true,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--host-resolver-rules=MAP kitchen.test 127.0.0.1"],
+            Args = [.. Trusting(options?.Certificate), "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--host-resolver-rules=MAP kitchen.test 127.0.0.1"],
         });
         return new Bench(app, folder, playwright, browser);
     }
@@ -104,6 +106,9 @@ internal sealed class Bench : IAsyncDisposable
         await _app.DisposeAsync();
         Directory.Delete(_folder, recursive: true);
     }
+
+    /// <summary>As a tablet that trusts the kitchen's root: this one key is accepted, no other.</summary>
+    private static string[] Trusting(X509Certificate2? certificate) => certificate is null ? [] : ["--ignore-certificate-errors-spki-list=" + Convert.ToBase64String(SHA256.HashData(certificate.PublicKey.ExportSubjectPublicKeyInfo()))];
 
     private static string? OnPath(string program) => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
         .Select(p => Path.Combine(p, program)).FirstOrDefault(File.Exists);

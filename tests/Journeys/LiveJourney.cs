@@ -9,6 +9,7 @@ using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
 using Coulisse.Web;
+using Coulisse.Web.Hosting;
 using Coulisse.Web.House;
 using Coulisse.Web.Live;
 using Coulisse.Web.Plans;
@@ -198,6 +199,46 @@ public sealed class LiveJourney
         await plain.GotoAsync($"{bench.Named}/live/{run}");
         await plain.Locator(".lr-tick").WaitForAsync();
         Assert.False(await plain.EvaluateAsync<bool>("isSecureContext"));
+    }
+
+    [Fact]
+    public async Task By_the_kitchens_own_certificate_a_page_on_the_network_can_be_put_on_the_first_screen_and_reloads_without_network()
+    {
+        string folder = Directory.CreateTempSubdirectory("coulisse-own-").FullName;
+        try
+        {
+            OwnCertificate own = OwnCertificate.InFolder(folder, ["kitchen.test"], TimeProvider.System);
+            await using Bench bench = await Bench.OpenAsync(new WebBenchOptions { Certificate = own.Server, Root = own.RootPem });
+            Assert.StartsWith("https://kitchen.test:", bench.Named, StringComparison.Ordinal);
+            string run = await bench.Store.StartRunAsync(await bench.KeepAsync(Long), TimeProvider.System.GetUtcNow(), rehearsal: false);
+            IPage page = await bench.PageAsync(820);
+            await page.GotoAsync($"{bench.Named}/live/{run}");
+            await page.Locator(".lr-tick").WaitForAsync();
+            Assert.True(await page.EvaluateAsync<bool>("isSecureContext"));
+            await page.EvaluateAsync("() => navigator.serviceWorker.ready");
+            await page.ReloadAsync();
+            await page.Locator(".lr-tick").WaitForAsync();
+
+            ICDPSession browser = await page.Context.NewCDPSessionAsync(page);
+            string manifest = (await browser.SendAsync("Page.getAppManifest"))!.Value.GetRawText();
+            Assert.Contains($"/live/{run}", manifest, StringComparison.Ordinal);
+            Assert.Contains("\"errors\":[]", manifest.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+            string hinders = (await browser.SendAsync("Page.getInstallabilityErrors"))!.Value.GetRawText();
+            // a private window, as each of these is, is the one thing that may stand in the way
+            Assert.DoesNotContain("errorId", hinders.Replace("\"errorId\":\"in-incognito\"", "", StringComparison.Ordinal), StringComparison.Ordinal);
+
+            await page.Context.SetOfflineAsync(true);
+            await page.ReloadAsync();
+            await page.Locator(".lr-tick").ClickAsync();
+            await page.GetByText("reports wait here").Or(page.GetByText("report waits here")).WaitForAsync();
+            await page.Context.SetOfflineAsync(false);
+            await page.GetByText("In touch with the bench").WaitForAsync();
+            Assert.Empty(bench.Foul.Where(f => !f.Contains("ERR_INTERNET_DISCONNECTED", StringComparison.Ordinal)));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     [Fact]

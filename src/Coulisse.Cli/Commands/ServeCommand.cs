@@ -6,6 +6,7 @@ using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
 using Coulisse.Store;
 using Coulisse.Web;
+using Coulisse.Web.Hosting;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Hosting;
 
@@ -28,7 +29,9 @@ internal static class ServeCommand
         Option<string?> certificate = new("--certificate") { Description = "HTTPS by this certificate: a PEM file with the key in it or in --key, or a .pfx file." };
         Option<string?> key = new("--key") { Description = "PEM file of the certificate's key." };
         Option<string?> kitchen = new("--kitchen") { Description = "Which kitchen of the store (default: main)." };
+        Option<string[]> ownCertificate = new("--own-certificate") { Description = "HTTPS by a certificate of the kitchen's own, made here and kept beside the store; add the names this machine is reached by besides its own.", Arity = ArgumentArity.ZeroOrMore, AllowMultipleArgumentsPerToken = true };
         command.Options.Add(certificate);
+        command.Options.Add(ownCertificate);
         command.Options.Add(key);
         command.Options.Add(kitchen);
         Option<string?> backupTo = new("--backup-to") { Description = "Folder for backups while the bench runs: one at once, then one every --backup-every hours, each restored to prove it" };
@@ -46,12 +49,12 @@ internal static class ServeCommand
         command.SetAction((parsed, cancel) =>
         {
             WebBenchOptions options = new() { Port = parsed.GetValue(port), Network = parsed.GetValue(network) };
-            return RunAsync(options with { Store = parsed.GetValue(store) ?? parsed.GetValue(data) ?? options.Store, Kitchen = parsed.GetValue(kitchen) ?? options.Kitchen, BackupTo = parsed.GetValue(backupTo), BackupEvery = TimeSpan.FromHours(Math.Clamp(parsed.GetValue(backupEvery), 0.01, 1000)), BackupKeep = Math.Max(1, parsed.GetValue(backupKeep)), JsonLog = parsed.GetValue(jsonLog) }, parsed.GetValue(certificate), parsed.GetValue(key), parsed.GetValue(open), parsed.GetValue(demo), cancel);
+            return RunAsync(options with { Store = parsed.GetValue(store) ?? parsed.GetValue(data) ?? options.Store, Kitchen = parsed.GetValue(kitchen) ?? options.Kitchen, BackupTo = parsed.GetValue(backupTo), BackupEvery = TimeSpan.FromHours(Math.Clamp(parsed.GetValue(backupEvery), 0.01, 1000)), BackupKeep = Math.Max(1, parsed.GetValue(backupKeep)), JsonLog = parsed.GetValue(jsonLog) }, parsed.GetValue(certificate), parsed.GetValue(key), parsed.GetResult(ownCertificate) is null ? null : parsed.GetValue(ownCertificate) ?? [], parsed.GetValue(open), parsed.GetValue(demo), cancel);
         });
         return command;
     }
 
-    private static async Task<int> RunAsync(WebBenchOptions options, string? certificate, string? key, bool open, bool demo, CancellationToken cancel)
+    private static async Task<int> RunAsync(WebBenchOptions options, string? certificate, string? key, string[]? ownNames, bool open, bool demo, CancellationToken cancel)
     {
         int port = options.Port;
         if (port is < 0 or > 65535)
@@ -59,11 +62,24 @@ internal static class ServeCommand
             return Input.Fail(Exit.Usage, string.Create(CultureInfo.InvariantCulture, $"--port {port} is no port; give 1 to 65535, or 0 for any free one."));
         }
 
+        if (certificate is not null && ownNames is not null)
+        {
+            return Input.Fail(Exit.Usage, "--certificate and --own-certificate are two answers to one question; give one.");
+        }
+
         try
         {
             if (certificate is not null)
             {
                 options = options with { Certificate = Certificate(certificate, key) };
+            }
+            else if (ownNames?.FirstOrDefault(n => Uri.CheckHostName(n) is not UriHostNameType.Dns) is { } odd)
+            {
+                return Input.Fail(Exit.Usage, $"--own-certificate {odd} is no name of a machine; give names such as bench.kitchen.lan (private addresses are covered by themselves).");
+            }
+            else if (ownNames is not null)
+            {
+                options = WithOwn(options, ownNames);
             }
 
             await using WebApplication app = await WebBench.BuildAsync(options, cancel);
@@ -76,7 +92,7 @@ internal static class ServeCommand
 
             if (options.Network && !options.Secure)
             {
-                Console.Error.WriteLine("Passwords travel in the clear on this network: give --certificate for HTTPS wherever others share it.");
+                Console.Error.WriteLine("Passwords travel in the clear on this network: give --own-certificate (or --certificate) for HTTPS wherever others share it.");
             }
 
             string page = demo ? await WebBench.OpenExampleAsync(app, cancel) : "/";
@@ -94,7 +110,9 @@ internal static class ServeCommand
         }
         catch (CryptographicException e)
         {
-            return Input.Fail(Exit.Usage, $"--certificate {certificate} cannot be used: {e.Message} Give a PEM file with its key in it or in --key, or a .pfx file without a password.");
+            return ownNames is not null
+                ? Input.Fail(Exit.Storage, $"The kitchen's own certificate cannot be read: {e.Message} Take the folder \"certificate\" beside the store away and a new one is made; devices then trust the new root once.")
+                : Input.Fail(Exit.Usage, $"--certificate {certificate} cannot be used: {e.Message} Give a PEM file with its key in it or in --key, or a .pfx file without a password.");
         }
         catch (IOException e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -104,6 +122,21 @@ internal static class ServeCommand
         {
             return Input.Fail(Exit.Storage, string.Create(CultureInfo.InvariantCulture, $"Port {port} cannot be opened ({e.Message}) Name another with --port."));
         }
+    }
+
+    private static WebBenchOptions WithOwn(WebBenchOptions options, string[] names)
+    {
+        // keys never go into a database that others read: with PostgreSQL they lie in the usual folder of this machine
+        string home = options.Store.Contains("Host=", StringComparison.OrdinalIgnoreCase) ? new WebBenchOptions().Store : options.Store;
+        string folder = Path.Combine(home, "certificate");
+        OwnCertificate own = OwnCertificate.InFolder(folder, names, options.Clock);
+        if (own.NewRoot)
+        {
+            Console.Error.WriteLine("A root of this kitchen's own was made: " + Path.Combine(folder, OwnCertificate.RootFile) + ". Trust it once on each device (also at /" + OwnCertificate.RootFile + " of the bench), after its SHA-256 there is found to be");
+            Console.Error.WriteLine(own.Fingerprint);
+        }
+
+        return options with { Certificate = own.Server, Root = own.RootPem };
     }
 
     private static string Here(string url) => url.Replace("[::]", "127.0.0.1", StringComparison.Ordinal).Replace("0.0.0.0", "127.0.0.1", StringComparison.Ordinal);

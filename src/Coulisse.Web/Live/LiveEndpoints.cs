@@ -26,6 +26,7 @@ internal static class LiveEndpoints
         app.MapPost("/plan/{id}/live", BeginAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapGet("/live/worker.js", Worker);
         app.MapGet("/live/{run}", PageAsync);
+        app.MapGet("/live/{run}/manifest", ManifestAsync);
         app.MapGet("/live/{run}/links", LinksAsync);
         app.MapPost("/live/{run}/links/end", EndLinkAsync).DisableAntiforgery();
         app.MapGet("/api/live/{run}", StateAsync);
@@ -73,6 +74,33 @@ internal static class LiveEndpoints
         return await RoleAsync(context, run, links, cancel) is { } role
             ? new RazorComponentResult<LivePage>(new { View = new LivePageView(run, role, context.Request.Query["t"].ToString(), open.Kept.Rehearsal, PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB"))) { Language = BriefPhrases.For(open.Occasion.People.FirstOrDefault(p => p.Name == role)?.Languages.FirstOrDefault() ?? "en").Language } })
             : Shut();
+    }
+
+    /// <summary>Web application manifest (W3C): a tablet puts this person's page on its first screen, where the page is secure.</summary>
+    private static async Task<IResult> ManifestAsync(HttpContext context, string run, LiveDesk desk, RoleLinks links, CancellationToken cancel)
+    {
+        if (await desk.OpenAsync(run, cancel) is not { } open)
+        {
+            return Results.NotFound();
+        }
+
+        if (await RoleAsync(context, run, links, cancel) is not { } role)
+        {
+            return Shut();
+        }
+
+        context.Response.Headers.CacheControl = "no-store";
+        return Results.Json(new
+        {
+            name = (role.Length > 0 ? role + ", " : "") + open.Plan.Title,
+            short_name = role.Length > 0 ? role : "Live",
+            start_url = "/live/" + run + context.Request.QueryString,
+            scope = "/live/",
+            display = "standalone",
+            background_color = "#0c0d0e",
+            theme_color = "#0c0d0e",
+            icons = new[] { new { src = EmbeddedFiles.Of.At("mark.svg"), sizes = "any", type = "image/svg+xml" } },
+        }, contentType: "application/manifest+json");
     }
 
     private static async Task<IResult> StateAsync(HttpContext context, string run, LiveDesk desk, RoleLinks links, CancellationToken cancel)

@@ -43,7 +43,7 @@ internal static class DoorPlan
     ];
 
     /// <summary>Reached without signing in: what the browser needs to show the door itself, and health.</summary>
-    private static readonly string[] Open = ["/a", "/healthz", "/readyz", "/sign-in", "/owner", "/join"];
+    private static readonly string[] Open = ["/a", "/healthz", "/readyz", "/sign-in", "/owner", "/join", "/" + Hosting.OwnCertificate.RootFile];
 
     /// <summary>Addresses a link may open in place of a person; the page behind checks the link.</summary>
     private static readonly string[] ByLink = ["/live", "/api/live"];
