@@ -74,7 +74,8 @@ public static class Archive
             int same = 0;
             List<string> conflicts = [];
             Entry[] entries = [.. index.RootElement.GetProperty("documents").EnumerateArray().Select(e => e.Deserialize<Entry>(JsonSerializerOptions.Web) ?? throw new StoreException("The archive's index is not readable."))];
-            foreach (Entry entry in entries.OrderBy(e => Array.IndexOf(DocumentKind.All, e.Kind)))
+            Dictionary<string, string> renamed = await TakenElsewhereAsync(store, entries, cancel).ConfigureAwait(false);
+            foreach (Entry entry in entries.Select(e => Renamed(e, renamed)).OrderBy(e => Array.IndexOf(DocumentKind.All, e.Kind)))
             {
                 if (!DocumentKind.All.Contains(entry.Kind))
                 {
@@ -110,6 +111,29 @@ public static class Archive
             throw new StoreException($"The archive cannot be read: {e.Message} Nothing more was imported.", e);
         }
     }
+
+    /// <summary>Keys of the archive that another kitchen of this store has, each with a key of this kitchen's own: one kitchen's export can be imported by its neighbour.</summary>
+    private static async Task<Dictionary<string, string>> TakenElsewhereAsync(KitchenStore store, Entry[] entries, CancellationToken cancel)
+    {
+        Dictionary<string, string> renamed = new(StringComparer.Ordinal);
+        foreach (Entry entry in entries)
+        {
+            if (await store.IsElsewhereAsync(entry.Id, cancel).ConfigureAwait(false))
+            {
+                renamed[entry.Id] = store.Own(entry.Id);
+            }
+        }
+
+        return renamed;
+    }
+
+    /// <summary>An occasion names its cards by key in the reason of each version, so the reasons are carried along.</summary>
+    private static Entry Renamed(Entry entry, Dictionary<string, string> renamed) => renamed.Count == 0 ? entry : entry with
+    {
+        Id = renamed.GetValueOrDefault(entry.Id, entry.Id),
+        Of = entry.Of is { } of ? renamed.GetValueOrDefault(of, of) : null,
+        Versions = [.. entry.Versions.Select(v => v with { Why = string.Join("; ", v.Why.Split("; ").Select(part => part.LastIndexOf(" is ", StringComparison.Ordinal) is >= 0 and var at && renamed.TryGetValue(part[(at + 4)..], out string? key) ? part[..(at + 4)] + key : part)) })],
+    };
 
     private static async Task AddAsync(KitchenStore store, ZipArchive archive, Entry entry, CancellationToken cancel)
     {

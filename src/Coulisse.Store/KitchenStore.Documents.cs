@@ -63,6 +63,16 @@ public sealed partial class KitchenStore
         => WriteAsync(async (connection, transaction) =>
             await ExecuteAsync(connection, transaction, "UPDATE document SET archived = 1 WHERE id = @id AND kitchen = @kitchen", cancel, ("id", id), ("kitchen", _kitchen)).ConfigureAwait(false) == 1, cancel);
 
+    /// <summary>Whether a key is another kitchen's, so that this one cannot have it.</summary>
+    public async Task<bool> IsElsewhereAsync(string id, CancellationToken cancel = default)
+    {
+        await using DbConnection connection = await _dialect.OpenAsync(cancel).ConfigureAwait(false);
+        return await IsElsewhereAsync(connection, null, id, cancel).ConfigureAwait(false);
+    }
+
+    private async Task<bool> IsElsewhereAsync(DbConnection connection, DbTransaction? transaction, string id, CancellationToken cancel)
+        => await ScalarAsync<string>(connection, transaction, "SELECT kitchen FROM document WHERE id = @id", cancel, ("id", id)).ConfigureAwait(false) is { } kitchen && kitchen != _kitchen;
+
     private sealed record Writing(string Kind, string? Id, int BasedOn, string Title, string Text, string Who, string Why);
 
     private async Task<SaveOutcome> SaveInAsync(DbConnection connection, DbTransaction transaction, Writing w, CancellationToken cancel)
@@ -72,6 +82,11 @@ public sealed partial class KitchenStore
         int newest = await ScalarAsync<int?>(connection, transaction, "SELECT version FROM document WHERE id = @id AND kitchen = @kitchen AND kind = @kind", cancel, ("id", key), ("kitchen", _kitchen), ("kind", w.Kind)).ConfigureAwait(false) ?? 0;
         if (newest == 0)
         {
+            if (w.Id is not null && await IsElsewhereAsync(connection, transaction, key, cancel).ConfigureAwait(false))
+            {
+                throw new StoreException("That key is another kitchen's; nothing was kept.");
+            }
+
             await ExecuteAsync(connection, transaction, "INSERT INTO document (id, kind, kitchen, title, version, changed_ms) VALUES (@id, @kind, @kitchen, @title, 0, @now)", cancel, ("id", key), ("kind", w.Kind), ("kitchen", _kitchen), ("title", w.Title), ("now", NowMs)).ConfigureAwait(false);
         }
         else if (await ScalarAsync<string>(connection, transaction, "SELECT hash FROM document_version WHERE document_id = @id AND version = @v", cancel, ("id", key), ("v", newest)).ConfigureAwait(false) == hash)

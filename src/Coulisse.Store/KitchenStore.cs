@@ -8,6 +8,9 @@ namespace Coulisse.Store;
 /// <summary>Everything a kitchen keeps. One class, two databases; nothing that was saved is ever overwritten.</summary>
 public sealed partial class KitchenStore : IAsyncDisposable
 {
+    /// <summary>The kitchen when none is named.</summary>
+    public const string MainKitchen = "main";
+
     private readonly IDialect _dialect;
     private readonly TimeProvider _clock;
     private readonly string _kitchen;
@@ -28,7 +31,7 @@ public sealed partial class KitchenStore : IAsyncDisposable
     /// <param name="kitchen">Which kitchen's documents are seen.</param>
     /// <param name="cancel">Gives up.</param>
     /// <exception cref="StoreException">It cannot be opened, is damaged, or is newer than this program.</exception>
-    public static async Task<KitchenStore> OpenAsync(string where, TimeProvider clock, string kitchen = "main", CancellationToken cancel = default)
+    public static async Task<KitchenStore> OpenAsync(string where, TimeProvider clock, string kitchen = MainKitchen, CancellationToken cancel = default)
     {
         IDialect dialect = where.Contains("Host=", StringComparison.OrdinalIgnoreCase)
             ? new PostgresDialect(where)
@@ -47,11 +50,15 @@ public sealed partial class KitchenStore : IAsyncDisposable
         return store;
     }
 
+    /// <summary>A name of a fixed document (the kitchen's book, its price list) as this kitchen's own key: keys are one across all kitchens of a store.</summary>
+    /// <param name="name">The same in every kitchen.</param>
+    public string Own(string name) => _kitchen == MainKitchen ? name : name + "-" + Hash(_kitchen)[..8];
+
     /// <summary>Opens at an earlier form, to test that later migrations carry data over.</summary>
     internal static async Task<KitchenStore> OpenAtAsync(string where, TimeProvider clock, int version, CancellationToken cancel = default)
     {
         IDialect dialect = where.Contains("Host=", StringComparison.OrdinalIgnoreCase) ? new PostgresDialect(where) : new SqliteDialect(FileIn(where));
-        KitchenStore store = new(dialect, clock, "main");
+        KitchenStore store = new(dialect, clock, MainKitchen);
         await store.PrepareAsync(version, cancel).ConfigureAwait(false);
         return store;
     }

@@ -43,6 +43,40 @@ public sealed class ArchiveTests : IDisposable
     }
 
     [Fact]
+    public async Task What_one_kitchen_exports_its_neighbour_in_the_same_store_imports_with_keys_of_its_own()
+    {
+        await using KitchenStore north = await KitchenStore.OpenAsync(Path.Combine(_folder, "school"), TimeProvider.System, "north", Cancel);
+        await using KitchenStore south = await KitchenStore.OpenAsync(Path.Combine(_folder, "school"), TimeProvider.System, "south", Cancel);
+        string card = await Save(north, null, 0, "Leek press", "theirs");
+        SaveOutcome.Saved occasion = Assert.IsType<SaveOutcome.Saved>(await north.SaveAsync(DocumentKind.Occasion, null, 0, "Lunch", "8 plates", "w", $"read on 2026-11-29; card is {card}; sentence", Cancel));
+        string trial = await north.KeepTrialAsync(null, "Trial", "sheet", "w", card, 1, "{}", Cancel);
+        using MemoryStream zip = new();
+        await Archive.ExportAsync(north, zip, Cancel);
+        zip.Position = 0;
+        Archive.Import done = await Archive.ImportAsync(south, zip, "w", Cancel);
+        Assert.Equal(3, done.Added);
+        string mine = Assert.Single(await south.DocumentsAsync(DocumentKind.Card, cancel: Cancel)).Id;
+        Assert.NotEqual(card, mine);
+        Assert.Equal($"read on 2026-11-29; card is {mine}; sentence", (await south.OpenDocumentAsync(south.Own(occasion.Id), Cancel))!.Why);
+        Assert.Equal(mine, (await south.TrialAsync(south.Own(trial), Cancel))!.CardId);
+        Assert.Equal("theirs", (await north.OpenDocumentAsync(card, Cancel))!.Text);
+        zip.Position = 0;
+        Assert.Equal(3, (await Archive.ImportAsync(south, zip, "w", Cancel)).Same);
+    }
+
+    [Fact]
+    public async Task A_key_of_another_kitchen_is_refused_in_words_and_changes_nothing()
+    {
+        await using KitchenStore north = await KitchenStore.OpenAsync(Path.Combine(_folder, "school"), TimeProvider.System, "north", Cancel);
+        await using KitchenStore south = await KitchenStore.OpenAsync(Path.Combine(_folder, "school"), TimeProvider.System, "south", Cancel);
+        string card = await Save(north, null, 0, "Leek press", "theirs");
+        StoreException refused = await Assert.ThrowsAsync<StoreException>(() => Save(south, card, 1, "Leek press", "taken over"));
+        Assert.Contains("another kitchen's", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("theirs", (await north.OpenDocumentAsync(card, Cancel))!.Text);
+        Assert.Empty(await south.DocumentsAsync(DocumentKind.Card, cancel: Cancel));
+    }
+
+    [Fact]
     public async Task A_name_that_climbs_out_of_the_archive_writes_no_file()
     {
         using MemoryStream zip = Zip(("index.json", """{"schema":1,"documents":[{"id":"x","kind":"card","title":"t","versions":[{"version":1,"file":"../../evil.md","who":"","why":"","savedMs":0,"hash":""}]}]}"""), ("../../evil.md", "text"));

@@ -55,6 +55,39 @@ public sealed class KitchenTests
     }
 
     [Fact]
+    public async Task Two_kitchens_of_one_store_have_each_their_own_hands_kit_prices_code_and_example()
+    {
+        string folder = Directory.CreateTempSubdirectory("coulisse-two-").FullName;
+        try
+        {
+            await using BenchServer north = await BenchServer.StartAsync(options: new WebBenchOptions { Kitchen = "north" }, folder: folder);
+            await using BenchServer south = await BenchServer.StartAsync(options: new WebBenchOptions { Kitchen = "south" }, folder: folder);
+            foreach ((BenchServer bench, string name, string code) in new[] { (north, "Ada", "uk"), (south, "Ben", "us") })
+            {
+                HttpResponseMessage kept = await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, name, "", "", "", "", "")), Cancel);
+                Assert.Equal(HttpStatusCode.Redirect, kept.StatusCode);
+                await bench.Services.GetRequiredService<KitchenBook>().KeepPricesAsync($"item,price,unit\nsalt,{(name == "Ada" ? 1 : 2)}.00,1 kg\n", 0, name, Cancel);
+                await bench.Services.GetRequiredService<KitchenBook>().SetAsync(code, "", Cancel);
+                Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepExampleAsync(Cancel));
+            }
+
+            foreach ((BenchServer bench, string mine, string theirs, string code) in new[] { (north, "Ada", "Ben", "uk"), (south, "Ben", "Ada", "us") })
+            {
+                string page = await bench.Client.GetStringAsync("/kitchen", Cancel);
+                Assert.Contains($"value=\"{mine}\"", page);
+                Assert.DoesNotContain($"value=\"{theirs}\"", page);
+                Assert.Equal(code, await bench.Services.GetRequiredService<KitchenBook>().CodeAsync(Cancel));
+                Assert.Contains(mine == "Ada" ? "1.00" : "2.00", page);
+                Assert.Single(await bench.Store.DocumentsAsync(Coulisse.Store.DocumentKind.Occasion, cancel: Cancel));
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, true);
+        }
+    }
+
+    [Fact]
     public async Task A_bar_in_a_cell_does_not_break_the_book()
     {
         await using BenchServer bench = await BenchServer.StartAsync();

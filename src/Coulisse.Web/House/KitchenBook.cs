@@ -13,14 +13,17 @@ namespace Coulisse.Web.House;
 /// <summary>What this kitchen has kept about itself, and what the rest of the bench takes from it.</summary>
 internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
 {
-    private const string Book = "kitchen-book";
-    private const string PricesId = "kitchen-prices";
+    private readonly string _book = store.Own("kitchen-book");
+    private readonly string _prices = store.Own("kitchen-prices");
     private const string CodeKey = "kitchen.code";
     private const string MeasuresKey = "kitchen.measures";
 
+    /// <summary>Key of the book.</summary>
+    public string Key => _book;
+
     /// <summary>Hands, kit and circuits, to lie under every sheet; null while none is kept.</summary>
     public async Task<OccasionSheet?> HouseAsync(CancellationToken cancel)
-        => await store.OpenDocumentAsync(Book, cancel) is { } kept && OccasionReader.Read(BookText.Sheet(kept.Text), Today) is Parsed<OccasionSheet>.Ok(var sheet) ? sheet : null;
+        => await store.OpenDocumentAsync(_book, cancel) is { } kept && OccasionReader.Read(BookText.Sheet(kept.Text), Today) is Parsed<OccasionSheet>.Ok(var sheet) ? sheet : null;
 
     /// <summary>Code of practice.</summary>
     public async Task<string> CodeAsync(CancellationToken cancel) => await store.SettingAsync(CodeKey, cancel) ?? DeskView.Codes[0].Key;
@@ -30,12 +33,12 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
 
     /// <summary>The price list; null when none is kept or it cannot be read.</summary>
     public async Task<PriceList?> PricesAsync(CancellationToken cancel, string? currency = null)
-        => await store.OpenDocumentAsync(PricesId, cancel) is { } kept && PriceList.Read(kept.Text, currency) is Parsed<PriceList>.Ok(var list) ? list : null;
+        => await store.OpenDocumentAsync(_prices, cancel) is { } kept && PriceList.Read(kept.Text, currency) is Parsed<PriceList>.Ok(var list) ? list : null;
 
     /// <summary>Larder and suppliers' terms.</summary>
     public async Task<OrderTerms> TermsAsync(CancellationToken cancel)
     {
-        if (await store.OpenDocumentAsync(Book, cancel) is not { } kept)
+        if (await store.OpenDocumentAsync(_book, cancel) is not { } kept)
         {
             return new OrderTerms();
         }
@@ -52,19 +55,19 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     /// <summary>The page.</summary>
     public async Task<KitchenView> ViewAsync(CancellationToken cancel)
     {
-        Document? kept = await store.OpenDocumentAsync(Book, cancel);
-        Document? prices = await store.OpenDocumentAsync(PricesId, cancel);
+        Document? kept = await store.OpenDocumentAsync(_book, cancel);
+        Document? prices = await store.OpenDocumentAsync(_prices, cancel);
         return View(kept?.Version ?? 0, kept?.Text ?? BookText.Usual, Prices(prices?.Version ?? 0, prices?.Text ?? ""), await CodeAsync(cancel), await MeasuresAsync(cancel));
     }
 
     /// <summary>Keeps the book as it was filled in.</summary>
     /// <returns>What could not be read, in words; what was written is kept all the same.</returns>
     public async Task<SaveOutcome> KeepAsync(IReadOnlyDictionary<string, List<string[]>> rows, int basedOn, string who, CancellationToken cancel)
-        => await store.SaveAsync(DocumentKind.Kitchen, Book, basedOn, "Kitchen", BookText.Write(rows), who, "", cancel);
+        => await store.SaveAsync(DocumentKind.Kitchen, _book, basedOn, "Kitchen", BookText.Write(rows), who, "", cancel);
 
     /// <summary>Keeps the price list.</summary>
     public Task<SaveOutcome> KeepPricesAsync(string text, int basedOn, string who, CancellationToken cancel)
-        => store.SaveAsync(DocumentKind.Prices, PricesId, basedOn, "Prices", text.ReplaceLineEndings("\n"), who, "", cancel);
+        => store.SaveAsync(DocumentKind.Prices, _prices, basedOn, "Prices", text.ReplaceLineEndings("\n"), who, "", cancel);
 
     /// <summary>Sets code of practice and spoons; what is not known is left as it was.</summary>
     public async Task SetAsync(string code, string measures, CancellationToken cancel)

@@ -27,7 +27,7 @@ internal static class KitchenEndpoints
     private static async Task<IResult> PageAsync(KitchenBook book, CancellationToken cancel, int both = 0)
     {
         KitchenView view = await book.ViewAsync(cancel);
-        return new RazorComponentResult<KitchenPage>(new { View = both > 0 ? view with { Faults = [.. view.Faults, $"Somebody else kept the kitchen since you opened it. Yours is kept as the newest version, theirs as version {both.ToString(CultureInfo.InvariantCulture)}."], Says = view.Says } : view, Theirs = both });
+        return new RazorComponentResult<KitchenPage>(new { View = both > 0 ? view with { Faults = [.. view.Faults, $"Somebody else kept the kitchen since you opened it. Yours is kept as the newest version, theirs as version {both.ToString(CultureInfo.InvariantCulture)}."], Says = view.Says } : view, Theirs = both, Book = book.Key });
     }
 
     private static async Task<IResult> KeepAsync(HttpContext context, KitchenBook book, CancellationToken cancel)

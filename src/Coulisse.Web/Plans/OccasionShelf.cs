@@ -42,7 +42,7 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimePr
     /// <summary>Keeps the example that lies in the assembly, once; a second call finds it again.</summary>
     public async Task<Parsed<KeptOccasion>> KeepExampleAsync(CancellationToken cancel)
     {
-        const string id = "example-occasion";
+        string id = store.Own("example-occasion");
         if (await OpenAsync(id, null, cancel) is { } there)
         {
             return there;
@@ -52,7 +52,7 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimePr
         foreach (string file in EmbeddedFiles.DemoFiles().Where(f => f.StartsWith("cards/", StringComparison.Ordinal)))
         {
             string text = EmbeddedFiles.Demo(file)!.ReplaceLineEndings("\n");
-            cards.Add((file, await KeepAsync(DocumentKind.Card, "example-" + Path.GetFileNameWithoutExtension(file), DeskEndpoints.Title(text), text, "example", cancel)));
+            cards.Add((file, await KeepAsync(DocumentKind.Card, store.Own("example-" + Path.GetFileNameWithoutExtension(file)), DeskEndpoints.Title(text), text, "example", cancel)));
         }
 
         string sheet = EmbeddedFiles.Demo("occasion.md")!.ReplaceLineEndings("\n");
