@@ -26,7 +26,7 @@ internal sealed class Bench : IAsyncDisposable
         _folder = folder;
         _playwright = playwright;
         _browser = browser;
-        Address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        Address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First().Replace("[::]", "127.0.0.1", StringComparison.Ordinal);
     }
 
     /// <summary>Address by number.</summary>
@@ -77,6 +77,9 @@ internal sealed class Bench : IAsyncDisposable
         page.PageError += (_, e) => Foul.Add("script: " + e);
         return page;
     }
+
+    /// <summary>Address by which the first owner comes in, on a bench that is open to a network.</summary>
+    public Task<string?> OwnerLinkAsync() => WebBench.OwnerLinkAsync(_app);
 
     public IServiceProvider Services => _app.Services;
 
