@@ -92,6 +92,7 @@ public static class WebBench
         app.MapPapers();
         app.MapTrials();
         app.MapRecords();
+        app.MapControlLog();
         app.MapKitchen();
         app.MapWorkings();
         app.MapVersions();

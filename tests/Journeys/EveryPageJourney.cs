@@ -23,6 +23,7 @@ public sealed class EveryPageJourney
     [InlineData("/kitchen")]
     [InlineData("/kitchen/foods?q=cream")]
     [InlineData("/occasions")]
+    [InlineData("/control-log")]
     [InlineData("/plan/{plan}")]
     [InlineData("/live/{run}")]
     [InlineData("/live/{run}/links")]

@@ -24,11 +24,14 @@ public static class CsvFile
     internal static string Text(object? cell) => cell switch
     {
         null => "",
-        string s => s,
+        string s => Inert(s),
         LocalDate d => d.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture),
         IFormattable f => f.ToString(null, CultureInfo.InvariantCulture),
         _ => cell.ToString() ?? "",
     };
+
+    // a spreadsheet runs a cell that begins so; what people typed is text (OWASP, CSV injection)
+    private static string Inert(string text) => text.Length > 0 && text[0] is ('=' or '+' or '-' or '@' or '\t' or '\r') ? "'" + text : text;
 
     private static string Quoted(string text) => text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
 }

@@ -43,7 +43,7 @@ internal static class CoreHeldRule
             double hold = core.HoldMinutes ?? 0;
             string limit = hold > 0 ? $"{F(core.Celsius)} °C in the middle for {F(hold)} min" : $"{F(core.Celsius)} °C in the middle";
             yield return new CoreHeld(
-                new ControlPoint(component.Name, step.Span.Line, "Survival of vegetative organisms", limit, "Probe in the middle of the thickest piece, each load, by the cook in charge", "Leave it in until it is there; if that cannot be, discard", "Time in, time out, core reading, name"),
+                new ControlPoint(component.Name, step.Span.Line, "Survival of vegetative organisms", limit, "Probe in the middle of the thickest piece, each load, by the cook in charge", "Leave it in until it is there; if that cannot be, discard", "Time in, time out, core reading, name") { LeastCelsius = core.Celsius },
                 bath is null
                     ? new Finding(Severity.Note, "SAF003", component.Name, step.Span.Line, "How the middle heats in an oven is not worked out here: the probe decides.", "", limit, "", "Probe the thickest piece and write the reading down.", "")
                     : InBath(weighed, step, thickness, start, frozen, bath.Celsius, core.Celsius, hold, limit))

@@ -51,4 +51,11 @@ public sealed record Findings(string Code, ImmutableArray<Finding> All, Immutabl
 /// <param name="Monitoring">What, how, when, who.</param>
 /// <param name="Action">Corrective action.</param>
 /// <param name="Record">What is written down.</param>
-public sealed record ControlPoint(string Component, int Line, string Hazard, string Limit, string Monitoring, string Action, string Record);
+public sealed record ControlPoint(string Component, int Line, string Hazard, string Limit, string Monitoring, string Action, string Record)
+{
+    /// <summary>A reading keeps the limit from here up, °C; null where the limit is not one reading (cooling is, by stages).</summary>
+    public double? LeastCelsius { get; init; }
+
+    /// <summary>A reading keeps the limit from here down, °C; null likewise.</summary>
+    public double? MostCelsius { get; init; }
+}

@@ -35,6 +35,7 @@ internal static class DoorPlan
         new("/cost", Who.Kitchen | Who.Buyer | Who.Auditor, Who.Kitchen),
         new("/orders", Who.Kitchen | Who.Buyer | Who.Auditor, Who.Kitchen | Who.Buyer),
         new("/api/live", Who.All, Who.Kitchen | Who.Helper),
+        new("/control-log/keep", Who.Nobody, Who.Kitchen),
         new("/control-log", Who.All, Who.Kitchen | Who.Helper),
         new("/trials", Who.All, Who.Kitchen | Who.Helper),
         new("/records", Who.Kitchen | Who.Helper | Who.Auditor, Who.Kitchen | Who.Helper),

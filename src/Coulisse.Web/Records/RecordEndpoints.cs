@@ -12,7 +12,7 @@ using Microsoft.AspNetCore.Mvc;
 
 namespace Coulisse.Web.Records;
 
-/// <summary>Production records of an occasion, and the control log.</summary>
+/// <summary>Production records of an occasion.</summary>
 internal static class RecordEndpoints
 {
     public static void MapRecords(this WebApplication app)
@@ -20,7 +20,6 @@ internal static class RecordEndpoints
         app.MapGet("/records/{occasion}", PageAsync);
         app.MapPost("/records/{occasion}", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere (decision 0251)
         app.MapGet("/records/{occasion}/{id}", SheetAsync);
-        app.MapGet("/control-log", ControlAsync);
     }
 
     private static async Task<IResult> PageAsync(string occasion, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
@@ -68,14 +67,7 @@ internal static class RecordEndpoints
         }
 
         string plan = record.PlanId.Length > 0 && await store.PlanAsync(record.PlanId, cancel) is { } kept ? $" Plan made with {kept.Versions}." : "";
-        return new RazorComponentResult<KeptSheetPage>(new { View = new KeptSheetView(sheet.Title, "/records/" + occasion, sheet.Text, string.Create(CultureInfo.InvariantCulture, $"Kept {sheet.Saved:yyyy-MM-dd HH:mm} UTC by {sheet.Who}.{plan}"), []) });
-    }
-
-    private static async Task<IResult> ControlAsync(KitchenStore store, CancellationToken cancel)
-    {
-        List<ControlEntry> log = await store.ControlLogAsync(cancel);
-        ChainCheck check = await store.CheckControlLogAsync(cancel);
-        string says = check.Broken.IsEmpty ? string.Create(CultureInfo.InvariantCulture, $"{check.Entries} entries; the chain is whole.") : string.Create(CultureInfo.InvariantCulture, $"The chain is broken at entry {check.Broken[0]}: somebody changed the log.");
-        return new RazorComponentResult<ChainPage>(new { View = new ChainView("Control log", says, [.. log.AsEnumerable().Reverse().Take(500).Select(e => new ChainRow(string.Create(CultureInfo.InvariantCulture, $"{e.At:yyyy-MM-dd HH:mm:ss}"), e.Who, e.Json))]) });
+        RetentionView keep = await Retention.OfAsync(store, cancel);
+        return new RazorComponentResult<KeptSheetPage>(new { View = new KeptSheetView(sheet.Title, "/records/" + occasion, sheet.Text, string.Create(CultureInfo.InvariantCulture, $"Kept {sheet.Saved:yyyy-MM-dd HH:mm} UTC by {sheet.Who}.{plan} {keep.For(sheet.Saved)}"), []) });
     }
 }
