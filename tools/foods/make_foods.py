@@ -1,28 +1,31 @@
 #!/usr/bin/env python3
 """Makes data/foods/foods.tsv: our foods in kitchen words, each with figures whose source row it cites.
 
-  make_foods.py WORDS SR28 HOUSEHOLD CIQUAL OUT
+  make_foods.py WORDS SR28 HOUSEHOLD CIQUAL JAPAN OUT
 
 WORDS      tools/foods/kitchen-words.txt (ours)
 SR28       tab-separated composition of USDA SR28, one row a food
 HOUSEHOLD  tab-separated household weights of USDA SR28
 CIQUAL     tab-separated Ciqual table 2020 of ANSES
+JAPAN      tools/foods/japan-2020.tsv: rows of the Standard Tables of Food Composition in Japan 2020
 Python 3 standard library only. Prints every row whose parts do not sum to 100 g and that gives no reason, and fails.
 """
 import re
 import sys
+import unicodedata
 
 ML = {"cup": 236.5882365, "tbsp": 14.78676478125, "tsp": 4.92892159375, "fl oz": 29.5735295625}
 PARTS = ["water", "protein", "fat", "sat", "carbohydrate", "sugars", "sucrose", "glucose", "fructose", "lactose", "maltose",
-         "starch", "fibre", "polyols", "alcohol", "acid", "ash", "sodium", "potassium", "calcium", "iron", "vitc"]
+         "starch", "fibre", "polyols", "alcohol", "acid", "ash", "sodium", "potassium", "calcium", "iron", "vitc", "trans", "cholesterol"]
 STATES = ["packed", "unpacked", "sifted", "unsifted", "chopped", "grated", "ground", "sliced", "shredded", "whipped", "crumbled", "diced", "mashed", "whole", "halves", "slivered"]
 COUNTS = ["small", "medium", "large", "extra large", "clove", "stalk", "sprig", "leaf", "slice", "stick", "head", "bulb", "ear", "spear", "fruit"]
 
 
 def table(path):
     with open(path, encoding="utf-8") as f:
-        head = f.readline().rstrip("\n").split("\t")
-        return [dict(zip(head, line.rstrip("\n").split("\t"))) for line in f]
+        lines = [line.rstrip("\n") for line in f if not line.startswith("#")]
+    head = lines[0].split("\t")
+    return [dict(zip(head, line.split("\t"))) for line in lines[1:]]
 
 
 def number(cell):
@@ -47,7 +50,7 @@ def from_sr28(r):
     p = dict(water=g("water_g"), protein=g("protein_g"), fat=g("fat_g"), sat=g("sat_g"), carbohydrate=available, sugars=sugars,
              sucrose=g("sucrose_g"), glucose=g("glucose_g"), fructose=g("fructose_g"), lactose=g("lactose_g"), maltose=g("maltose_g"),
              starch=starch, fibre=fibre, alcohol=g("alcohol_g"), ash=g("ash_g"), sodium=g("sodium_mg"),
-             potassium=g("potassium_mg"), calcium=g("calcium_mg"), iron=g("iron_mg"), vitc=g("vit_c_mg"))
+             potassium=g("potassium_mg"), calcium=g("calcium_mg"), iron=g("iron_mg"), vitc=g("vit_c_mg"), trans=g("trans_g"), cholesterol=g("cholesterol_mg"))
     # Where only the total of a milk's sugars is held, it is lactose.
     if r["group"].startswith("Dairy") and sugars is not None and p["lactose"] is None and "weet" not in r["description"]:
         p["lactose"] = sugars
@@ -60,12 +63,73 @@ def from_ciqual(r):
              sugars=g("sugars_g"), sucrose=g("sucrose_g"), glucose=g("glucose_g"), fructose=g("fructose_g"), lactose=g("lactose_g"),
              maltose=g("maltose_g"), starch=g("starch_g"), fibre=g("fibre_g"), polyols=g("polyols_g"), alcohol=g("alcohol_g"),
              acid=g("organic_acids_g"), ash=g("ash_g"), sodium=g("sodium_mg"), potassium=g("potassium_mg"), calcium=g("calcium_mg"),
-             iron=g("iron_mg"), vitc=g("vit_c_mg"))
+             iron=g("iron_mg"), vitc=g("vit_c_mg"), cholesterol=g("cholesterol_mg"))
+    # Plants hold no cholesterol to speak of; where the table left it out, it is none.
+    if p["cholesterol"] is None and r["group"].startswith(("fruits", "cereal")) or r["subgroup"] in ("spices", "herbs", "vegetable oils", "sugars and honey"):
+        p["cholesterol"] = 0.0
     # A total given as "less than" must not fall below its own parts.
     if p["carbohydrate"] is not None and p["sugars"] is not None:
         p["carbohydrate"] = max(p["carbohydrate"], p["sugars"])
     jones, n625 = p["protein"], g("protein_n625_g")
     return p, round(6.25 * jones / n625, 2) if jones and n625 else None
+
+
+def from_japan(r):
+    g = lambda k: number(r[k])
+    whole = [g(k) or 0 for k in ("water", "protein", "fat", "fibre", "acid", "ash", "alcohol")]
+    p = {k: g(k) for k in ("water", "protein", "fat", "fibre", "acid", "ash", "alcohol", "cholesterol", "sodium", "potassium", "calcium", "iron", "vitc", "sugars")}
+    # Its carbohydrate is by difference, fibre and mostly the acid inside: what is left after all other parts is what is available.
+    p["carbohydrate"] = round(max(0.0, 100 - sum(whole)), 2)
+    if p["sugars"] is not None:
+        p["sugars"] = min(p["sugars"], p["carbohydrate"])
+    # Soya by its own factor, as that table counts it; else the general one.
+    return p, 5.71 if r["code"].startswith("04") else 6.25
+
+
+# What is sugar through and through: all of it is added to whatever it goes into (21 CFR 101.9(c)(6)(iii): sugars, syrups, honey).
+ALL_ADDED = set("""sugar icing-sugar brown-sugar demerara honey maple-syrup golden-syrup treacle glucose-syrup dextrose invert-sugar lactose-powder fructose-powder agave-syrup vanilla-sugar liquid-caramel
+    cane-molasses soft-brown-sugar grenadine syrup-1-1 syrup-30b corn-syrup-dark malt-syrup maple-sugar cane-syrup""".split())
+# Juice, wine and flour of one plant, and what only sounds sweetened.
+NONE_ADDED = set("""quark spelt-flour rolled-oats cocoa cocoa-mass cocoa-alkalised cocoa-high-fat coconut-milk apple-juice red-wine white-wine rose-wine riesling potato-baked sweet-potato-baked butternut-baked nectarine white-nectarine
+    oat-bran wheat-germ pumpkin-roasted aubergine-roasted tomato-roasted endive-roasted garlic-roasted courgette-roasted potato-roast apple-baked kefir sheep-yoghurt goat-yoghurt fromage-blanc-0 fromage-blanc-8 maize-flour flour-t65
+    flour-t80 flour-t110 rice-bran popcorn blood-orange-juice pineapple-juice grape-juice tomato-juice carrot-juice lemon-juice-bottled lime-juice-bottled prune-juice sugar-apple boysenberry sour-cherry-frozen strawberry-frozen tarragon
+    tomato-pulp tomato-passata tomato-double tomato-crushed tomato-paste beetroot-juice milk-powder-semi evaporated-milk kombu-dashi ichiban-dashi shiitake-dashi royal-jelly bee-pollen nutritional-yeast acai""".split())
+# Foods of one thing, grown or caught, with nothing put in: whatever sugar they hold is their own.
+NATURAL_SR = ("Vegetables", "Fruits", "Beef", "Poultry", "Pork", "Lamb", "Finfish", "Nut", "Legumes", "Spices", "Cereal Grains", "Fats", "Dairy")
+NATURAL_CQ = ("pasta, rice and grains", "vegetable oils", "other fats", "butters", "fruits", "legumes", "nuts and seeds", "potatoes and other tubers", "vegetables", "cooked meat", "eggs", "fish, cooked", "fish, raw", "raw meat", "seafood, cooked",
+              "seafood, raw", "herbs", "spices", "seaweed", "milk", "cheese and similar", "cream and similar", "water")
+PUT_IN = re.compile(r"sweeten|syrup|sugar|dressing|mayonnaise|pickle|relish|candied|chocolate|nectar|cocktail|sauce|baked|flavor|flavour|glazed|eggnog|drink|imitation|catsup|concentrate|maraschino|breaded|salad|refried|fruit on|spread|falafel|hummus|margarine|caramel|jam|compote|custard|frozen, .*yolk|peanut butter|canned|tinned|honey roast", re.I)
+
+
+def added(ident, source, parts, rows):
+    """Whether its sugars are added ones: "1" all, "0" none, empty not known."""
+    if parts.get("sugars") == 0 or parts.get("carbohydrate") == 0:
+        return "0"
+    if ident in ALL_ADDED:
+        return "1"
+    if ident in NONE_ADDED:
+        return "0"
+    if source[0] == "k":
+        return ""
+    row = rows[source]
+    if source[0] == "j":
+        # Rows of one plant or animal; what the table lists among pickles, cakes of fish and seasonings has had something put in.
+        return "0" if source[1:3] in ("04", "05", "06", "07", "08", "09", "10", "11") and source[1:] not in ("06088", "06104", "06105", "06138", "06143", "06148", "06152", "06306", "06389", "07022", "07024", "07103", "07170", "07179", "07181",
+               "09022", "10070", "10204", "10353", "10358", "10379", "10381", "10384", "10385", "10386") else ""
+    group, name = (row["group"], row["description"]) if source[0] == "n" else (row["subgroup"], row["name"])
+    natural = group.startswith(NATURAL_SR) if source[0] == "n" else group in NATURAL_CQ
+    return "0" if natural and not PUT_IN.search(name) else ""
+
+
+def fold(name):
+    """The matcher's way of making names comparable: case, accents and hyphens gone."""
+    out = []
+    for c in unicodedata.normalize("NFKD", name):
+        if "\u0300" <= c <= "\u036f" or c in "\u2019'":
+            continue
+        c = {"œ": "oe", "æ": "ae", "ß": "ss"}.get(c.lower(), c.lower())
+        out.append(c if c.isalnum() or c in "%\u3099\u309aー" else " ")
+    return " ".join("".join(out).split())
 
 
 GREENS = "spinach chard kale cabbage lettuce sorrel purslane cress rocket endive chicory mustard-greens turnip-greens pak-choi dandelion frisee radicchio lambs-lettuce batavia oak-leaf little-gem mesclun iceberg butterhead vine-leaf borage".split()
@@ -74,10 +138,15 @@ WORDS = (("spices and herbs", ""), ("oils", ""), ("vegetable", "vegetable"), ("t
          ("pasta, rice", "cereal"), ("eggs", "egg"), ("dairy", "milk"), ("seafood", "shellfish"), ("fish, raw", "fish"), ("finfish", "fish"), ("raw meat", "beef"), ("milk", "milk"))
 
 
+JAPAN_CLASS = {"01": "cereal", "04": "pulse", "06": "vegetable", "07": "fruit", "08": "vegetable", "10": "fish", "11": "beef"}
+
+
 def class_of(ident, source, sr, cq):
     """Class of a food for what cooking leaves of its vitamins; empty when the table of retention has none for it."""
     if source[0] == "k":
         return ""
+    if source[0] == "j":
+        return JAPAN_CLASS.get(source[1:3], "")
     row = sr[source[1:]] if source[0] == "n" else cq[source[1:]]
     group = (row["group"] if source[0] == "n" else row["subgroup"] or row["group"]).lower()
     name = (row["description"] if source[0] == "n" else row["name"]).lower()
@@ -117,9 +186,11 @@ def household(rows):
 
 
 def main():
-    words, sr28, weights, ciqual, out = sys.argv[1:6]
+    words, sr28, weights, ciqual, japan, out = sys.argv[1:7]
     sr = {r["ndb"]: r for r in table(sr28)}
     cq = {r["code"]: r for r in table(ciqual)}
+    jp = {r["code"]: r for r in table(japan)}
+    everything = {**{"n" + k: v for k, v in sr.items()}, **{"c" + k: v for k, v in cq.items()}, **{"j" + k: v for k, v in jp.items()}}
     hh = {}
     for r in table(weights):
         hh.setdefault(r["ndb"], []).append(r)
@@ -134,6 +205,9 @@ def main():
             continue
         ident, source = f[0], f[1]
         extras = dict(e.split("=", 1) for e in f[10].split())
+        if source[0] != "k" and source not in everything:
+            faults.append(f"line {n}: {ident}: there is no row {source}")
+            continue
         if ident in ids:
             faults.append(f"line {n}: {ident} twice")
         ids.add(ident)
@@ -149,8 +223,15 @@ def main():
         elif source[0] == "c":
             parts, factor = from_ciqual(cq[source[1:]])
             cite = "Ciqual 2020 " + source[1:]
+        elif source[0] == "j":
+            parts, factor = from_japan(jp[source[1:]])
+            refuse = number(jp[source[1:]]["refuse"])
+            edible = 100 - refuse if refuse else None
+            cite = "Japan 2020 " + source[1:]
         else:
             parts = {k: float(v) for k, v in (x.split("=") for x in source[2:].split(","))}
+            if parts.get("fat") == 0:
+                parts["trans"], parts["cholesterol"] = 0.0, 0.0
             cite = "our own parts"
         if "acid" in extras:
             parts["acid"] = float(extras["acid"])
@@ -202,37 +283,40 @@ def main():
             missing = [k for k, x in zip(("water", "protein", "fat", "carbohydrate", "ash"), held) if x is None]
             why = (why + "; " if why else "") + "not held: " + ", ".join(missing)
         listed = number(sr[source[1:]]["energy_kcal"]) if source[0] == "n" else number(cq[source[1:]]["energy_eu_kj"]) if source[0] == "c" else None
+        if source[0] == "j":
+            listed = number(jp[source[1:]]["kj"])
         if listed is not None and None not in held[:4]:
             # The energy its source lists, against that of the parts we hold: a large miss is said in the row.
             listed *= 4.184 if source[0] == "n" else 1
             polyols = parts.get("polyols") or 0
             eu = parts["protein"] * (6.25 / factor if factor else 1)
             own = 17 * (parts["carbohydrate"] - polyols) + 10 * polyols + 17 * eu + 37 * parts["fat"] + 29 * (parts.get("alcohol") or 0) + 13 * (parts.get("acid") or 0) + 8 * (parts.get("fibre") or 0)
-            allowed = max(40, 0.15 * listed) if source[0] == "n" else max(12, 0.03 * listed)
+            # Japan counts amino acids, fatty acids and measured sugars, so its energy lies lower throughout.
+            allowed = max(12, 0.03 * listed) if source[0] == "c" else max(40, 0.15 * listed)
             if abs(own - listed) > allowed:
                 why = (why + "; " if why else "") + f"its source lists {listed:.0f} kJ, its parts make {own:.0f}"
         for lang, cell in zip(("en", "fr", "de", "es", "it", "ja"), f[2:8]):
             for name in cell.split(";"):
-                key = (lang, name.strip().lower())
+                key = (lang, fold(name))
                 if not key[1]:
                     continue
                 if key in names and names[key] != ident:
-                    faults.append(f"line {n}: {lang} \"{name}\" is already {names[key]}")
+                    faults.append(f"line {n}: {ident}: {lang} \"{name}\" is already {names[key]}")
                 names[key] = ident
         cell = lambda v: "" if v is None else f"{v:g}"
         pairs = lambda d: ";".join(f"{k}={v:g}{marks.get(k, '')}" for k, v in d.items())
-        rows.append([ident, *f[2:8], cite, why, cell(factor or None), *[cell(parts.get(k)) for k in PARTS], pairs(densities), pairs(units), cell(edible), f[8], f[9], class_of(ident, source, sr, cq)])
+        rows.append([ident, *f[2:8], cite, why, cell(factor or None), *[cell(parts.get(k)) for k in PARTS], extras.get("added", added(ident, source, parts, everything)), pairs(densities), pairs(units), cell(edible), f[8], f[9], class_of(ident, source, sr, cq)])
     if faults:
         print("\n".join(faults), file=sys.stderr)
         sys.exit(1)
     with open(out, "w", encoding="utf-8", newline="\n") as o:
         o.write("# Title: Foods in kitchen words: composition, density, unit weights, edible share, allergens\n"
-                "# Source: column source cites each row: USDA National Nutrient Database for Standard Reference, Release 28 (2016), by NDB number; ANSES, Ciqual table 2020, by code; or our own parts, said so in why\n"
-                "# Licence: USDA public domain; Ciqual Licence Ouverte 2.0 (name ANSES, Ciqual 2020); our words CC0-1.0\n"
+                "# Source: column source cites each row: USDA National Nutrient Database for Standard Reference, Release 28 (2016), by NDB number; ANSES, Ciqual table 2020, by code; MEXT, Standard Tables of Food Composition in Japan 2020, by code; or our own parts, said so in why\n"
+                "# Licence: USDA public domain; Ciqual Licence Ouverte 2.0 (name ANSES, Ciqual 2020); Japan standard terms of use of the government 2.0 (name the ministry); our words CC0-1.0\n"
                 "# Opened: 2026-11-25\n"
-                "# Units: g per 100 g edible part, mineral columns and vitc in mg; carbohydrate without fibre; densities g/mL as state=value; units in g each, edible part; edible in percent of the bought weight; * marks an assumed figure; empty is not held\n"
+                "# Units: g per 100 g edible part, mineral columns, vitc and cholesterol in mg; added 1 when all sugars are added ones, 0 when none; carbohydrate without fibre; densities g/mL as state=value; units in g each, edible part; edible in percent of the bought weight; * marks an assumed figure; empty is not held\n"
                 "# Made by: tools/foods/make_foods.py\n")
-        o.write("\t".join(["id", "en", "fr", "de", "es", "it", "ja", "source", "why", "nfactor", *PARTS, "density", "units", "edible", "contains", "depends", "class"]) + "\n")
+        o.write("\t".join(["id", "en", "fr", "de", "es", "it", "ja", "source", "why", "nfactor", *PARTS, "added", "density", "units", "edible", "contains", "depends", "class"]) + "\n")
         for r in rows:
             o.write("\t".join(r) + "\n")
     print(f"{len(rows)} foods, {len(names)} names")

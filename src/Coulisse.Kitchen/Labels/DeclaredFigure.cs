@@ -28,6 +28,12 @@ public enum PanelItem
 
     /// <summary>Cholesterol, mg (US).</summary>
     Cholesterol,
+
+    /// <summary>Calcium and potassium, mg (US).</summary>
+    Mineral,
+
+    /// <summary>Iron, mg (US).</summary>
+    Iron,
 }
 
 /// <summary>A figure as the law lets it be declared. Rounded once, from the unrounded figure, halves away from zero.</summary>
@@ -65,6 +71,10 @@ public static class DeclaredFigure
         PanelItem.Macronutrient => x < 0.5m ? "0" : x < 1 ? "less than 1" : Step(x, 1, 0),
         PanelItem.Cholesterol => x < 2 ? "0" : x <= 5 ? "less than 5" : Step(x, 5, 0),
         PanelItem.Sodium => x < 5 ? "0" : Step(x, x <= 140 ? 5 : 10, 0),
+
+        // The steps of minerals are from memory of the rule of 2016.
+        PanelItem.Mineral => Step(x, 10, 0),
+        PanelItem.Iron => Step(x, 0.1m, null),
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "The US panel does not state it."),
     };
 

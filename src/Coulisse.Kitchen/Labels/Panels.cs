@@ -51,10 +51,15 @@ public static class Panels
             basis = string.Create(CultureInfo.InvariantCulture, $"weighed at the end, {final:0.#} g");
         }
 
-        missing.AddRange(blend.Lacking.Select(l => $"{l.Key}: not held for {string.Join(", ", l.Value)}."));
+        missing.AddRange(blend.Lacking.Where(l => Stated(regime).Contains(l.Key)).OrderBy(l => Array.IndexOf(Stated(regime), l.Key)).Select(l => $"{l.Key}: not held for {string.Join(", ", l.Value)}."));
         double? serving = servings is > 0 ? blend.Grams / servings : null;
         return new Parsed<NutritionPanel>.Ok(new NutritionPanel(regime, basis, serving, Rows(blend.Composition, regime, serving), [.. missing]));
     }
+
+    // Parts a panel of that law stands on: what else a food lacks is no news here.
+    private static string[] Stated(AllergenRegime regime) => regime == AllergenRegime.Us
+        ? ["water", "fat", "saturates", "trans fat", "cholesterol", "sodium", "carbohydrate", "sugars", "added sugars", "protein", "calcium", "iron", "potassium"]
+        : ["water", "fat", "saturates", "carbohydrate", "sugars", "protein", "sodium"];
 
     /// <summary>Rows of a composition, in the order of the law.</summary>
     public static ImmutableArray<PanelRow> Rows(Composition c, AllergenRegime regime, double? servingGrams)
@@ -72,8 +77,9 @@ public static class Panels
             AllergenRegime.Us =>
             [
                 ("Calories", "kcal", PanelItem.Kilocalories, FoodEnergy.UsKilocalories(c)), ("Total Fat", "g", PanelItem.Fat, c.Fat), ("Saturated Fat", "g", PanelItem.Saturates, c.Saturates),
-                ("Sodium", "mg", PanelItem.Sodium, c.SodiumMilligrams), ("Total Carbohydrate", "g", PanelItem.Macronutrient, FoodEnergy.TotalCarbohydrate(c)),
-                ("Dietary Fiber", "g", PanelItem.Macronutrient, c.Fibre), ("Total Sugars", "g", PanelItem.Macronutrient, c.Sugars), ("Protein", "g", PanelItem.Macronutrient, c.ProteinEu),
+                ("Trans Fat", "g", PanelItem.Saturates, c.TransFat), ("Cholesterol", "mg", PanelItem.Cholesterol, c.CholesterolMilligrams), ("Sodium", "mg", PanelItem.Sodium, c.SodiumMilligrams), ("Total Carbohydrate", "g", PanelItem.Macronutrient, FoodEnergy.TotalCarbohydrate(c)),
+                ("Dietary Fiber", "g", PanelItem.Macronutrient, c.Fibre), ("Total Sugars", "g", PanelItem.Macronutrient, c.Sugars), ("Includes Added Sugars", "g", PanelItem.Macronutrient, c.AddedSugars), ("Protein", "g", PanelItem.Macronutrient, c.ProteinEu),
+                ("Calcium", "mg", PanelItem.Mineral, c.CalciumMilligrams), ("Iron", "mg", PanelItem.Iron, c.IronMilligrams), ("Potassium", "mg", PanelItem.Mineral, c.PotassiumMilligrams),
             ],
             _ =>
             [

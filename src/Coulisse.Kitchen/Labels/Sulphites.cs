@@ -23,7 +23,7 @@ public sealed record Sulphites(double? MostMilligramsPerKilogram, bool? BelowLim
     {
         ArgumentNullException.ThrowIfNull(dish);
         WeighedLine[] lines = [.. dish.Components.SelectMany(c => c.Lines).Where(l => l.Food.FromComponent is null)];
-        WeighedLine[] bringing = [.. lines.Where(l => l.Known is { } food && (food.Contains.Contains("sulphite") || (food.Depends.Contains("sulphite") && AllergenNames.Settled("sulphite", food.Id, l.Source.Text) is null)))];
+        WeighedLine[] bringing = [.. lines.Where(l => l.Known is { } food && (food.SulphurDioxide > 0 || food.Contains.Contains("sulphite") || (food.Depends.Contains("sulphite") && AllergenNames.Settled("sulphite", food.Id, l.Source.Text) is null)))];
         string[] foreign = [.. lines.Where(l => l.Known is null).Select(l => l.Food.Food).Distinct(StringComparer.OrdinalIgnoreCase)];
         if (bringing.Length == 0)
         {
@@ -31,16 +31,25 @@ public sealed record Sulphites(double? MostMilligramsPerKilogram, bool? BelowLim
         }
 
         double total = finalGrams ?? lines.Where(l => l.Grade != WeightGrade.Unknown).Sum(l => l.Grams);
-        SulphiteLine[] known = [.. bringing.Where(l => Table.Value.ContainsKey(l.Known!.Id) && l.Grade != WeightGrade.Unknown).Select(l => new SulphiteLine(l.Source.Span.Line, l.Food.Food, l.High, Table.Value[l.Known!.Id]))];
-        string[] unsaid = [.. bringing.Where(l => !Table.Value.ContainsKey(l.Known!.Id) || l.Grade == WeightGrade.Unknown).Select(l => l.Food.Food).Concat(foreign).Distinct(StringComparer.OrdinalIgnoreCase)];
+        SulphiteLine[] known = [.. bringing.Where(l => Figure(l.Known!) is not null && l.Grade != WeightGrade.Unknown).Select(l => new SulphiteLine(l.Source.Span.Line, l.Food.Food, l.High, Figure(l.Known!)!.Value, l.Known!.SulphurDioxide is not null))];
+        string[] unsaid = [.. bringing.Where(l => Figure(l.Known!) is null || l.Grade == WeightGrade.Unknown).Select(l => l.Food.Food).Concat(foreign).Distinct(StringComparer.OrdinalIgnoreCase)];
         double? most = unsaid.Length > 0 || total <= 0 ? null : known.Sum(l => l.Grams * l.Most) / total;
         return new Sulphites(most, most is { } m ? (regime == AllergenRegime.Eu ? m <= 10 : m < 10) : null, [.. known], [.. unsaid]);
     }
 
+    // A maker's own figure goes before what the law would let it be.
+    private static double? Figure(Matter.Foods.Food food) => food.SulphurDioxide ?? (Table.Value.TryGetValue(food.Id, out double most) ? most : null);
+
     /// <summary>In words.</summary>
     public string Text => MostMilligramsPerKilogram is { } most
-        ? string.Create(CultureInfo.InvariantCulture, $"Sulphites: at most {most:0.#} mg/kg by what the law allows in its foods{(BelowLimit == true ? ", below the limit from which they are declared" : ": declare them, or get the makers' figures")}.")
+        ? string.Create(CultureInfo.InvariantCulture, $"Sulphites: at most {most:0.#} mg/kg by {Basis}{Advice}.")
         : $"Sulphites: not worked out; no figure for {string.Join(", ", Unsaid)}.";
+
+    private bool AllStated => Lines.All(l => l.Stated);
+
+    private string Basis => AllStated ? "the makers' figures" : "what the law allows in its foods";
+
+    private string Advice => BelowLimit == true ? ", below the limit from which they are declared" : AllStated ? ": declare them" : ": declare them, or get the makers' figures";
 }
 
 /// <summary>What a food may bring.</summary>
@@ -48,4 +57,5 @@ public sealed record Sulphites(double? MostMilligramsPerKilogram, bool? BelowLim
 /// <param name="Food">Food as written.</param>
 /// <param name="Grams">Its weight, high end.</param>
 /// <param name="Most">The most it may hold, mg/kg.</param>
-public sealed record SulphiteLine(int Line, string Food, double Grams, double Most);
+/// <param name="Stated">True when its maker states the figure, false when the law's limit stands in.</param>
+public sealed record SulphiteLine(int Line, string Food, double Grams, double Most, bool Stated);

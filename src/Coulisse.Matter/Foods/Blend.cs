@@ -54,6 +54,8 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
             Alcohol = Loose(c => c.Alcohol), Acid = Loose(c => c.Acid), Ash = Sum("ash", c => c.Ash), SodiumMilligrams = Sum("sodium", c => c.SodiumMilligrams),
             PotassiumMilligrams = Sum("potassium", c => c.PotassiumMilligrams), CalciumMilligrams = Sum("calcium", c => c.CalciumMilligrams),
             IronMilligrams = Sum("iron", c => c.IronMilligrams), VitaminCMilligrams = Sum("vitc", c => c.VitaminCMilligrams),
+            TransFat = Sum("trans fat", c => c.TransFat ?? (c.Fat == 0 ? 0 : null), c => c.Fat), CholesterolMilligrams = Sum("cholesterol", c => c.CholesterolMilligrams),
+            AddedSugars = Sum("added sugars", c => c.AddedSugars ?? (c.Sugars == 0 ? 0 : null), c => c.Sugars ?? c.Carbohydrate),
         };
         return new Blend(total, mixed, lacking.ToImmutable());
     }

@@ -73,6 +73,15 @@ public sealed record Composition
     /// <summary>Vitamin C, mg.</summary>
     public double? VitaminCMilligrams { get; init; }
 
+    /// <summary>Trans fatty acids within fat, g.</summary>
+    public double? TransFat { get; init; }
+
+    /// <summary>Cholesterol, mg.</summary>
+    public double? CholesterolMilligrams { get; init; }
+
+    /// <summary>Sugars within sugars that are added ones in US law (21 CFR 101.9(c)(6)(iii)): sugar, syrup and honey, but not what a fruit or a milk has of its own, g.</summary>
+    public double? AddedSugars { get; init; }
+
     /// <summary>Protein as EU law counts it, nitrogen times 6.25, g.</summary>
     /// <remarks>Regulation (EU) 1169/2011 Annex I. Check: plain flour 10.33 · 6.25 / 5.70 = 11.33.</remarks>
     public double? ProteinEu => NitrogenFactor is { } n && n > 0 ? Protein * 6.25 / n : Protein;
@@ -92,7 +101,7 @@ public sealed record Composition
 
         double rest = (100 - fatPercent) / (100 - Fat.Value);
         Composition thinned = Scaled(rest);
-        return thinned with { Fat = fatPercent, Saturates = Fat > 0 ? Saturates * fatPercent / Fat : Saturates, NitrogenFactor = NitrogenFactor };
+        return thinned with { Fat = fatPercent, Saturates = Fat > 0 ? Saturates * fatPercent / Fat : Saturates, TransFat = Fat > 0 ? TransFat * fatPercent / Fat : TransFat, CholesterolMilligrams = Fat > 0 ? CholesterolMilligrams * fatPercent / Fat : CholesterolMilligrams };
     }
 
     /// <summary>The same food after cooking as far as its minerals and vitamin C go; the other parts stay.</summary>
@@ -109,5 +118,6 @@ public sealed record Composition
         Sugars = Sugars * k, Sucrose = Sucrose * k, Glucose = Glucose * k, Fructose = Fructose * k, Lactose = Lactose * k, Maltose = Maltose * k, Starch = Starch * k,
         Fibre = Fibre * k, Polyols = Polyols * k, Alcohol = Alcohol * k, Acid = Acid * k, Ash = Ash * k, SodiumMilligrams = SodiumMilligrams * k,
         PotassiumMilligrams = PotassiumMilligrams * k, CalciumMilligrams = CalciumMilligrams * k, IronMilligrams = IronMilligrams * k, VitaminCMilligrams = VitaminCMilligrams * k,
+        TransFat = TransFat * k, CholesterolMilligrams = CholesterolMilligrams * k, AddedSugars = AddedSugars * k,
     };
 }

@@ -28,6 +28,9 @@ public sealed record Food(string Id, string Name, string Source, string Why, Com
     /// <summary>Class for what cooking leaves of its vitamins ("roots", "beef"); empty when the table of retention has none for it.</summary>
     public string Class { get; init; } = "";
 
+    /// <summary>Sulphur dioxide the supplier states, mg in 1 kg; null when nobody has stated it.</summary>
+    public double? SulphurDioxide { get; init; }
+
     /// <summary>False for a food of the house whose line says nothing of allergens: they are unknown then, never absent.</summary>
     public bool AllergensHeld { get; init; } = true;
 

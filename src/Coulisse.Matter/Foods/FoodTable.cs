@@ -167,6 +167,7 @@ public sealed class FoodTable
             Sucrose = N("sucrose"), Glucose = N("glucose"), Fructose = N("fructose"), Lactose = N("lactose"), Maltose = N("maltose"), Starch = N("starch"), Fibre = N("fibre"),
             Polyols = N("polyols"), Alcohol = N("alcohol"), Acid = N("acid"), Ash = N("ash"), SodiumMilligrams = N("sodium"), PotassiumMilligrams = N("potassium"),
             CalciumMilligrams = N("calcium"), IronMilligrams = N("iron"), VitaminCMilligrams = N("vitc"),
+            TransFat = N("trans"), CholesterolMilligrams = N("cholesterol"), AddedSugars = Cell("added") is "1" ? N("sugars") : Cell("added") is "0" ? 0 : null,
         })
         {
             Densities = Pairs(Cell("density")), Units = Pairs(Cell("units")), EdiblePercent = N("edible"), Names = names, Class = Cell("class"),

@@ -71,6 +71,22 @@ public sealed class PanelPublished
     }
 
     [Fact]
+    public void The_American_panel_states_trans_fat_cholesterol_and_added_sugars_where_every_food_holds_them()
+    {
+        // SR28 per 100 g: milk 01077 cholesterol 10 mg, no trans fat held; egg yolk 01125 cholesterol 1,085 mg; sugar 19335 99.8 g, all added.
+        NutritionPanel panel = Panels.Of(WeighingTests.Weigh("# Sabayon\n\n- 200 g egg yolk\n- 100 g caster sugar\n- 100 g water\n"), AllergenRegime.Us).Match(p => p, e => throw new InvalidOperationException(string.Join("; ", e)));
+
+        Assert.Equal(1085 / 2.0, panel.Rows.Single(r => r.Name == "Cholesterol").Computed, 1);
+        Assert.Equal(99.8 / 4, panel.Rows.Single(r => r.Name == "Includes Added Sugars").Computed, 0.1);
+
+        NutritionPanel jam = Panels.Of(WeighingTests.Weigh("# Jam\n\n- 100 g strawberry jam\n- 10 g sugar\n"), AllergenRegime.Us).Match(p => p, e => throw new InvalidOperationException(string.Join("; ", e)));
+        Assert.DoesNotContain(jam.Rows, r => r.Name == "Includes Added Sugars");
+        Assert.Contains(jam.Missing, m => m.StartsWith("added sugars: not held for strawberry jam", StringComparison.Ordinal));
+        NutritionPanel eu = Panels.Of(WeighingTests.Weigh("# Jam\n\n- 100 g strawberry jam\n- 10 g sugar\n"), AllergenRegime.Eu).Match(p => p, e => throw new InvalidOperationException(string.Join("; ", e)));
+        Assert.Empty(eu.Missing);
+    }
+
+    [Fact]
     public void A_food_that_is_not_known_leaves_no_panel()
     {
         NutritionPanel panel = Panels.Of(WeighingTests.Weigh("# X\n\n- 100 g moon dust\n- 100 g sugar\n"), AllergenRegime.Eu).Match(p => p, e => throw new InvalidOperationException(string.Join("; ", e)));
