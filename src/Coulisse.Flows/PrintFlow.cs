@@ -32,6 +32,9 @@ public sealed record PrintWish
     /// <summary>Failures thought through beforehand.</summary>
     public ImmutableArray<IfThen> IfThens { get; init; } = [];
 
+    /// <summary>Steps in the helpers' languages as the chef stored them.</summary>
+    public ImmutableArray<StepTranslations> Translations { get; init; } = [];
+
     /// <summary>False leaves out what twins take.</summary>
     public bool Twins { get; init; } = true;
 }
@@ -64,6 +67,7 @@ public static class PrintFlow
             CostTerms = wish.Cost,
             HomeMeasures = wish.HomeMeasures ?? Home(planned.Findings.IsEmpty ? CodeOfPractice.Of(planned.Occasion).Code : planned.Findings[0].Code),
             IfThens = wish.IfThens,
+            Translations = wish.Translations,
         };
         return Marked(bare, now);
     }
@@ -87,7 +91,7 @@ public static class PrintFlow
     public static ImmutableArray<Problem> Problems(PaperBundle bundle)
     {
         ArgumentNullException.ThrowIfNull(bundle);
-        return [.. (bundle.Needs?.Problems ?? []).Concat(bundle.Order?.Problems ?? []).Concat(bundle.Costing?.Problems ?? []).Distinct()];
+        return [.. (bundle.Needs?.Problems ?? []).Concat(bundle.Order?.Problems ?? []).Concat(bundle.Costing?.Problems ?? []).Concat(bundle.Translations.SelectMany(t => t.Problems)).Distinct()];
     }
 
     private static string Home(string code) => code == "eu" ? "metric" : code;

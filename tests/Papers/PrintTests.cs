@@ -119,7 +119,7 @@ public sealed class PrintTests
         ParagraphBlock p => [p.Text],
         FactsBlock f => f.Facts.SelectMany(x => new[] { x.Label, x.Value }),
         ListBlock l => l.Entries.SelectMany(x => new[] { x.Mark, x.Text }),
-        TableBlock t => [t.Caption, .. t.Columns.Select(c => c.Head), .. t.Rows.SelectMany(r => r.Cells.Select(c => c.Text))],
+        TableBlock t => [t.Caption, .. t.Columns.Select(c => c.Head), .. t.Rows.SelectMany(r => r.Cells.Select(c => c.Words))],
         CalloutBlock c => [c.Title, c.Text],
         FigureBlock f => [f.Caption],
         LabelBlock l => l.Words,

@@ -69,7 +69,7 @@ public sealed partial class SameTruthTests
         Paper[] papers = [.. PaperShelf.Papers(demo)];
         string[] Packs(string kind, int item, int count) => [.. papers.Single(p => p.Kind == kind).Blocks.OfType<TableBlock>().Where(t => t.Columns.Any(c => c.Head == "Packs")).SelectMany(t => t.Rows.Where(r => r.Kind == RowKind.Body).Select(r => r.Cells[item].Text + "|" + r.Cells[count].Text)).Order(StringComparer.Ordinal)];
 
-        Assert.Equal(Packs(OrderPaper.Kind, 0, 5), Packs(ReceivingPaper.Kind, 0, 1));
+        Assert.Equal(Packs(OrderPaper.Kind, 0, 6), Packs(ReceivingPaper.Kind, 0, 1));
     }
 
     // Fifty numbers by chance (the seed stands here, so that a failure can be repeated), each from the inputs its working lists: the card's grams and the factor, or the price file and the count.
@@ -102,8 +102,8 @@ public sealed partial class SameTruthTests
         foreach (PaperRow row in papers.Single(p => p.Kind == OrderPaper.Kind).Blocks.OfType<TableBlock>().Where(t => t.Columns.Any(c => c.Head == "Packs")).SelectMany(t => t.Rows.Where(r => r.Kind == RowKind.Body)))
         {
             string item = prices.Keys.Select(k => k.Item).Distinct().Where(i => row.Cells[0].Text.StartsWith(i, StringComparison.Ordinal)).MaxBy(i => i.Length)!;
-            decimal size = (decimal)Number(row.Cells[4].Text);
-            all.Add((row.Cells[0].Text, row.Cells[7].Text, (double)(prices[(item, size)] * (decimal)Number(row.Cells[5].Text))));
+            decimal size = (decimal)Number(row.Cells[5].Text);
+            all.Add((row.Cells[0].Text, row.Cells[8].Text, (double)(prices[(item, size)] * (decimal)Number(row.Cells[6].Text))));
         }
 
         Assert.True(all.Count >= 80, $"only {all.Count} numbers to choose from");

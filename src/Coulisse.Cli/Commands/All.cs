@@ -31,6 +31,7 @@ internal static class All
         LineCommand.Create(),
         ReplanCommand.Create(),
         PrintCommand.Create(),
+        TranslateCommand.Create(),
         TrialCommand.Create(),
         RecordCommand.Create(),
         ServeCommand.Create(),

@@ -71,7 +71,7 @@ internal static class PrintCommand
             if (IsSheet(path))
             {
                 return PlanCommand.Load([path], null, out int exit) is not { } occasion ? exit
-                    : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish with { HomeMeasures = parsed.GetValue(home) } }, occasion) : exit;
+                    : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish with { HomeMeasures = parsed.GetValue(home), Translations = TranslateCommand.Stored(path, occasion) } }, occasion) : exit;
             }
 
             int failed = Exit.Done;

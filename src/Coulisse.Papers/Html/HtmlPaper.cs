@@ -82,7 +82,7 @@ public static class HtmlPaper
             {
                 PaperCell cell = i < row.Cells.Length ? row.Cells[i] : new PaperCell("");
                 string hand = cell.Hand switch { ByHand.Tick => "<span class=\"tick\" role=\"img\" aria-label=\"to tick\"></span>", ByHand.Write => "<span class=\"pen\"></span>", _ => "" };
-                string text = cell.Strong || t.Columns[i].Strong ? $"<b>{E(cell.Text)}</b>" : E(cell.Text);
+                string text = (cell.Lead.Length > 0 ? $"<b>{E(cell.Lead)}</b><br>" : "") + (cell.Strong || t.Columns[i].Strong ? $"<b>{E(cell.Text)}</b>" : E(cell.Text));
                 b.Append(CultureInfo.InvariantCulture, $"<td class=\"{Class(t.Columns[i])}\">{text}{hand}</td>");
             }
 

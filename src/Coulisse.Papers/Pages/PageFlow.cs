@@ -103,9 +103,8 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         string of1 = string.Create(CultureInfo.InvariantCulture, $"page {page} of {of}");
         string mark = $"version {paper.Mark.Version} · sheet {paper.Content} · printed {paper.Mark.Printed}";
         string kind = paper.Title;
-        string what = paper.Occasion.Length > 0 && paper.Dish.Length > 0 && paper.Dish != paper.Occasion ? $"{paper.Dish} · {paper.Occasion}" : paper.Dish.Length > 0 ? paper.Dish : paper.Occasion;
-        double half = (right - left) * 0.6;
-        string whatFit = Fit(what, half, size, true);
+        double half = (right - left) * 0.68;
+        string whatFit = What(paper, half, size);
         string kindFit = Fit(kind, right - left - half - 10, size, false);
         string markFit = Fit(mark, right - left - Measure.Width(of1, size, true) - 8, size, false);
         return new Piece(PieceTag.Artifact,
@@ -117,6 +116,19 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
             new TextOp(left, footAt, markFit, size, false),
             new TextOp(right - Measure.Width(of1, size, true), footAt, of1, size, true),
         ]);
+    }
+
+    /// <summary>Dishes and occasion in one line; when both are too long the dishes give way first, so that the occasion stays to be read.</summary>
+    private static string What(Paper paper, double room, double size)
+    {
+        bool both = paper.Occasion.Length > 0 && paper.Dish.Length > 0 && paper.Dish != paper.Occasion;
+        if (!both)
+        {
+            return Fit(paper.Dish.Length > 0 ? paper.Dish : paper.Occasion, room, size, true);
+        }
+
+        string occasion = Fit(paper.Occasion, room * 0.5, size, true);
+        return Fit(paper.Dish, room - Measure.Width(" · " + occasion, size, true), size, true) + " · " + occasion;
     }
 
     /// <summary>Head and foot are one line: what does not fit ends in three points; it stands in full in the title of the sheet.</summary>

@@ -62,8 +62,8 @@ internal sealed class TableSetter(double width, double size, double room)
                 PaperCell cell = row.Cells[i];
                 bool strong = Strong(cell, c, row);
                 double hand = cell.Hand == ByHand.Tick ? size * 1.3 : cell.Hand == ByHand.Write ? Math.Max(pen, size * 4) : 0;
-                least[i] = Math.Max(least[i], Math.Max(hand, Math.Min(Measure.Widest(cell.Text, size, strong), free * 0.45)));
-                natural[i] = Math.Max(natural[i], Math.Max(hand, Measure.Natural(cell.Text, size, strong)));
+                least[i] = Math.Max(least[i], Math.Max(hand, Math.Min(Math.Max(Measure.Widest(cell.Text, size, strong), Measure.Widest(cell.Lead, size, true)), free * 0.45)));
+                natural[i] = Math.Max(natural[i], Math.Max(hand, Math.Max(Measure.Natural(cell.Text, size, strong), Measure.Natural(cell.Lead, size, true))));
             }
         }
 
@@ -95,7 +95,7 @@ internal sealed class TableSetter(double width, double size, double room)
     private double[] Shared(TableBlock table, double[] least, double[] natural, double spare)
     {
         int n = least.Length;
-        double[] text = [.. Enumerable.Range(0, n).Select(i => table.Rows.Where(r => r.Kind != RowKind.Group && i < r.Cells.Length).Sum(r => Measure.Natural(r.Cells[i].Text, size, false)))];
+        double[] text = [.. Enumerable.Range(0, n).Select(i => table.Rows.Where(r => r.Kind != RowKind.Group && i < r.Cells.Length).Sum(r => Measure.Natural(r.Cells[i].Words, size, false)))];
         double[] result = [.. least];
         for (int round = 0; round < n && spare > 0.01; round++)
         {
@@ -164,7 +164,7 @@ internal sealed class TableSetter(double width, double size, double room)
 
     private ImmutableArray<Slab> Row(PaperRow row, TableBlock table, int id, Slab head, double[] widths, double[] lefts, double most)
     {
-        ImmutableArray<string>[] lines = [.. table.Columns.Select((c, i) => i < row.Cells.Length && row.Cells[i].Text.Length > 0 ? Measure.Wrap(row.Cells[i].Text, widths[i], size, Strong(row.Cells[i], c, row)) : [])];
+        ImmutableArray<CellLine>[] lines = [.. table.Columns.Select((c, i) => i < row.Cells.Length ? Cell(row.Cells[i], widths[i], Strong(row.Cells[i], c, row)) : [])];
         int count = Math.Max(1, lines.Max(l => l.Length));
         int fit = Math.Max(1, (int)((most - (2 * _pad)) / _line));
         double pen = row.Cells.Any(c => c.Hand == ByHand.Write) ? size * 2.1 : row.Cells.Any(c => c.Hand == ByHand.Tick) ? size * 1.75 : 0;
@@ -178,8 +178,8 @@ internal sealed class TableSetter(double width, double size, double room)
             for (int i = 0; i < lines.Length; i++)
             {
                 PaperCell? cell = i < row.Cells.Length ? row.Cells[i] : null;
-                ImmutableArray<string> part = [.. lines[i].Skip(from).Take(take)];
-                ImmutableArray<Op> ops = part.IsEmpty || cell is null ? [] : Lines(part, lefts[i], widths[i], first, _line, size, Strong(cell, table.Columns[i], row), table.Columns[i].Side);
+                ImmutableArray<CellLine> part = [.. lines[i].Skip(from).Take(take)];
+                ImmutableArray<Op> ops = part.IsEmpty || cell is null ? [] : [.. part.SelectMany((l, k) => Lines([l.Text], lefts[i], widths[i], first + (k * _line), _line, size, l.Strong, table.Columns[i].Side))];
                 if (cell?.Hand == ByHand.Tick && from == 0)
                 {
                     double box = size * 1.05;
@@ -207,6 +207,14 @@ internal sealed class TableSetter(double width, double size, double room)
 
         return slabs.ToImmutable();
     }
+
+    private readonly record struct CellLine(string Text, bool Strong);
+
+    private ImmutableArray<CellLine> Cell(PaperCell cell, double wide, bool strong) =>
+    [
+        .. cell.Lead.Length > 0 ? Measure.Wrap(cell.Lead, wide, size, true).Select(l => new CellLine(l, true)) : [],
+        .. cell.Text.Length > 0 ? Measure.Wrap(cell.Text, wide, size, strong).Select(l => new CellLine(l, strong)) : [],
+    ];
 
     private static ImmutableArray<Op> Lines(ImmutableArray<string> lines, double left, double width, double baseline, double lead, double size, bool strong, Side side)
     {

@@ -35,7 +35,7 @@ public static class TextPaper
 
     private static string Table(TableBlock t)
     {
-        string Cell(PaperCell c) => c.Hand switch { ByHand.Tick => "[ ]", ByHand.Write => "____", _ => c.Text.Replace('\n', ' ') };
+        string Cell(PaperCell c) => c.Hand switch { ByHand.Tick => "[ ]", ByHand.Write => "____", _ => c.Words.Replace('\n', ' ') };
         int[] widths = [.. t.Columns.Select((c, i) => t.Rows.Where(r => r.Kind != RowKind.Group && i < r.Cells.Length).Select(r => Cell(r.Cells[i]).Length).Append(c.Head.Length).Max())];
         string Line(IEnumerable<string> cells) => "  " + string.Join("  ", cells.Select((c, i) => t.Columns[i].Side == Side.Right ? c.PadLeft(widths[i]) : c.PadRight(widths[i]))).TrimEnd() + "\n";
         StringBuilder b = new();

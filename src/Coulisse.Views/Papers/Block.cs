@@ -35,7 +35,7 @@ public sealed record TableBlock(ImmutableArray<PaperColumn> Columns, ImmutableAr
     /// <summary>The table without columns in which nothing stands and nothing is written by hand.</summary>
     public TableBlock Tidy()
     {
-        int[] kept = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Pen > 0 || Rows.Any(r => r.Kind != RowKind.Group && i < r.Cells.Length && (r.Cells[i].Text.Length > 0 || r.Cells[i].Hand != ByHand.Nothing)))];
+        int[] kept = [.. Enumerable.Range(0, Columns.Length).Where(i => Columns[i].Pen > 0 || Rows.Any(r => r.Kind != RowKind.Group && i < r.Cells.Length && (r.Cells[i].Words.Length > 0 || r.Cells[i].Hand != ByHand.Nothing)))];
         if (kept.Length == 0)
         {
             return this;   // heads of groups alone still have something to say
@@ -109,6 +109,12 @@ public sealed record PaperCell(string Text, bool Strong = false, ByHand Hand = B
 
     /// <summary>A place to write.</summary>
     public static PaperCell Blank { get; } = new("", Hand: ByHand.Write);
+
+    /// <summary>What the text is of, in bold on a line of its own above it; empty for none.</summary>
+    public string Lead { get; init; } = "";
+
+    /// <summary>All that is read in it: what it is of, then the text.</summary>
+    public string Words => Lead.Length == 0 ? Text : (Lead + " " + Text).TrimEnd();
 
     public static implicit operator PaperCell(string text) => new(text);
 }

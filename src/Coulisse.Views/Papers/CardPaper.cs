@@ -32,6 +32,7 @@ public static class CardPaper
             blocks.AddRange(Component(c, batch, culture));
         }
 
+        blocks.AddRange(CardSettings.Of(batch, culture));
         if (!dish.Notes.IsEmpty)
         {
             blocks.Add(new HeadingBlock(1, "Notes"));
@@ -75,12 +76,19 @@ public static class CardPaper
         facts.Add(new("This sheet is for", For(batch)));
         string[] kit = [.. batch.Components.SelectMany(c => c.Steps).SelectMany(s => s.Step.Kit).Distinct().Order(StringComparer.Ordinal)];
         facts.Add(new("Kit", kit.Length > 0 ? string.Join(", ", kit) : ""));
-        facts.Add(new("File and number", ""));
+        facts.Add(new("Category", ""));
+        facts.Add(new("Number", ""));
+        facts.Add(new("A portion", Portion(batch.Weighed.Dish, culture)));
         facts.Add(new("Portion tool", ""));
+        facts.Add(new("Photograph", ""));
         facts.Add(new("Spoons and cups", batch.Weighed.Measures));
         facts.Add(new("All parts together", Figures.Grams(Total(batch.Components), culture)));
         return [.. facts];
     }
+
+    // Only what the card states; worked out from the sum of parts it would be what went in, not what is served.
+    private static string Portion(Dish dish, CultureInfo culture) => dish.Plate.Sum(p => p.Grams ?? 0) is > 0 and var plate ? Figures.Grams(plate, culture)
+        : dish.Yields.Select(y => y.EachGrams).FirstOrDefault(g => g is not null) is { } each ? Figures.Grams(each, culture) : "";
 
     /// <summary>What the batch is for, in words.</summary>
     internal static string For(Batch batch) => !batch.For.StartsWith('×') ? "For " + batch.For : batch.Factor == 1 ? "As written" : batch.For + " of what is written";

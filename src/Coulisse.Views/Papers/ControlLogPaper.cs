@@ -34,6 +34,7 @@ public static class ControlLogPaper
         blocks.Add(new HeadingBlock(1, "Cold and hot places"));
         blocks.Add(new TableBlock([new("Place", Pen: 40), new("Limit", Pen: 25), new("Hour", Pen: 15), new("°C", Pen: 15), new("Hour", Pen: 15), new("°C", Pen: 15), new("Hour", Pen: 15), new("°C", Pen: 15), new("Initials", Pen: 14)],
             [.. Enumerable.Range(0, 6).Select(_ => new PaperRow([.. Enumerable.Repeat(PaperCell.Blank, 9)]))]));
+        blocks.Add(new PenLinesBlock("Verified: log looked through, by whom, when, what was found", 1));
         blocks.Add(new PenLinesBlock("Probe tested in melting ice and in boiling water: readings, by whom, when", 1));
         return bundle.Sheet(Kind, "Control points and log", [.. blocks]) with { Landscape = true, TextSize = 9.5 };
     }

@@ -26,9 +26,9 @@ public static class OrderPaper
             ImmutableArray<PaperRow> rows = [.. supplier.OrderBy(x => x.Line.Item, StringComparer.Ordinal).Select(x => Row(x.Line, x.Pack, culture))];
             blocks.Add(new TableBlock(
             [
-                new("Item"), new("Ready to use", Side.Right), new("Usable", Side.Right), new("To buy", Side.Right), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Other article", Pen: 22), new("Came", Side.Centre), new("°C", Pen: 14),
+                new("Item"), new("Ready to use", Side.Right), new("Usable", Side.Right), new("To buy", Side.Right), new("On hand", Side.Right, Pen: 13), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Other article", Pen: 22), new("Came", Side.Centre), new("°C", Pen: 14),
             ],
-            rows.Add(PaperRow.Total("Sum", "", "", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", "", ""))));
+            rows.Add(PaperRow.Total("Sum", "", "", "", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", "", ""))));
         }
 
         OrderLine[] stocked = [.. order.Lines.Where(l => !l.FromStock.IsEmpty)];
@@ -82,6 +82,7 @@ public static class OrderPaper
         Ready(line) is > 0 and var ready ? Figures.Grams(ready, culture) : "",
         Ready(line) is > 0 and var usable && pack.Row.Unit == "g" && line.Need > 0 ? Percent((decimal)usable / line.Need, culture) : "",
         Quantity(line.Need, pack.Row.Unit, culture),
+        line.FromStock.Sum(t => t.Amount) is > 0 and var there ? Quantity(there, pack.Row.Unit, culture) : PaperCell.Blank,
         Quantity(pack.Row.PackSize, pack.Row.Unit, culture),
         pack.Count.ToString(culture),
         Money(pack.Row.Price.Amount, ""),

@@ -76,7 +76,7 @@ internal static class PaperHash
         ParagraphBlock p => [p.Text],
         FactsBlock f => f.Facts.SelectMany(x => new[] { x.Label, x.Value }),
         ListBlock l => l.Entries.SelectMany(x => new[] { x.Mark, x.Text }),
-        TableBlock t => [t.Caption, .. t.Columns.Select(c => c.Head), .. t.Rows.SelectMany(r => r.Cells.Select(c => c.Text))],
+        TableBlock t => [t.Caption, .. t.Columns.Select(c => c.Head), .. t.Rows.SelectMany(r => r.Cells.Select(c => c.Words))],
         FigureBlock f => [f.Caption, SvgDrawing.Write(f.Drawing)],
         CalloutBlock c => [c.Title, c.Text],
         LabelBlock l => [.. l.Words, l.Code],

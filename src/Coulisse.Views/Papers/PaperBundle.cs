@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Occasions;
@@ -37,6 +38,9 @@ public sealed record PaperBundle
 
     /// <summary>Language of the sheets.</summary>
     public string Language { get; init; } = "en";
+
+    /// <summary>Steps in other languages as the chef stored them, one for each language; empty when none were.</summary>
+    public ImmutableArray<StepTranslations> Translations { get; init; } = [];
 
     /// <summary>Title of the occasion, or of the only card.</summary>
     public string Title => Occasion?.Title ?? Plan?.Title ?? (Batches.IsEmpty ? "" : Batches[0].Weighed.Dish.Title);

@@ -18,7 +18,7 @@ public static class PaperLines
         ParagraphBlock p => [p.Text],
         FactsBlock f => f.Facts.Where(x => x.Value.Length > 0).Select(x => $"{x.Label}: {x.Value}"),
         ListBlock l => l.Entries.Select(x => $"{x.Mark} {x.Text}"),
-        TableBlock t => t.Rows.Select(r => string.Join("  ", r.Cells.Select(c => c.Text).Where(c => c.Length > 0))),
+        TableBlock t => t.Rows.Select(r => string.Join("  ", r.Cells.Select(c => c.Words).Where(c => c.Length > 0))),
         CalloutBlock c => [$"{c.Title}: {c.Text}"],
         FigureBlock f => [f.Caption],
         LabelBlock l => [string.Join("  ", l.Words)],

@@ -22,9 +22,10 @@ public static class PlatingPaper
         Component? assembly = dish.Components.FirstOrDefault(c => c.IsAssembly);
         List<Block> blocks =
         [
-            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("Tool", Pen: 26), new("Seconds", Pen: 16)],
-                [.. dish.Plate.Select(p => new PaperRow([CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "", PaperCell.Blank, PaperCell.Blank])),
-                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "")]),
+            new FactsBlock([new("Photograph or sample plate", ""), new("Never like this", "")]),
+            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("Tool", Pen: 26), new("Ahead or last", Pen: 18), new("Seconds", Pen: 14)],
+                [.. dish.Plate.Select(p => new PaperRow([CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "", PaperCell.Blank, PaperCell.Blank, PaperCell.Blank])),
+                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "", "")]),
         ];
         if (assembly is not null)
         {
@@ -35,11 +36,11 @@ public static class PlatingPaper
         blocks.AddRange(PlatingLineBlocks.Of(bundle, batch));
         if (PlateDrawing.Of(dish, assembly) is { } drawing)
         {
-            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest.", Share: 0.32));
+            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest.", Share: 0.27));
         }
 
         blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
         string title = bundle.TitleOf(batch);
-        return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title };
+        return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 9.5 };
     }
 }

@@ -32,7 +32,7 @@ public static class PrepListPaper
         Duration hands = tasks.Where(t => t.Kind != TaskKind.Meal).Aggregate(Duration.Zero, (sum, t) => sum + Lasting(t));
         ImmutableArray<PaperColumn> columns =
         [
-            new("Done", Side.Centre), new("From", Side.Right, Strong: true), new("To", Side.Right), new("What"), new("With"), new("Kit"), new("Grams", Side.Right), new("Can wait", Side.Right), new("Initials", Pen: 14), new("Left over", Pen: 18),
+            new("Done", Side.Centre), new("From", Side.Right, Strong: true), new("To", Side.Right), new("Hands", Side.Right), new("What"), new("With"), new("Kit"), new("Grams", Side.Right), new("Batch"), new("Kept in, where", Pen: 22), new("Can wait", Side.Right), new("Initials", Pen: 13), new("Left over", Pen: 15),
         ];
         List<Block> blocks =
         [
@@ -41,6 +41,7 @@ public static class PrepListPaper
                 new("Day", Days.Long(day, bundle.Culture)),
                 new("Begins", Days.Hour(tasks[0].Start.TimeOfDay)),
                 new("Ends", Days.Until(tasks.Max(t => t.End), day, bundle.Culture)),
+                new("Station", Station(bundle, person)),
                 new("Hands", Figures.Lasting(hands.TotalSeconds, bundle.Culture)),
             ]),
             .. bundle.Warnings(all: false),
@@ -51,22 +52,34 @@ public static class PrepListPaper
         {
             blocks.Add(new HeadingBlock(1, "Running by itself, with a moment of yours in it"));
             blocks.Add(new TableBlock([new("From", Side.Right), new("To", Side.Right), new("What"), new("Kit"), new("Set to", Side.Right)],
-                [.. alone.Select(t => PaperRow.Of(Days.Until(t.Start, day, bundle.Culture), Days.Until(t.End, day, bundle.Culture), t.Text, string.Join(", ", t.Kit), Set(t, bundle)))]));
+                [.. alone.Select(t => PaperRow.Of(Days.Until(t.Start, day, bundle.Culture), Days.Until(t.End, day, bundle.Culture), (t.Component is { Length: > 0 } c ? c + ": " : "") + t.Text, string.Join(", ", t.Kit), Set(t, bundle)))]));
         }
 
         blocks.Add(new PenLinesBlock("For the one who comes after", 2));
-        return bundle.Sheet(Kind, $"{person}, {day.ToString("dddd", bundle.Culture)}", [.. blocks]) with { Id = $"{Kind}-{day.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}-{Slug.Of(person)}", Person = person, Day = day };
+        return bundle.Sheet(Kind, $"{person}, {day.ToString("dddd", bundle.Culture)}", [.. blocks]) with { Id = $"{Kind}-{day.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}-{Slug.Of(person)}", Person = person, Day = day, Landscape = true };
     }
+
+    private static string Station(PaperBundle bundle, string person) => bundle.Occasion?.People.FirstOrDefault(p => p.Name == person)?.Place ?? "";
+
+    // The mark that stands on the label of what comes of it; a task of the house has none.
+    private static string Label(PaperBundle bundle, PlannedTask t) => bundle.Batches.SelectMany(b => b.Components.Select(c => (b, c))).Where(x => !x.c.Lines.IsEmpty && x.c.Weighed.Component.Name == t.Component)
+        .OrderBy(x => t.Dish is not null && t.Dish != bundle.NameOf(x.b)).Select(x => LabelPaper.Mark(bundle, x.b, x.c, 1)).FirstOrDefault() ?? "";
+
+    // In what it stands and where is written by whoever puts it away.
+    private static PaperCell Kept(PlannedTask t) => t.Kind == TaskKind.Work && t.Component is not null ? PaperCell.Blank : "";
 
     private static PaperRow Row(PaperBundle bundle, PlannedTask t, string person, LocalDate day) => new(
     [
         PaperCell.Tick,
         Days.Hour(t.Start.TimeOfDay),
         Days.Until(t.End, day, bundle.Culture),
+        Figures.Lasting(Lasting(t).TotalSeconds, bundle.Culture),
         What(t),
         string.Join(", ", t.People.Where(p => p != person)),
         string.Join(", ", t.Kit) + (t.Celsius is null ? "" : " " + Set(t, bundle)),
         t.Grams is { } g ? Figures.Grams(g, bundle.Culture) : "",
+        Label(bundle, t),
+        Kept(t),
         t.Slack > Duration.Zero ? Figures.Lasting(t.Slack.TotalSeconds, bundle.Culture) : "",
         PaperCell.Blank,
         PaperCell.Blank,
@@ -75,7 +88,7 @@ public static class PrepListPaper
     private static PaperCell What(PlannedTask t) => t.Kind switch
     {
         TaskKind.Wash => new($"{(t.Text.StartsWith("WASH", StringComparison.OrdinalIgnoreCase) ? "" : "WASH: ")}{t.Text}{(t.Removes.IsEmpty ? "" : $" Takes away: {string.Join(", ", t.Removes)}.")}", true),
-        _ => new(t.Text + (t.Place is { Length: > 0 } place ? $" ({place})" : "")),
+        _ => new(t.Text + (t.Place is { Length: > 0 } place ? $" ({place})" : "")) { Lead = t.Component is { Length: > 0 } c && !t.Text.Contains(c, StringComparison.Ordinal) ? c : "" },
     };
 
     private static string Set(PlannedTask t, PaperBundle bundle) => t.Celsius is { } c ? Figures.Celsius(c, bundle.Culture) : "";

@@ -21,9 +21,9 @@ public static class RunSheetPaper
         ImmutableArray<PaperColumn> columns =
         [
             new(""), new("Clock", Side.Right), new("From", Side.Right, Strong: true), new("Length", Side.Right), new("To", Side.Right), new("Shown"),
-            .. people.Select(p => new PaperColumn(p)), new("Kit"), new("Twins in"), new("May go", Side.Right), new("Real", Pen: 16),
+            .. people.Select(p => new PaperColumn(Presents(plan, p) ? p + " says, does" : p)), new("Kit"), new("Twins in"), new("Mind"), new("Camera, mirror", Pen: 15), new("May go", Side.Right), new("Real", Pen: 13),
         ];
-        ImmutableArray<PaperRow> rows = [.. plan.RunSheet.Select(s => Row(s, plan, people))];
+        ImmutableArray<PaperRow> rows = [.. plan.RunSheet.Select((s, i) => Row(bundle, s, i > 0 ? plan.RunSheet[i - 1] : null, plan, people))];
         int total = plan.RunSheet.Sum(s => s.Seconds);
         int drops = plan.RunSheet.Sum(s => s.DroppableSeconds);
         string[] sums = new string[columns.Length];
@@ -46,6 +46,7 @@ public static class RunSheetPaper
         }
 
         blocks.Add(new TableBlock(columns, rows.Add(PaperRow.Total(sums))));
+        blocks.AddRange(Marks(bundle, plan));
         blocks.AddRange(Gates(plan));
         if (!plan.Fallbacks.IsEmpty)
         {
@@ -63,20 +64,32 @@ public static class RunSheetPaper
         return [.. plan.RunSheet.SelectMany(s => s.Who.Keys).Distinct().OrderBy(n => Array.IndexOf(order, n) is >= 0 and var i ? i : int.MaxValue).ThenBy(n => n, StringComparer.Ordinal)];
     }
 
-    private static PaperRow Row(RunSegment s, Plan plan, string[] people) => new(
+    private static bool Presents(Plan plan, string person) => plan.RunSheet.All(s => s.Who.GetValueOrDefault(person) is { } does && (does.StartsWith("shows", StringComparison.Ordinal) || does.StartsWith("speaks", StringComparison.Ordinal)));
+
+    private static PaperRow Row(PaperBundle bundle, RunSegment s, RunSegment? before, Plan plan, string[] people) => new(
     [
         new PaperCell(s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), true),
         Days.Hour((plan.SlotStart + Period.FromSeconds(s.StartSecond)).TimeOfDay),
         (s.Gate ? "GATE " : "") + Figures.Clock(s.StartSecond),
         Figures.Clock(s.Seconds),
         Figures.Clock(s.StartSecond + s.Seconds),
-        s.Show + (s.Silence ? " NO TALKING." : ""),
+        new PaperCell(s.Show) { Lead = s.Silence ? "NO TALKING" : "" },
         .. people.Select(p => (PaperCell)(s.Who.GetValueOrDefault(p) ?? "–")),
-        string.Join(", ", s.Kit),
+        RunSheetMind.OnAndOff(bundle, s, before),
         string.Join(" ", s.Twins.Select(Number)),
+        RunSheetMind.Of(bundle, s),
+        PaperCell.Blank,
         s.DroppableSeconds > 0 ? Figures.Clock(s.DroppableSeconds) + (s.DropRank > 0 ? $" ({Ordinal(s.DropRank)})" : "") : "",
         PaperCell.Blank,
     ]);
+
+    // Whoever has never stood here reads what a mark means without asking.
+    private static IEnumerable<Block> Marks(PaperBundle bundle, Plan plan)
+    {
+        HashSet<string> used = [.. plan.RunSheet.SelectMany(s => s.Kit), .. plan.RunSheet.SelectMany(s => s.Who.Values).SelectMany(w => w.Split(' ')), .. plan.Twins.Select(t => t.Place)];
+        string[] marks = [.. bundle.Occasion?.Kit.Where(k => k.Code.Length > 0 && used.Contains(k.Code)).Select(k => $"{k.Code}: {k.What.Split([';', ','])[0]} ({k.Place})") ?? []];
+        return marks.Length == 0 ? [] : [new ParagraphBlock(string.Join("; ", marks) + ". “May go” is what may be left out when it runs late, in the order in brackets. № is a twin of the swap-out list.", Small: true)];
+    }
 
     /// <summary>A twin's number as it is written on its container ("No. 7").</summary>
     internal static string Number(int n) => "№" + n.ToString(System.Globalization.CultureInfo.InvariantCulture);

@@ -199,7 +199,7 @@ public static class TaskBuilder
         {
             Push(tasks, new PrepTask
             {
-                Text = "move " + string.Join(" and ", move.Select(k => k.What.Split(',')[0])) + " to " + move.First().Place + ", test the circuits at full load",
+                Text = "move " + string.Join(" and ", move.Select(k => k.What.Split([',', ';'])[0])) + " to " + move.First().Place + ", test the circuits at full load",
                 Kind = TaskKind.Carry,
                 Minutes = 45,
                 MinutesWhy = "assumed (common practice, no source)",
