@@ -11,7 +11,11 @@ public sealed class CpSatEngine : ISchedulingEngine
 {
     /// <inheritdoc/>
     public EngineOutcome Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better = null, CancellationToken cancel = default)
-        => Engine.ImproveMakespan.Solve(problem, effort, better, (p, e) => Search(p, e, better, cancel), cancel) ?? Search(problem, effort, better, cancel);
+        => Engine.ImproveMakespan.Solve(problem, effort, better, (p, e, tell, stop) => Search(p, e, tell ? better : null, stop), cancel) ?? Search(problem, Suited(problem, effort), better, cancel);
+
+    // A shortest schedule of plain tasks in several modes: the linear relaxation costs more than it gives (measured: decision 0183). Set points are another matter.
+    private static Effort Suited(SchedulingProblem problem, Effort effort)
+        => effort.Parameters.Length == 0 && problem.StateKits.IsEmpty && (problem.Goals.IsEmpty || problem.Goals is [{ Terms: [{ Kind: TermKind.Makespan }] }]) ? effort with { Parameters = "subsolvers:\"no_lp\"" } : effort;
 
     private static EngineOutcome Search(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better, CancellationToken cancel)
     {
@@ -35,7 +39,7 @@ public sealed class CpSatEngine : ISchedulingEngine
             double left = Math.Max(0.05, effort.Repeatable ? effort.Seconds * (goals.Length - level) / goals.Length : effort.Seconds - clock.Elapsed.TotalSeconds);
             double share = Math.Max(0.05, left / (goals.Length - level));
             CpSolver solver = new() { StringParameters = Parameters(effort, best is null && !effort.Repeatable ? left : share) };
-            using CancellationTokenRegistration stop = cancel.Register(solver.StopSearch);
+            using Stopper stop = new(solver, cancel);
             using FirstFound first = new(solver, best is null && !effort.Repeatable ? share : double.PositiveInfinity, read => better?.Invoke(built.ReadFirst(read, goals)));
             CpSolverStatus status = cancel.IsCancellationRequested && best is not null ? CpSolverStatus.Unknown
                 : best is null ? solver.Solve(built.Model, first) : solver.Solve(built.Model);

@@ -1,16 +1,18 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using Coulisse.Kitchen.Planning.Model;
-using Activity = Coulisse.Kitchen.Planning.Model.Activity;
 
 namespace Coulisse.Solver.Engine;
 
-/// <summary>Shortest schedules of plain problems: arithmetic first, then lists, then CP-SAT in the room that is left, turn by turn.</summary>
+/// <summary>Shortest schedules of plain problems: arithmetic first, then lists, then CP-SAT in the room that is left, from both ends at once.</summary>
 /// <remarks>Anything beyond plain lags, resources and one mode is not touched and goes to the engine as it is.</remarks>
 internal sealed class ImproveMakespan
 {
-    /// <summary>From this size on a search alone no longer settles most problems, and lists are worth more of the time (assumed, to be measured: decision 0182).</summary>
+    /// <summary>From this size on a search does not find the best by itself, and lists are worth some of the time (measured: decision 0183).</summary>
     private const int Large = 45;
+
+    /// <summary>From this size on hardly anything is proven that is not proven at once, and lists are worth most of the time (measured: decision 0183).</summary>
+    private const int Vast = 90;
 
     private readonly SchedulingProblem _problem;
     private readonly ImproveNetwork _net;
@@ -19,6 +21,7 @@ internal sealed class ImproveMakespan
     private readonly int? _sink;
     private readonly Action<EngineSchedule>? _better;
     private readonly CancellationToken _cancel;
+    private readonly ImproveWindows _windows;
     private EngineSchedule? _best;
     private int _bound;
 
@@ -26,6 +29,7 @@ internal sealed class ImproveMakespan
     {
         (_problem, _net, _effort, _better, _cancel) = (problem, net, effort, better, cancel);
         _sink = problem.Goals is [{ Terms: [{ Kind: TermKind.Start } term] }] ? term.Index : null;
+        _windows = new ImproveWindows(problem, net, _sink);
     }
 
     // A search that must give the same answer again looks at no clock.
@@ -33,7 +37,7 @@ internal sealed class ImproveMakespan
 
     /// <summary>An outcome, or null when the problem is of another kind.</summary>
     /// <param name="search">The engine itself, without this improvement.</param>
-    public static EngineOutcome? Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better, Func<SchedulingProblem, Effort, EngineOutcome> search, CancellationToken cancel)
+    public static EngineOutcome? Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better, Searcher search, CancellationToken cancel)
     {
         bool shortest = problem.Goals.IsEmpty || problem.Goals is [{ Offset: 0, Terms: [{ Kind: TermKind.Makespan or TermKind.Start, Weight: 1 }] }];
         return shortest && effort is { FirstOnly: false, Parameters: "" } && ImproveNetwork.Of(problem) is { } net
@@ -41,7 +45,7 @@ internal sealed class ImproveMakespan
             : null;
     }
 
-    private EngineOutcome Run(Func<SchedulingProblem, Effort, EngineOutcome> search)
+    private EngineOutcome Run(Searcher search)
     {
         if (_net.Contradicts)
         {
@@ -49,24 +53,30 @@ internal sealed class ImproveMakespan
         }
 
         _bound = Bound();
-        bool listed = Lists(_effort.Seconds * 0.03, 1);
-        if (!listed || _net.Count < Large)
+        if (!Lists(_effort.Seconds * 0.03, 1) || _net.Count < Large)
         {
             return Search(search, Left) ?? Done();
         }
 
-        // Large: a look, better lists, and what is left to the search from the better start.
-        return Search(search, _effort.Seconds * 0.3) ?? Lists2(search);
+        if (_net.Count < Vast)
+        {
+            // Middling: lists come near the best, and the proof is the work.
+            Better(_effort.Seconds * 0.12);
+            return Search(search, Left) ?? Done();
+        }
+
+        // Vast: a look that settles the easy ones, better lists, and neighbourhoods of the best for what is left.
+        EngineInfeasible? none = Search(search, _effort.Seconds * 0.15);
+        Better(_effort.Seconds * 0.4);
+        return none ?? Search(search, Left, bothEnds: false) ?? Done();
     }
 
-    private EngineOutcome Lists2(Func<SchedulingProblem, Effort, EngineOutcome> search)
+    private void Better(double seconds)
     {
         if (!Proven)
         {
-            Lists(_effort.Seconds * 0.37, _effort.Workers);
+            Lists(seconds, _effort.Workers);
         }
-
-        return (Proven ? null : Search(search, Left)) ?? Done();
     }
 
     private bool Proven => _best is { } b && b.Levels[0].Value <= _bound;
@@ -118,27 +128,34 @@ internal sealed class ImproveMakespan
     }
 
     /// <summary>CP-SAT in the windows that the best schedule and the bound leave; an outcome only when there is no schedule at all.</summary>
-    private EngineOutcome? Search(Func<SchedulingProblem, Effort, EngineOutcome> search, double seconds)
+    private EngineInfeasible? Search(Searcher search, double seconds, bool bothEnds = true)
     {
         if (Proven)
         {
             return null;
         }
 
-        EngineOutcome outcome = search(Tight(), _effort with { Seconds = Math.Max(0.1, seconds), Parameters = "subsolvers:\"no_lp\"" });
+        Effort effort = _effort with { Seconds = Math.Max(0.1, seconds), Parameters = "subsolvers:\"no_lp\"" };
+        (EngineOutcome forward, EngineOutcome? backward) = BothEnds.Run(search, _windows.Forward(_best), bothEnds ? _windows.Backward(_best) : null, effort, _cancel);
+        bool none = _best is null && (forward is EngineInfeasible || backward is EngineInfeasible);
+        Heard(forward, back: false);
+        Heard(backward, back: true);
+        return none ? new EngineInfeasible("Proven by search.") { Seconds = _clock.Elapsed.TotalSeconds } : null;
+    }
+
+    private void Heard(EngineOutcome? outcome, bool back)
+    {
         switch (outcome)
         {
             case EngineSchedule s:
                 _bound = (int)Math.Max(_bound, Math.Max(int.MinValue, s.Levels[0].Bound));
-                Keep(s.Starts, s.Modes);
-                return null;
-            case EngineInfeasible when _best is null:
-                return outcome with { Seconds = _clock.Elapsed.TotalSeconds };
+                Keep(back ? _windows.Turned(s) : s.Starts, s.Modes);
+                break;
             case EngineUnknown { Bound: { } b }:
                 _bound = (int)Math.Max(_bound, b);
-                return null;
+                break;
             default:
-                return null;
+                break;
         }
     }
 
@@ -146,41 +163,4 @@ internal sealed class ImproveMakespan
 
     private EngineSchedule Finished(EngineSchedule best)
         => best with { Levels = [best.Levels[0] with { Bound = Math.Min(_bound, best.Levels[0].Value) }], Seconds = _clock.Elapsed.TotalSeconds };
-
-    /// <summary>The same problem with every window as narrow as paths and the best schedule make it, orders that are already forced, and a hint.</summary>
-    private SchedulingProblem Tight()
-    {
-        int n = _net.Count;
-        int end = _best is { } b ? (int)b.Levels[0].Value : _problem.Horizon;
-        int source = Array.FindIndex([.. Enumerable.Range(0, n)], i => _problem.Activities[i].FixedStart == 0);
-        Activity[] activities = new Activity[n];
-        for (int a = 0; a < n; a++)
-        {
-            int head = Math.Max(0, source >= 0 ? _net.Path[source][a] : Enumerable.Range(0, n).Max(i => _net.Path[i][a]));
-            int tail = _sink is { } sink
-                ? (_net.Path[a][sink] == ImproveNetwork.None ? int.MinValue : _net.Path[a][sink])
-                : Enumerable.Range(0, n).Max(j => _net.Path[a][j] == ImproveNetwork.None ? 0 : _net.Path[a][j] + _net.Duration[j]);
-            int latest = _best is null || tail == int.MinValue ? _problem.Horizon - _net.Duration[a] : Math.Min(_problem.Horizon - _net.Duration[a], end - tail);
-            Activity old = _problem.Activities[a];
-            activities[a] = old.FixedStart is null ? old with { Windows = [new Stretch(head, latest + _net.Duration[a])], HintStart = _best?.Starts[a] } : old;
-        }
-
-        return _problem with { Horizon = _sink is null && _best is not null ? end : _problem.Horizon, Activities = [.. activities], Lags = [.. _problem.Lags, .. Forced()] };
-    }
-
-    /// <summary>Orders that follow from pairs that cannot run together.</summary>
-    private IEnumerable<Lag> Forced()
-    {
-        HashSet<(int, int)> said = [.. _problem.Lags.Select(l => (l.From, l.To))];
-        for (int i = 0; i < _net.Count; i++)
-        {
-            for (int j = 0; j < _net.Count; j++)
-            {
-                if (i != j && _net.Path[i][j] == _net.Duration[i] && _net.Apart(i, j) && said.Add((i, j)))
-                {
-                    yield return Lag.StartToStart(i, j, _net.Duration[i]);
-                }
-            }
-        }
-    }
 }
