@@ -1,5 +1,4 @@
 using System.Globalization;
-using Coulisse.Kitchen.Planning.Model;
 
 namespace Coulisse.Gauge.Planning;
 
@@ -8,81 +7,63 @@ internal sealed class Tally(string name)
 {
     private readonly List<double> _above = [];
     private readonly List<double> _gap = [];
+    private int _count;
+    private int _settled;
+    private int _settledInTwo;
+    private int _atBest;
+    private int _nothing;
+    private double _seconds;
 
-    public string Name { get; } = name;
-
-    public int Settled { get; private set; }
-
-    public int SettledInTwo { get; private set; }
-
-    public int AtBest { get; private set; }
-
-    public int Nothing { get; private set; }
-
-    public double Seconds { get; private set; }
+    public const string Head = "| way | instances | settled in 2 s | settled | at or below best known | mean above, % | mean own gap of the rest, % | nothing | seconds | bugs |\n|---|---|---|---|---|---|---|---|---|---|";
 
     public List<string> Bugs { get; } = [];
 
-    public string Add(SchedulingProblem problem, EngineOutcome outcome, Known? known)
+    public void Add(Solved s, Known? known)
     {
-        Seconds += outcome.Seconds;
-        switch (outcome)
+        _count++;
+        _seconds += s.Seconds;
+        _settled += s.Settled ? 1 : 0;
+        _settledInTwo += s.Settled && s.Seconds <= 2 ? 1 : 0;
+        _nothing += s.What == "nothing" ? 1 : 0;
+        if (s.What == "infeasible" && known is { Upper: not null })
         {
-            case EngineInfeasible:
-                Settle(outcome);
-                if (known is { Upper: not null })
-                {
-                    Bugs.Add($"{problem.Name}: called infeasible, a schedule of {known.Upper} is known.");
-                }
+            Bugs.Add($"{s.Instance}: called infeasible, a schedule of {known.Upper} is known.");
+        }
 
-                return "infeasible";
-            case EngineSchedule s:
-                return Schedule(problem, s, known);
-            default:
-                Nothing++;
-                return "nothing";
+        if (s.What == "schedule")
+        {
+            Schedule(s, known);
         }
     }
 
-    public string Row(int count) => string.Create(CultureInfo.InvariantCulture,
-        $"| {Name} | {count} | {SettledInTwo} | {Settled} | {AtBest} | {(_above.Count > 0 ? 100 * _above.Average() : 0):0.00} | {(_gap.Count > 0 ? 100 * _gap.Average() : 0):0.0} | {Nothing} | {Seconds:0} | {Bugs.Count} |");
+    public string Row() => string.Create(CultureInfo.InvariantCulture,
+        $"| {name} | {_count} | {_settledInTwo} | {_settled} | {_atBest} | {(_above.Count > 0 ? 100 * _above.Average() : 0):0.00} | {(_gap.Count > 0 ? 100 * _gap.Average() : 0):0.0} | {_nothing} | {_seconds:0} | {Bugs.Count} |");
 
-    private string Schedule(SchedulingProblem problem, EngineSchedule s, Known? known)
+    private void Schedule(Solved s, Known? known)
     {
-        LevelResult level = s.Levels[0];
-        if (ScheduleCheck.Fault(problem, s) is { } fault)
+        if (s.Fault.Length > 0)
         {
-            Bugs.Add($"{problem.Name}: {fault}");
+            Bugs.Add($"{s.Instance}: {s.Fault}");
         }
 
-        if (known?.Status == "infeasible" || (known?.Lower is { } low && level.Value < low))
+        if (known?.Status == "infeasible" || (known?.Lower is { } low && s.Value < low))
         {
-            Bugs.Add($"{problem.Name}: {level.Value} is better than the proven bound {known!.Lower}.");
+            Bugs.Add($"{s.Instance}: {s.Value} is better than the proven bound {known!.Lower}.");
         }
 
         if (known?.Upper is { } up)
         {
-            _above.Add(((double)level.Value / up) - 1);
-            AtBest += level.Value <= up ? 1 : 0;
-            if (level.Bound > up)
+            _above.Add(((double)s.Value / up) - 1);
+            _atBest += s.Value <= up ? 1 : 0;
+            if (s.Bound > up)
             {
-                Bugs.Add($"{problem.Name}: bound {level.Bound} is above the known value {up}.");
+                Bugs.Add($"{s.Instance}: bound {s.Bound} is above the known value {up}.");
             }
         }
 
-        if (s.Proven)
+        if (!s.Settled)
         {
-            Settle(s);
-            return level.Value.ToString(CultureInfo.InvariantCulture) + " proven";
+            _gap.Add(s.Value > 0 ? (double)(s.Value - Math.Max(0, s.Bound)) / s.Value : 0);
         }
-
-        _gap.Add(level.Value > 0 ? (double)(level.Value - Math.Max(0, level.Bound)) / level.Value : 0);
-        return string.Create(CultureInfo.InvariantCulture, $"{level.Value} (bound {level.Bound})");
-    }
-
-    private void Settle(EngineOutcome outcome)
-    {
-        Settled++;
-        SettledInTwo += outcome.Seconds <= 2 ? 1 : 0;
     }
 }

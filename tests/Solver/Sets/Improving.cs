@@ -62,6 +62,76 @@ public sealed class Improving
         Assert.Equal(one.Starts.AsEnumerable(), two.Starts);
     }
 
+    [Fact]
+    public void Searched_from_both_ends_the_value_is_that_of_the_plain_model()
+    {
+        int infeasible = 0;
+        for (int seed = 1; seed <= 30; seed++)
+        {
+            // With longest waits, a first and a last activity, and the start of the last sought, as in the sets of minimum and maximum lags.
+            SchedulingProblem p = Between(Random(new Random(seed), 10), seed);
+            EngineOutcome ours = new CpSatEngine().Solve(p, new Effort(90, 1, 2));
+            EngineOutcome plain = new PlainModel("").Solve(p, Short);
+            if (plain is EngineInfeasible)
+            {
+                infeasible++;
+                Assert.IsType<EngineInfeasible>(ours);
+                continue;
+            }
+
+            EngineSchedule schedule = Assert.IsType<EngineSchedule>(ours);
+            Assert.Null(ScheduleCheck.Fault(p, schedule));
+            Assert.True(schedule.Proven && schedule.Levels[0].Value == Assert.IsType<EngineSchedule>(plain).Levels[0].Value, $"seed {seed}");
+        }
+
+        Assert.InRange(infeasible, 1, 25);
+    }
+
+    [Fact]
+    public void A_log_of_the_gauge_cut_off_in_a_line_is_gone_on_with()
+    {
+        string path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        SchedulingProblem p = Problem(1, [Task(2), Task(3)]) with { Name = "two" };
+        Effort effort = new(1, 1, 1);
+        Solved solved = Solved.Of("set", "engine", p, effort, new CpSatEngine().Solve(p, effort));
+        new SolvedLog(path).Add(solved);
+        new SolvedLog(path).Add(solved with { Instance = "three" });
+        File.WriteAllText(path, File.ReadAllText(path)[..^9]);
+
+        SolvedLog again = new(path);
+        Assert.Equal(5, again.Find(solved)!.Value);
+        Assert.Null(again.Find(solved with { Instance = "three" }));
+        again.Add(solved with { Instance = "three" });
+        Assert.NotNull(new SolvedLog(path).Find(solved with { Instance = "three" }));
+        File.Delete(path);
+    }
+
+    private static SchedulingProblem Between(SchedulingProblem p, int seed)
+    {
+        Random r = new(seed);
+        int n = p.Activities.Length;
+        List<Lag> lags = [.. p.Lags];
+        for (int a = 0; a < n; a++)
+        {
+            lags.Add(Lag.StartToStart(n, a, 0));
+            lags.Add(Lag.After(a, n + 1));
+        }
+
+        for (int k = 0; k < 6; k++)
+        {
+            // A longest wait written backwards.
+            int from = r.Next(n - 1);
+            lags.Add(Lag.StartToStart(r.Next(from + 1, n), from, -r.Next(10, 20)));
+        }
+
+        return p with
+        {
+            Activities = [.. p.Activities, new Activity("first", [new Mode(0, [])]) { FixedStart = 0 }, new Activity("last", [new Mode(0, [])])],
+            Lags = [.. lags],
+            Goals = [new Goal("makespan", "steps", [new Term(TermKind.Start, n + 1, 1)])],
+        };
+    }
+
     private static Activity Task(int duration) => new("t", [new Mode(duration, [new Demand(0, 1)])]);
 
     private static SchedulingProblem Problem(int capacity, ImmutableArray<Activity> activities) => new() { Horizon = 60, Activities = activities, Resources = [new Resource("hands", capacity)] };

@@ -27,7 +27,7 @@ public static class RiskOfPlan
         int[] binding = new int[dispatch.Tasks.Length];
         for (int run = 0; run < runs; run++)
         {
-            late[run] = all.Run(run, -1, 0);
+            late[run] = all.Run(run);
             if (late[run] > 0)
             {
                 all.Blame(share, binding);
@@ -53,9 +53,19 @@ public static class RiskOfPlan
     /// <summary>A buffer helps before a task only when the task was made to wait, so those most often on the late chain are tried, in the runs that were late.</summary>
     private static IEnumerable<BufferGain> Gains(Runs all, int[] binding, int[] late, int runs)
     {
-        IEnumerable<int> tried = Enumerable.Range(0, binding.Length).Where(i => binding[i] > 0).OrderByDescending(i => binding[i]).ThenBy(i => i).Take(2 * Told);
-        return tried.Select(i => (Task: i, Saved: late.Count(run => all.Run(run, i, Buffer) <= 0))).Where(g => g.Saved > 0)
-            .Select(g => new BufferGain(all.Id(g.Task), Buffer, (double)(runs - late.Length + g.Saved) / runs))
+        int[] tried = [.. Enumerable.Range(0, binding.Length).Where(i => binding[i] > 0).OrderByDescending(i => binding[i]).ThenBy(i => i).Take(2 * Told)];
+        int[] saved = new int[tried.Length];
+        foreach (int run in late)
+        {
+            all.Run(run);
+            for (int k = 0; k < tried.Length; k++)
+            {
+                saved[k] += all.Saved(tried[k], Buffer) ? 1 : 0;
+            }
+        }
+
+        return Enumerable.Range(0, tried.Length).Where(k => saved[k] > 0)
+            .Select(k => new BufferGain(all.Id(tried[k]), Buffer, (double)(runs - late.Length + saved[k]) / runs))
             .OrderByDescending(g => g.OnTime).Take(Told);
     }
 
