@@ -14,7 +14,11 @@ namespace Coulisse.Kitchen.Safety;
 /// <param name="Holding">Source of hot and cold.</param>
 /// <param name="Packing">Source of the days.</param>
 /// <param name="Parasites">Source of the freezing.</param>
-internal sealed record PracticeCode(string Code, double Hot, double Cold, double SealedDays, double FishCelsius, double FishHours, double Reheat, string Holding, string Packing, string Parasites)
+/// <param name="LifeDays">Days that food ready to eat keeps chilled without a barrier.</param>
+/// <param name="OutHours">Hours out of the cold in all.</param>
+/// <param name="Chilled">Source of the days chilled.</param>
+/// <param name="Time">Source of the hours out.</param>
+internal sealed record PracticeCode(string Code, double Hot, double Cold, double SealedDays, double FishCelsius, double FishHours, double Reheat, string Holding, string Packing, string Parasites, double LifeDays, double OutHours, string Chilled, string Time)
 {
     private static readonly Lazy<ImmutableDictionary<string, PracticeCode>> Shipped = new(Load);
 
@@ -27,7 +31,7 @@ internal sealed record PracticeCode(string Code, double Hot, double Cold, double
         {
             string Cell(string column) => row[table.Column(column)];
             double N(string column) => ReferenceTable.Number(Cell(column)) ?? throw new FormatException($"{table.Name}: {column} is empty.");
-            return new PracticeCode(Cell("code"), N("hot"), N("cold"), N("days"), N("fish"), N("frozen"), N("reheat"), Cell("holding"), Cell("packing"), Cell("parasites"));
+            return new PracticeCode(Cell("code"), N("hot"), N("cold"), N("days"), N("fish"), N("frozen"), N("reheat"), Cell("holding"), Cell("packing"), Cell("parasites"), N("life"), N("out"), Cell("chilled"), Cell("time"));
         }).ToImmutableDictionary(c => c.Code, StringComparer.Ordinal);
     }
 }

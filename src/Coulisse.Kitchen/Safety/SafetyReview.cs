@@ -11,12 +11,12 @@ public static class SafetyReview
 {
     private static readonly ImmutableArray<Func<WeighedDish, PracticeCode, bool, IEnumerable<Finding>>> Rules =
     [
-        HoldingRule.Judge, LowTemperatureRule.Judge, RawEggRule.Judge, RawFishRule.Judge, RiceRule.Judge, OilRule.Judge, SealedRule.Judge, OldestPartRule.Judge,
-        CoolingStagesRule.Judge, CoreEquivalentRule.Judge, SproutRule.Judge, AmbientJarRule.Judge, RawMilkRule.Judge, RawMeatRule.Judge,
+        HotHoldingRule.Judge, ColdHoldingRule.Judge, ReheatingRule.Judge, LowTemperatureRule.Judge, RawEggRule.Judge, EggInBathRule.Judge, RawFishRule.Judge, ShellfishRule.Judge, SealedFishRule.Judge, RiceRule.Judge, OilRule.Judge, SealedRule.Judge, OldestPartRule.Judge,
+        CoolingStagesRule.Judge, CoreEquivalentRule.Judge, SproutRule.Judge, AmbientJarRule.Judge, RawMilkRule.Judge, RawMeatRule.Judge, RoomKeptRule.Judge, ChilledLifeRule.Judge, GuestsAtRiskRule.Judge,
     ];
 
     /// <summary>What is judged, for the foot of every verdict.</summary>
-    public const string Judged = "core limits in baths, hot and cold holding, reheating, low-temperature baths, raw egg, raw fish and bivalves, rice, vegetables under oil, sealed packs, oldest part, cooling stages, core equivalents of poultry and minced meat, sprouts, closed jars, raw milk and meat";
+    public const string Judged = "core limits in baths, hot and cold holding, reheating, low-temperature baths, raw egg and egg in bags, raw fish and bivalves, rice, vegetables under oil, sealed packs, oldest part, cooling stages, core equivalents of poultry and minced meat, sprouts, closed jars, acid and water activity, days in the cold, raw milk and meat, guests at risk";
 
     /// <summary>Findings, gravest first, with the control points that go with them.</summary>
     /// <param name="dish">The dish.</param>

@@ -10,7 +10,7 @@ namespace Coulisse.Kitchen.Safety.Rules;
 internal static class CoreEquivalentRule
 {
     private static readonly string[] Birds = ["chicken", "turkey", "duck leg", "goose", "guinea fowl", "quail", "poussin"];
-    private static readonly string[] Minced = ["minced", "mince ", "ground beef", "ground pork", "ground lamb", "sausage meat", "sausagemeat", "burger"];
+    private static readonly string[] Minced = ["minced", "mince ", "ground beef", "ground pork", "ground lamb", "sausage meat", "sausagemeat", "burger", "tenderised", "injected", "rolled joint", "rolled shoulder", "boned and rolled"];
 
     public static IEnumerable<Finding> Judge(WeighedDish dish, PracticeCode code, bool vulnerable)
     {

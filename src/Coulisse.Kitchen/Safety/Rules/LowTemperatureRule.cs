@@ -30,6 +30,10 @@ internal static class LowTemperatureRule
                 {
                     yield return new Finding(Severity.Warn, "SAF012", c.Component.Name, s.Span.Line, FormattableString.Invariant($"{warm.Celsius:0.#} °C lies in the range where the published reduction is least certain."), minutes is { } m ? FormattableString.Invariant($"{m / 60:0.#} h") : "no time stated", "6 h between 55 and 60 °C", "", "Prefer 57 °C and up, with the time counted from when the core is there.", "McMinn and others 2018 (abstract) on FSIS Appendix A at 54.4 °C; Victoria's sous vide supplement (6 h)");
                 }
+                else if (warm.Celsius >= Sure)
+                {
+                    yield return new Finding(Severity.Note, "SAF012", c.Component.Name, s.Span.Line, FormattableString.Invariant($"{warm.Celsius:0.#} °C is where the published reduction is least certain: leave it in longer than the table says."), minutes is { } t ? FormattableString.Invariant($"{t:0.#} min") : "", "57 °C and up", "", "Prefer 57 °C and up, with the time counted from when the core is there.", "McMinn and others 2018 (abstract) on FSIS Appendix A at 54.4 °C");
+                }
             }
         }
     }
