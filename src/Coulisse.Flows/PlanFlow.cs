@@ -7,6 +7,7 @@ using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
 using Coulisse.Kitchen.Planning.Slot;
 using Coulisse.Kitchen.Planning.Tasks;
+using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Solver;
 
@@ -48,7 +49,7 @@ public static class PlanFlow
                 KitFacts kit = KitFacts.Of(occasion.Kit);
                 outcome = outcome is Plan made ? made with { Versions = made.Versions.SetItems(MadeWith.Of(occasion)) } : outcome;
                 return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
-                    occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], outcome,
+                    occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], PlanSafety.Review(occasion, batches, outcome, code), outcome,
                     outcome is Plan plan ? PlanValidator.Check(occasion, plan) : []));
             },
             problems => new Parsed<PlannedOccasion>.Failed(problems));

@@ -1,9 +1,12 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Risk;
 using Coulisse.Kitchen.Planning.Edits;
+using Coulisse.Kitchen.Planning.Watch;
+using Coulisse.Kitchen.Safety;
 using NodaTime;
 
 namespace Coulisse.Cli.Commands;
@@ -37,6 +40,8 @@ internal static class PlanOutput
             remedies = (p.Outcome as NoPlan)?.Remedies,
             why = (p.Outcome as NotYet)?.Why,
             risk = risk is null ? null : new { risk.Runs, risk.Seed, risk.OnTime, risk.OnTimeLow, risk.OnTimeHigh, lateMedianMinutes = risk.LateMedian, lateNinetyMinutes = risk.LateNinety, risk.Dangerous, risk.Buffers, risk.Assumed },
+            safety = p.Findings.SelectMany((f, i) => f.All.Where(x => x.Severity > Severity.Note || x.Rule.StartsWith("SAF04", StringComparison.Ordinal)).Select(x => new { dish = p.Occasion.Dishes[i].Name, rule = x.Rule, severity = x.Severity, component = x.Component, line = x.Line, what = x.What, value = x.Value, limit = x.Limit, margin = x.Margin, remedy = x.Remedy, source = x.Source })),
+            timeOut = plan is null ? null : TimesOut.Of(p.Occasion, p.Batches, plan).Select(t => new { t.Dish, t.Part, minutes = t.Minutes, backInTheColdAfterMinutes = t.BackAfter, stretches = t.Stretches.Select(s => new { from = Iso(s.From), to = Iso(s.To), s.Minutes, s.What, s.Stood, s.Task }), unsaid = t.Unsaid.Select(u => new { from = Iso(u.From), to = Iso(u.To), u.Line, u.After }), t.Assumed }),
             faults = p.Faults.Select(f => new { f.Code, f.TaskIds, f.By, f.Unit, f.Words }),
         });
         return plan is not null && p.Faults.IsEmpty ? Exit.Done : Exit.Problems;
@@ -65,6 +70,7 @@ internal static class PlanOutput
                 break;
             case Plan plan:
                 Write(b, plan);
+                Write(b, p, plan);
                 Write(b, plan, RiskOfPlan.Simulate(p.Occasion, plan));
                 answers.Write(b);
                 break;
@@ -113,6 +119,21 @@ internal static class PlanOutput
 
         b.AppendLine().AppendLine("Assumed");
         plan.Assumed.ToList().ForEach(a => b.Append("  - ").AppendLine(a));
+    }
+
+    private static void Write(StringBuilder b, PlannedOccasion p, Plan plan)
+    {
+        ImmutableArray<TimeOut> times = TimesOut.Of(p.Occasion, p.Batches, plan);
+        b.AppendLine().AppendLine("Out of the cold, in all, until it is eaten");
+        foreach (TimeOut t in times.Take(5))
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  {(int)t.Minutes / 60} h {(int)t.Minutes % 60:00}  {t.Part}{(t.Unsaid.IsEmpty ? "" : "; a wait whose place the card does not say comes to it")}");
+        }
+
+        foreach ((Finding f, string dish) in p.Findings.SelectMany((f, i) => f.All.Where(x => x.Severity > Severity.Note || x.Rule == "SAF042").Select(x => (x, p.Occasion.Dishes[i].Name))))
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToUpperInvariant()} {f.Rule} {dish}, {f.Component}: {f.What} {f.Value}; limit {f.Limit}. {f.Remedy}");
+        }
     }
 
     private static void Write(StringBuilder b, Plan plan, RiskReport risk)

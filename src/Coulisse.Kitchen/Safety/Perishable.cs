@@ -33,6 +33,14 @@ internal static class Perishable
         return !fat && water >= 15 && (lives || protein >= Nourishing);
     }
 
+    /// <summary>A whole card made as one piece that is bread, cake or biscuit, and that it keeps out of the fridge itself.</summary>
+    public static bool Crust(WeighedDish dish)
+    {
+        double all = dish.Components.Sum(c => c.Grams);
+        bool cold = dish.Components.SelectMany(c => c.Component.Keeps).Any(k => !k.Quality && (k.Celsius is >= -2 and <= 10 || k.Where == "fridge"));
+        return !cold && all > 0 && dish.Dish.Components.Any(o => o.Steps.Any(s => s.Temperatures.Any(t => t.Of == TemperatureOf.Oven))) && dish.Components.Sum(c => Grain(c) * c.Grams) >= 0.2 * all;
+    }
+
     /// <summary>Acid enough by weight that its pH is worth asking for rather than doubting.</summary>
     public static bool Sour(WeighedComponent c) => FoodTraits.Grams(c, FoodTraits.IsSour) > 0.1 * c.Grams;
 

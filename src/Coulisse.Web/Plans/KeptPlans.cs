@@ -4,7 +4,7 @@ using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
-using Coulisse.Kitchen.Safety;
+using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Store;
 using Coulisse.Web.House;
 
@@ -25,6 +25,6 @@ internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf, Kitchen
 
         string code = await book.CodeAsync(cancel);
         Plan plan = TravelJson.Read<Plan>(kept.Json);
-        return (kept, new PlannedOccasion(occasion.Occasion, batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], plan, PlanValidator.Check(occasion.Occasion, plan)));
+        return (kept, new PlannedOccasion(occasion.Occasion, batches, PlanSafety.Review(occasion.Occasion, batches, plan, code), plan, PlanValidator.Check(occasion.Occasion, plan)));
     }
 }

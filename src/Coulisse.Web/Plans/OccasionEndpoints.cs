@@ -3,7 +3,7 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Formulas;
-using Coulisse.Kitchen.Safety;
+using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Store;
 using Coulisse.Views.Papers;
 using Coulisse.Views.Web;
@@ -70,7 +70,7 @@ internal static class OccasionEndpoints
         {
             string code = await book.CodeAsync(cancel);
             List<DocumentHead> cards = await store.DocumentsAsync(DocumentKind.Card, 1000, cancel);
-            stands.AddRange(OccasionView.OfCards(batches, [.. batches.Select(b => SafetyReview.Review(b.Weighed, code))], title => cards.FirstOrDefault(c => c.Title == title) is { } c ? "/cards/" + c.Id : "/cards"));
+            stands.AddRange(OccasionView.OfCards(batches, PlanSafety.Review(kept.Occasion, batches, null, code), title => cards.FirstOrDefault(c => c.Title == title) is { } c ? "/cards/" + c.Id : "/cards"));
         }
         else
         {

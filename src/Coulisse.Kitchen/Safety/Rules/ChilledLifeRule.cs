@@ -23,9 +23,11 @@ internal static class ChilledLifeRule
                 // Sour by weight: most likely right, so it is asked, not doubted.
                 bool ask = Perishable.Sour(c) && barrier.Ph is null;
                 yield return new Finding(
-                    ask && !vulnerable ? Severity.Note : Severity.Warn, "SAF039", c.Component.Name, cold.Span.Line, "Listeria grows in the cold: so many days are not shown safe without a barrier.", FormattableString.Invariant($"{hours / 24:0.#} days; {barrier.Words}"),
+                    ask && !vulnerable ? Severity.Note : Severity.Warn, "SAF039", c.Component.Name, cold.Span.Line, ask ? "So many days in the cold rest on its acid, and the card does not state its pH." : "Listeria grows in the cold: so many days are not shown safe without a barrier.", FormattableString.Invariant($"{hours / 24:0.#} days; {barrier.Words}"),
                     FormattableString.Invariant($"{code.LifeDays:0} days, or pH 4.4 or less, or water activity 0.92 or less, or both pH 5.0 and 0.94"), FormattableString.Invariant($"{(hours / 24) - code.LifeDays:0.#} days too long"),
-                    FormattableString.Invariant($"Keep it {code.LifeDays:0} days, the day it is made being the first, or freeze it in portions; or measure its pH and write it on the card."), code.Chilled);
+                    ask
+                        ? FormattableString.Invariant($"Measure its pH and write it on the card: 4.4 or less. Else keep it {code.LifeDays:0} days.")
+                        : FormattableString.Invariant($"Keep it {code.LifeDays:0} days, the day it is made being the first, or freeze it in portions; or measure its pH and write it on the card."), code.Chilled);
             }
         }
     }

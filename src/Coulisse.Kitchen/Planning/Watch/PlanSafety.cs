@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Coulisse.Cards;
+using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Safety;
+
+namespace Coulisse.Kitchen.Planning.Watch;
+
+/// <summary>The code of practice laid over an occasion: each dish as its card makes it, with the guests it is for, and, once there is a plan, the time each part is out of the cold and the minutes the plan gives a bath.</summary>
+public static class PlanSafety
+{
+    private static readonly string[] AtRisk = ["pregnan", "immun", "elderly", "infant", "toddler", "baby", "chemo", "transplant", "nursing home", "under five"];
+
+    /// <summary>Findings by dish, in the order of the batches.</summary>
+    /// <param name="occasion">The occasion.</param>
+    /// <param name="batches">One for each dish.</param>
+    /// <param name="outcome">What planning answered; null before it was asked.</param>
+    /// <param name="code">Code of practice.</param>
+    public static ImmutableArray<Findings> Review(Occasion occasion, ImmutableArray<Batch> batches, PlanOutcome? outcome, string code)
+    {
+        ArgumentNullException.ThrowIfNull(occasion);
+        bool vulnerable = occasion.Diets.Any(d => AtRisk.Any(w => d.Declared.Contains(w, StringComparison.OrdinalIgnoreCase)));
+        Plan? plan = outcome as Plan;
+        PracticeCode practice = PracticeCode.Find(code) ?? throw new ArgumentException($"\"{code}\" is no code of practice known here.", nameof(code));
+        ImmutableArray<TimeOut> times = plan is null ? [] : TimesOut.Of(occasion, batches, plan);
+        return [.. batches.Select((b, i) =>
+        {
+            Findings card = SafetyReview.Review(plan is null || i >= occasion.Dishes.Length ? b.Weighed : AsPlanned(b.Weighed, occasion.Dishes[i].Name, plan), code, vulnerable);
+            Finding[] held = i >= occasion.Dishes.Length ? [] : [.. TimeOutRule.Judge(times.Where(t => t.Dish == occasion.Dishes[i].Name), practice)];
+            return held.Length == 0 ? card : card with { All = [.. card.All.Concat(held).OrderByDescending(f => f.Severity).ThenBy(f => f.Line)] };
+        })];
+    }
+
+    // A bath that the plan gives less time than the card is judged by the plan's minutes, bath 1 °C low and piece 10 % thicker included.
+    private static WeighedDish AsPlanned(WeighedDish weighed, string dish, Plan plan)
+    {
+        Dictionary<int, double> shorter = plan.Tasks.Where(t => t.Dish == dish && t.Kind == TaskKind.Unattended && t.Line > 0 && !TimesOut.IsStage(t)).GroupBy(t => t.Line)
+            .ToDictionary(g => g.Key, g => g.Sum(t => NodaTime.Period.Between(t.Start, t.End, NodaTime.PeriodUnits.Seconds).Seconds / 60.0));
+        Step Judged(Step s) => s.Temperatures.Any(t => t.Of == TemperatureOf.Bath) && shorter.TryGetValue(s.Span.Line, out double minutes) && s.Times.Where(t => t.Kind != TimeKind.Limit && t.Bound != Bound.AtMost).Max(t => t.MinutesMin) > minutes + 0.5
+            ? s with { Times = [.. s.Times.Select(t => t.Kind == TimeKind.Limit || t.MinutesMin <= minutes ? t : t with { MinutesMin = minutes, MinutesMax = minutes })] }
+            : s;
+        return weighed with { Components = [.. weighed.Components.Select(c => c with { Component = c.Component with { Steps = [.. c.Component.Steps.Select(Judged)] } })] };
+    }
+}
