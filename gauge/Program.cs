@@ -17,7 +17,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
     "papers" => Coulisse.Gauge.Papers.PapersGauge.Run(),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
-    "web" => await Coulisse.Gauge.Web.WebGauge.RunAsync(),
+    "web" => await Coulisse.Gauge.Web.WebGauge.RunAsync(rest.FirstOrDefault()),
     "reading" => Coulisse.Gauge.Reading.ReadingGauge.Run(rest),
     _ => Usage(),
 };

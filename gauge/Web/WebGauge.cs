@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Net.Http.Json;
-using System.Text.Json;
 using Coulisse.Formats.Travel;
 using Coulisse.Store;
 using Microsoft.Playwright;
@@ -14,8 +13,12 @@ internal static class WebGauge
     private const int Cards = 10_000;
     private static readonly string[] Words = ["leek", "hazelnut", "brown", "butter", "quince", "barley", "smoked", "trout", "rye", "caraway", "plum", "walnut", "beet", "fennel", "citrus", "vanilla", "press", "terrine", "crumb", "sorbet"];
 
-    public static async Task<int> RunAsync()
+    /// <summary>Runs the gauge.</summary>
+    /// <param name="only">"start", "search", "typing", "panning" or "sixty" for one part; null for all.</param>
+    public static async Task<int> RunAsync(string? only = null)
     {
+        bool Wanted(string part) => only is null || only == part;
+
         string chromium = Environment.GetEnvironmentVariable("COULISSE_CHROMIUM") ?? "/usr/bin/chromium";
         if (!File.Exists(chromium))
         {
@@ -27,15 +30,35 @@ internal static class WebGauge
         string folder = Directory.CreateTempSubdirectory("coulisse-gauge").FullName;
         try
         {
-            await ColdStartAsync(folder);
-            (string plan, string run) = await FillAsync(folder);
+            if (Wanted("start"))
+            {
+                await ColdStartAsync(folder);
+            }
+
+            (string plan, string run) = await FillAsync(folder, Wanted("search") ? Cards : 0);
             using ServedBench bench = await ServedBench.StartAsync(folder);
             using IPlaywright playwright = await Playwright.CreateAsync();
             await using IBrowser browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Headless = true, Args = ["--no-sandbox", "--disable-gpu"] });
-            await SearchAsync(bench, browser);
-            await TypingAsync(bench, browser);
-            await PanningAsync(bench, browser, plan);
-            await SixtyAsync(bench, browser, run);
+            if (Wanted("search"))
+            {
+                await SearchAsync(bench, browser);
+            }
+
+            if (Wanted("typing"))
+            {
+                await TypingAsync(bench, browser);
+            }
+
+            if (Wanted("panning"))
+            {
+                await PanningAsync(bench, browser, plan);
+            }
+
+            if (Wanted("sixty"))
+            {
+                await SixtyAsync(bench, browser, run);
+            }
+
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"server, most memory over all of it: {bench.PeakMegabytes:0} MB"));
             return 0;
         }
@@ -59,11 +82,11 @@ internal static class WebGauge
         Report("process start to the whole first page", all, 2000);
     }
 
-    private static async Task<(string Plan, string Run)> FillAsync(string folder)
+    private static async Task<(string Plan, string Run)> FillAsync(string folder, int cards)
     {
         Random random = new(1);
         await using KitchenStore store = await KitchenStore.OpenAsync(folder, TimeProvider.System);
-        for (int i = 0; i < Cards; i++)
+        for (int i = 0; i < cards; i++)
         {
             string title = $"{Words[random.Next(Words.Length)]} {Words[random.Next(Words.Length)]} {i}";
             await store.SaveAsync(DocumentKind.Card, null, 0, title, $"# {title}\n\nServes {random.Next(2, 60)}.\n\n" + string.Concat(Enumerable.Range(0, 12).Select(_ => $"- {random.Next(5, 900)} g {Words[random.Next(Words.Length)]}\n")), "gauge", "");
@@ -140,32 +163,41 @@ internal static class WebGauge
             await page.GetByRole(AriaRole.Button, new() { Name = "Nearer" }).ClickAsync();
         }
 
-        ICDPSession cdp = await page.Context.NewCDPSessionAsync(page);
-        await cdp.SendAsync("Performance.enable");
-        async Task<double> BusyAsync()
+        LocatorBoundingBoxResult pane = (await page.Locator(".tp-pane").BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(pane.X + (pane.Width / 2), pane.Y + 120);
+        await TracedAsync("panned by the wheel", browser, page, async () =>
         {
-            JsonElement? metrics = await cdp.SendAsync("Performance.getMetrics");
-            return metrics!.Value.GetProperty("metrics").EnumerateArray().Where(m => m.GetProperty("name").GetString() is "ScriptDuration" or "LayoutDuration" or "RecalcStyleDuration").Sum(m => m.GetProperty("value").GetDouble()) * 1000;
-        }
-
-        List<double> frames = [];
-        for (int i = 0; i < 200; i++)
+            // one turn of the wheel a frame, forth and back, as a hand on a touch pad does it
+            for (int i = 0; i < 240; i++)
+            {
+                await page.Mouse.WheelAsync(i < 120 ? 24 : -24, 0);
+                await page.EvaluateAsync("() => new Promise((r) => requestAnimationFrame(r))");
+            }
+        });
+        await page.Locator(".tp-bar[tabindex='0']").FocusAsync();
+        await TracedAsync("walked by the arrow keys", browser, page, async () =>
         {
-            double before = await BusyAsync();
-            await page.EvaluateAsync("() => new Promise((r) => { document.querySelector('.tp-pane').scrollLeft += 24; requestAnimationFrame(() => requestAnimationFrame(r)); })");
-            frames.Add(await BusyAsync() - before);
-        }
-
-        if (frames.Sum() < 1)
-        {
-            Console.WriteLine("time plan of 600 tasks: NOT measured, the browser's counters saw no work at all");
-        }
-        else
-        {
-            Report("time plan of 600 tasks, script, style and layout of a panned frame", [.. frames.Skip(10)], 8);
-        }
-
+            for (int i = 0; i < 60; i++)
+            {
+                await page.Keyboard.PressAsync("ArrowRight");
+                await page.EvaluateAsync("() => new Promise((r) => requestAnimationFrame(r))");
+            }
+        });
         await page.CloseAsync();
+    }
+
+    private static async Task TracedAsync(string how, IBrowser browser, IPage page, Func<Task> happens)
+    {
+        FrameTrace trace = await FrameTrace.OfAsync(browser, page, happens);
+        if (trace.Events == 0 || trace.Frames.Count < 30)
+        {
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"time plan of 600 tasks, {how}: NOT measured, the trace holds {trace.Frames.Count} frames and {trace.Events} events"));
+            return;
+        }
+
+        Report($"time plan of 600 tasks, {how}: script, style and layout a frame", trace.Frames, 8);
+        Report($"time plan of 600 tasks, {how}: painting and layers a frame", trace.Paints, 0);
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"time plan of 600 tasks, {how}: longest task {trace.LongestTask:0} ms, {trace.Events} events seen (wanted no task over 50 ms: {(trace.LongestTask <= 50 ? "kept" : "NOT kept")})"));
     }
 
     private static async Task SixtyAsync(ServedBench bench, IBrowser browser, string run)

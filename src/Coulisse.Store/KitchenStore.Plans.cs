@@ -36,7 +36,11 @@ public sealed partial class KitchenStore
 
     /// <summary>A run by id; null when there is none.</summary>
     public async Task<KeptRun?> RunAsync(string id, CancellationToken cancel = default)
-        => (await ListAsync("SELECT r.id, r.plan_id, r.started_ms, r.rehearsal FROM run r JOIN plan p ON p.id = r.plan_id JOIN document d ON d.id = p.occasion_id WHERE r.id = @id AND d.kitchen = @kitchen", r => new KeptRun(r.GetString(0), r.GetString(1), FromMs(r.GetInt64(2)), r.GetInt32(3) == 1), cancel, ("id", id), ("kitchen", _kitchen)).ConfigureAwait(false)).FirstOrDefault();
+        => (await ListAsync("SELECT r.id, r.plan_id, r.started_ms, r.rehearsal FROM run r JOIN plan p ON p.id = r.plan_id JOIN document d ON d.id = p.occasion_id WHERE r.id = @id AND d.kitchen = @kitchen", KeptRunRow, cancel, ("id", id), ("kitchen", _kitchen)).ConfigureAwait(false)).FirstOrDefault();
+
+    /// <summary>Runs and rehearsals of a plan, the oldest first.</summary>
+    public Task<List<KeptRun>> RunsAsync(string planId, CancellationToken cancel = default)
+        => ListAsync("SELECT r.id, r.plan_id, r.started_ms, r.rehearsal FROM run r JOIN plan p ON p.id = r.plan_id JOIN document d ON d.id = p.occasion_id WHERE r.plan_id = @plan AND d.kitchen = @kitchen ORDER BY r.started_ms, r.id", KeptRunRow, cancel, ("plan", planId), ("kitchen", _kitchen));
 
     /// <summary>Appends events; one that is already there (same id) is left as it was, so a repeat is harmless.</summary>
     /// <returns>How many were new.</returns>
@@ -103,6 +107,8 @@ public sealed partial class KitchenStore
     /// <summary>Sets a setting of this kitchen.</summary>
     public Task<int> SetAsync(string key, string value, CancellationToken cancel = default)
         => WriteAsync((connection, transaction) => ExecuteAsync(connection, transaction, "INSERT INTO setting (kitchen, key, value) VALUES (@kitchen, @key, @value) ON CONFLICT (kitchen, key) DO UPDATE SET value = @value", cancel, ("kitchen", _kitchen), ("key", key), ("value", value)), cancel);
+
+    private static KeptRun KeptRunRow(DbDataReader r) => new(r.GetString(0), r.GetString(1), FromMs(r.GetInt64(2)), r.GetInt32(3) == 1);
 
     private static KeptPlan KeptPlanRow(DbDataReader r) => new(r.GetString(0), r.GetString(1), r.GetInt32(2), FromMs(r.GetInt64(3)), r.GetString(4), r.GetString(5));
 }

@@ -57,11 +57,14 @@ public static class WebBench
         builder.Services.AddSingleton(options.Clock);
         builder.Services.AddSingleton<OccasionShelf>();
         builder.Services.AddSingleton<KitchenBook>();
+        builder.Services.AddSingleton<ShowMarks>();
         builder.Services.AddSingleton<KeptPlans>();
         builder.Services.AddSingleton<SheetWall>();
         builder.Services.AddSingleton<PaperBundles>();
         builder.Services.AddSingleton<PlanDesk>();
+        builder.Services.AddSingleton<WhatIfDesk>();
         builder.Services.AddSingleton<LiveDesk>();
+        builder.Services.AddSingleton<WayFinder>();
         builder.Services.AddHostedService<LiveEar>();
         builder.Services.AddSingleton<RoleLinks>();
         builder.Services.AddPeople(options);
@@ -86,8 +89,10 @@ public static class WebBench
         }
 
         app.MapDesk();
+        app.MapCardsOut();
         app.MapPlans();
         app.MapOccasions();
+        app.MapWhatIf();
         app.MapLive();
         app.MapPapers();
         app.MapTrials();

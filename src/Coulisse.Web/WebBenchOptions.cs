@@ -54,6 +54,13 @@ public sealed record WebBenchOptions
     public Func<Occasion, PlanOptions, IProgress<Plan>, CancellationToken, Parsed<PlannedOccasion>> Planner { get; init; }
         = (occasion, options, progress, cancel) => PlanFlow.Plan(occasion, options, "au", progress, cancel);
 
+    /// <summary>Seconds the planner may look for each way to go on while a kitchen waits.</summary>
+    public double ReplanSeconds { get; init; } = 2;
+
+    /// <summary>Who plans again from where things stand; tests put another in its place.</summary>
+    public Func<Occasion, Plan, StateFile.State, PlanOptions, CancellationToken, Parsed<ReplannedOccasion>> Replanner { get; init; }
+        = (occasion, plan, state, options, cancel) => ReplanFlow.Replan(occasion, plan, state, options, null, cancel);
+
     /// <summary>The clock; tests put their own in its place.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 }

@@ -55,9 +55,9 @@ internal sealed class Bench : IAsyncDisposable
         return new Bench(app, folder, playwright, browser);
     }
 
-    public async Task<IPage> PageAsync(int width = 1440, int height = 1000, ColorScheme colours = ColorScheme.Light, bool touch = false)
+    public async Task<IPage> PageAsync(int width = 1440, int height = 1000, ColorScheme colours = ColorScheme.Light, bool touch = false, float fine = 1)
     {
-        IBrowserContext context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = colours, HasTouch = touch });
+        IBrowserContext context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = colours, HasTouch = touch, DeviceScaleFactor = fine, AcceptDownloads = true });
         context.SetDefaultTimeout(60_000);
         IPage page = await context.NewPageAsync();
         page.Request += (_, r) =>
@@ -82,6 +82,9 @@ internal sealed class Bench : IAsyncDisposable
     public Task<string?> OwnerLinkAsync() => WebBench.OwnerLinkAsync(_app);
 
     public IServiceProvider Services => _app.Services;
+
+    /// <summary>Address by which the first owner of a bench that is open to the network comes in.</summary>
+    public Task<string?> OwnerLinkAsync() => WebBench.OwnerLinkAsync(_app);
 
     public KitchenStore Store => _app.Services.GetRequiredService<KitchenStore>();
 

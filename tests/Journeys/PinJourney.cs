@@ -69,6 +69,55 @@ public sealed class PinJourney
     }
 
     [Fact]
+    public async Task A_finger_that_rests_on_a_task_takes_it_along_and_one_that_moves_at_once_pans_the_plan()
+    {
+        await using Bench bench = await Bench.OpenAsync(new WebBenchOptions { Planner = (o, options, _, _) => Obedient(o, options) });
+        IPage page = await bench.PageAsync(820, touch: true);
+        await page.GotoAsync(bench.Address + await KeepAsync(bench));
+        ILocator task = page.Locator(".tp-bar[data-id='t1'] .body").First;
+        await task.WaitForAsync();
+        for (int i = 0; i < 3; i++)
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = "Nearer" }).ClickAsync();
+        }
+
+        await task.ScrollIntoViewIfNeededAsync();
+        ICDPSession finger = await page.Context.NewCDPSessionAsync(page);
+        Task TouchAsync(string type, double x, double y) => finger.SendAsync("Input.dispatchTouchEvent", new Dictionary<string, object> { ["type"] = type, ["touchPoints"] = type == "touchEnd" ? Array.Empty<object>() : new object[] { new Dictionary<string, object> { ["x"] = x, ["y"] = y } } });
+        async Task SlideAsync(int restMs)
+        {
+            LocatorBoundingBoxResult box = (await task.BoundingBoxAsync())!;
+            double x = Math.Max(box.X, 100) + 20;
+            await TouchAsync("touchStart", x, box.Y + 5);
+            await page.WaitForTimeoutAsync(restMs);
+            for (int i = 1; i <= 8; i++)
+            {
+                await TouchAsync("touchMove", x - (10 * i), box.Y + 5);
+                await page.WaitForTimeoutAsync(16);
+            }
+
+            await TouchAsync("touchEnd", 0, 0);
+            await page.WaitForTimeoutAsync(100);
+        }
+
+        double before = await page.EvaluateAsync<double>("document.querySelector('.tp-pane').scrollLeft");
+        await SlideAsync(0);
+        Assert.True(await page.EvaluateAsync<double>("document.querySelector('.tp-pane').scrollLeft") > before + 20, "the plan was not panned");
+        Assert.Equal(0, await page.Locator(".tp-ghost").CountAsync());
+
+        await page.EvaluateAsync("x => { document.querySelector('.tp-pane').scrollLeft = x; }", before);
+        await page.WaitForTimeoutAsync(200);
+        before = await page.EvaluateAsync<double>("document.querySelector('.tp-pane').scrollLeft");
+        await SlideAsync(600);
+        Assert.Equal(before, await page.EvaluateAsync<double>("document.querySelector('.tp-pane').scrollLeft"));
+        Assert.Equal(1, await page.Locator(".tp-ghost").CountAsync());
+        Assert.True(string.CompareOrdinal(await page.Locator("#tp-at").InputValueAsync(), "2026-03-06T14:00") < 0, "the task was not taken along");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Pin it here" }).TapAsync();
+        await page.WaitForURLAsync("**/plan/*?since=*");
+        Assert.Empty(bench.Foul);
+    }
+
+    [Fact]
     public async Task An_impossible_day_offers_remedies_that_are_tried_by_a_touch_and_taken_back()
     {
         string remedy = "Begin 30 min earlier on every day.";

@@ -135,7 +135,7 @@ public sealed class DeskTests
     [InlineData("300 g leeks at hand", 0.5)]
     public void The_sentence_above_the_card_scales_every_known_weight(string words, double factor)
     {
-        MarginsView view = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(Card, words, "metric", "au")).Value;
+        MarginsView view = Assert.IsType<Parsed<(Dish Dish, MarginsView View)>.Ok>(CardDesk.Margins(Card, words, "metric", "au")).Value.View;
 
         Assert.Empty(view.Faults);
         Assert.Equal("×" + factor.ToString("0.###", CultureInfo.InvariantCulture), view.Factor);
@@ -148,7 +148,7 @@ public sealed class DeskTests
     [InlineData("500 g saffron")]
     public void What_cannot_be_scaled_to_is_said_and_the_card_stands_as_written(string words)
     {
-        MarginsView view = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(Card, words, "", "au")).Value;
+        MarginsView view = Assert.IsType<Parsed<(Dish Dish, MarginsView View)>.Ok>(CardDesk.Margins(Card, words, "", "au")).Value.View;
 
         Assert.NotEmpty(view.Faults);
         Assert.All(view.Lines.SelectMany(l => l.Weights), w => Assert.Null(w.Scaled));
@@ -161,8 +161,8 @@ public sealed class DeskTests
         string thin = draft.Replace("nowhere thicker than 20 mm", "nowhere thicker than 10 mm", StringComparison.Ordinal);
         int bath = Array.FindIndex(draft.Split('\n'), l => l.StartsWith("4. Bath", StringComparison.Ordinal)) + 1;
 
-        MarginsView found = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(draft, "", "", "au")).Value;
-        MarginsView silent = Assert.IsType<Parsed<MarginsView>.Ok>(CardDesk.Margins(thin, "", "", "au")).Value;
+        MarginsView found = Assert.IsType<Parsed<(Dish Dish, MarginsView View)>.Ok>(CardDesk.Margins(draft, "", "", "au")).Value.View;
+        MarginsView silent = Assert.IsType<Parsed<(Dish Dish, MarginsView View)>.Ok>(CardDesk.Margins(thin, "", "", "au")).Value.View;
 
         RemarkView stop = Assert.Single(found.Lines.Single(l => l.Line == bath).Remarks, r => r.Kind is "stop" or "warn");
         Assert.NotEmpty(stop.Remedy);

@@ -24,6 +24,9 @@ public sealed record DeskView(string Id, int Version, string Title, string Text,
     /// <summary>Code of practice chosen when it opens.</summary>
     public string Code { get; init; } = "au";
 
+    /// <summary>Trials of the card, the newest first.</summary>
+    public System.Collections.Immutable.ImmutableArray<TrialRow> Trials { get; init; } = [];
+
     /// <summary>An empty desk.</summary>
     public static DeskView Empty { get; } = new("", 0, "", "", "", "");
 

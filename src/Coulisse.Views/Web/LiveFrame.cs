@@ -25,6 +25,18 @@ public sealed record LiveFrame(
     /// <summary>Tasks somebody has begun, ended, lost or left out.</summary>
     public ImmutableArray<TaskMark> Tasks { get; init; } = [];
 
+    /// <summary>Kit that broke, by code.</summary>
+    public ImmutableArray<string> Broken { get; init; } = [];
+
+    /// <summary>The plan that is followed now: a run may go on by another plan than the one it began with.</summary>
+    public string PlanId { get; init; } = "";
+
+    /// <summary>When that plan was taken up, ms since 1970; 0 when it is still the first one.</summary>
+    public long PlanSinceMs { get; init; }
+
+    /// <summary>What it changes against the plan before it, person by person; empty for the first one.</summary>
+    public ImmutableArray<ChangeView> Changes { get; init; } = [];
+
     /// <summary>Makes the frame.</summary>
     /// <param name="run">Run.</param>
     /// <param name="plan">Its plan.</param>
@@ -43,6 +55,7 @@ public sealed record LiveFrame(
             [.. state.Gone.Keys],
             state.NotUnderstood.Length)
         {
+            Broken = [.. state.Broken.Keys],
             Tasks = [.. state.Started.Keys.Concat(state.Done.Keys).Concat(state.Lost.Keys).Concat(state.Skipped).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
                 .Select(t => new TaskMark(t, state.Lost.ContainsKey(t) ? "lost" : state.Skipped.Contains(t) ? "skipped" : state.Done.ContainsKey(t) ? "done" : "begun"))],
         };
@@ -58,6 +71,27 @@ public sealed record LiveFrame(
 /// <param name="Id">Task.</param>
 /// <param name="State">begun, done, skipped or lost.</param>
 public sealed record TaskMark(string Id, string State);
+
+/// <summary>What a new plan changes for one person.</summary>
+/// <param name="Who">Name; "By itself" for what nobody has hands on.</param>
+/// <param name="What">Only what changed.</param>
+public sealed record ChangeView(string Who, string What)
+{
+    /// <summary>Splits the sentences that tell what moved ("Ada: x at 10:00 instead of 09:40.").</summary>
+    public static ImmutableArray<ChangeView> From(IEnumerable<string> sentences)
+        => [.. sentences.Select(s => s.IndexOf(": ", StringComparison.Ordinal) is int at and > 0 ? new ChangeView(s[..at], s[(at + 2)..]) : new ChangeView("", s))];
+}
+
+/// <summary>A way to go on, solved and checked: taking it makes its plan the one that is followed.</summary>
+/// <param name="Id">By which it is taken.</param>
+/// <param name="Sentence">One sentence.</param>
+/// <param name="Changes">What it changes, person by person.</param>
+public sealed record SolvedWay(string Id, string Sentence, ImmutableArray<ChangeView> Changes);
+
+/// <summary>Ways to go on, or why there is none.</summary>
+/// <param name="Ways">At most three.</param>
+/// <param name="Says">What is to be known of them.</param>
+public sealed record SolvedWays(ImmutableArray<SolvedWay> Ways, string Says);
 
 /// <summary>A segment that has begun.</summary>
 /// <param name="Number">Segment.</param>

@@ -42,6 +42,15 @@ public sealed record MarginsView
     /// <summary>Lines that are headings, for the setting of the text.</summary>
     public ImmutableArray<int> Headings { get; init; } = [];
 
+    /// <summary>Lines on which a step begins, so that it can be marked as shown.</summary>
+    public ImmutableArray<int> Steps { get; init; } = [];
+
+    /// <summary>Steps that are shown live.</summary>
+    public ImmutableArray<ShownStep> Shown { get; init; } = [];
+
+    /// <summary>Words of marked steps that stand nowhere in the text any more.</summary>
+    public ImmutableArray<string> Loose { get; init; } = [];
+
     /// <summary>Faults of what was asked for ("for 0 plates"), in words.</summary>
     public ImmutableArray<string> Faults { get; init; } = [];
 
@@ -107,6 +116,7 @@ public sealed record MarginsView
             Waiting = waiting,
             WaitingSays = waiting == 0 ? "" : string.Create(culture, $"{waiting} more {(waiting == 1 ? "question moves" : "questions move")} less than these."),
             Caution = findings is { All.IsEmpty: false } ? Findings.Caution : "",
+            Steps = [.. dish.Components.SelectMany(c => c.Steps).Select(s => s.Span.Line).Distinct()],
             Headings = [.. dish.Components.Where(c => c.Name.Length > 0).Select(c => c.Span.Line)],
         };
     }
@@ -134,6 +144,11 @@ public sealed record MarginsView
         return string.Create(culture, $"{parts} {(parts == 1 ? "component" : "components")}, {lines} {(lines == 1 ? "ingredient" : "ingredients")}{weighedWords}; {Figures.Grams(grams, culture)} in all.");
     }
 }
+
+/// <summary>A step that is shown live.</summary>
+/// <param name="Line">Line it begins on.</param>
+/// <param name="How">full, begin, finish or tell.</param>
+public sealed record ShownStep(int Line, string How);
 
 /// <summary>What stands beside one line.</summary>
 /// <param name="Line">Line, from 1.</param>

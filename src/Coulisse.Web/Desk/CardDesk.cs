@@ -15,10 +15,10 @@ internal static class CardDesk
     /// <param name="scaledFor">The sentence above it; empty as written.</param>
     /// <param name="measures">Size system; empty lets the card decide.</param>
     /// <param name="code">Code of practice.</param>
-    public static Parsed<MarginsView> Margins(string text, string scaledFor, string measures, string code)
-        => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<MarginsView>>(
-            dish => new Parsed<MarginsView>.Ok(Lay(dish, scaledFor.Trim(), measures, code)),
-            problems => new Parsed<MarginsView>.Failed(problems));
+    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code)
+        => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<(Dish, MarginsView)>>(
+            dish => new Parsed<(Dish, MarginsView)>.Ok((dish, Lay(dish, scaledFor.Trim(), measures, code))),
+            problems => new Parsed<(Dish, MarginsView)>.Failed(problems));
 
     /// <summary>A card laid out for the scale.</summary>
     public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Store;
@@ -13,15 +14,19 @@ namespace Coulisse.Web.Desk;
 /// <summary>The card desk and the card file.</summary>
 internal static class DeskEndpoints
 {
+    /// <summary>The card one may start from: a draft with what a first draft has (spoons, a doubtful line, a bath too short).</summary>
+    private static string? Example { get; } = Hosting.EmbeddedFiles.DemoFiles().FirstOrDefault(f => f.StartsWith("cards/", StringComparison.Ordinal) && f.Contains("draft", StringComparison.Ordinal)) is { } file ? Hosting.EmbeddedFiles.Demo(file)!.ReplaceLineEndings("\n") : null;
+
     public static void MapDesk(this WebApplication app)
     {
-        app.MapGet("/", async (KitchenBook book, CancellationToken cancel) => await PageAsync(DeskView.Empty, book, cancel));
+        app.MapGet("/", async (KitchenBook book, CancellationToken cancel, string example = "") => await PageAsync(example == "yes" ? DeskView.Empty with { Text = Example ?? "" } : DeskView.Empty, book, cancel));
         app.MapGet("/cards", FileAsync);
         app.MapGet("/cards/{id}", OpenAsync);
         app.MapGet("/cards/{id}/weigh", WeighAsync);
         app.MapPost("/cards", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapPost("/api/answer", Answer);
-        app.MapPost("/api/margins", Margins);
+        app.MapPost("/api/margins", MarginsAsync);
+        app.MapPost("/api/cards/{id}/show", ShowAsync);
     }
 
     private static async Task<RazorComponentResult<DeskPage>> PageAsync(DeskView view, KitchenBook book, CancellationToken cancel)
@@ -29,7 +34,7 @@ internal static class DeskEndpoints
 
     private static async Task<IResult> OpenAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel)
         => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d
-            ? await PageAsync(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")), book, cancel)
+            ? await PageAsync(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")) { Trials = await Records.TrialEndpoints.RowsAsync(store, d.Id, cancel) }, book, cancel)
             : Results.NotFound();
 
     private static async Task<IResult> WeighAsync(string id, KitchenStore store, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
@@ -84,11 +89,31 @@ internal static class DeskEndpoints
             ? Results.Ok(new { text })
             : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"Line {asked.Line} is no longer there; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
 
-    private static IResult Margins(MarginsAsked asked) => CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "").Match<IResult>(
-        view => Results.Ok(view),
-        problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
+    private static async Task<IResult> MarginsAsync(MarginsAsked asked, ShowMarks marks, CancellationToken cancel)
+    {
+        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "");
+        if (read is not Parsed<(Dish Dish, MarginsView View)>.Ok(var (dish, view)))
+        {
+            return Results.Problem(string.Join(" ", ((Parsed<(Dish Dish, MarginsView View)>.Failed)read).Problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity);
+        }
 
-    internal sealed record MarginsAsked(string? Text, string? For, string? Measures, string? Code);
+        if (asked.Card is not { Length: > 0 })
+        {
+            return Results.Ok(view with { Steps = [] }); // a card that is not kept has nothing a mark could hang on
+        }
+
+        (ImmutableArray<ShownStep> shown, ImmutableArray<string> loose) = await marks.OfAsync(asked.Card, dish, cancel);
+        return Results.Ok(view with { Shown = shown, Loose = loose });
+    }
+
+    private static async Task<IResult> ShowAsync(string id, ShowAsked asked, KitchenStore store, ShowMarks marks, CancellationToken cancel)
+        => await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } ? Results.NotFound()
+            : await marks.SetAsync(id, asked.Text ?? "", asked.Line, asked.How ?? "", cancel) ? Results.NoContent()
+            : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"No step begins on line {asked.Line} any more; nothing was marked."), statusCode: StatusCodes.Status422UnprocessableEntity);
+
+    internal sealed record ShowAsked(string? Text, int Line, string? How);
+
+    internal sealed record MarginsAsked(string? Text, string? For, string? Measures, string? Code, string? Card);
 
     internal sealed record AnswerAsked(string Text, int Line, string Plain);
 }

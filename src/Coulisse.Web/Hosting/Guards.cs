@@ -5,7 +5,8 @@ namespace Coulisse.Web.Hosting;
 /// <summary>What every answer carries and what no request may do: nothing is loaded from elsewhere, nothing is posted from elsewhere.</summary>
 internal static class Guards
 {
-    private const string Policy = "default-src 'self'; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+    // a picture may come from what the page itself drew (blob:), so that a drawing can be saved as PNG; scripts and all else only from here
+    private const string Policy = "default-src 'self'; img-src 'self' blob:; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     public static void UseGuards(this WebApplication app, bool secure) => app.Use(async (context, next) =>
     {

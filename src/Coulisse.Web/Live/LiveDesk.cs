@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Threading.Channels;
 using Coulisse.Cards;
+using Coulisse.Flows;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
@@ -17,6 +19,9 @@ namespace Coulisse.Web.Live;
 /// <summary>Runs: takes reports, folds them, tells every screen. All of it is in the store, so a restart loses nothing.</summary>
 internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProvider clock)
 {
+    /// <summary>Kind of the event by which a run goes on by another plan; its subject is the kept plan.</summary>
+    public const string TakenUp = "plan";
+
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(5);
     private readonly ConcurrentDictionary<string, OpenRun?> _open = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, ConcurrentDictionary<Channel<LiveFrame>, byte>> _screens = new(StringComparer.Ordinal);
@@ -34,24 +39,52 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
             return null;
         }
 
+        return _open[run] = await OpenAsync(run, kept, plan, cancel);
+    }
+
+    private async Task<OpenRun> OpenAsync(string run, KeptRun kept, KeptPlan plan, CancellationToken cancel)
+    {
         Plan read = TravelJson.Read<Plan>(plan.Json);
         // names of people and kit come from the occasion; when that no longer reads, from the plan itself
-        Occasion occasion = await shelf.OpenAsync(plan, cancel) is Parsed<KeptOccasion>.Ok(var o) ? o.Occasion : FromPlan(read);
-        return _open[run] = new OpenRun(run, kept, read, occasion);
+        KeptOccasion? occasion = await shelf.OpenAsync(plan, cancel) is Parsed<KeptOccasion>.Ok(var o) ? o : null;
+        return new OpenRun(run, kept, plan, read, occasion?.Occasion ?? FromPlan(read), occasion is not null);
     }
+
+    /// <summary>A run may go on by another plan than the one it began with: the newest that was taken up, of those that are there.</summary>
+    private async Task<OpenRun> FollowAsync(OpenRun run, LiveLog log, CancellationToken cancel)
+    {
+        if (log.Events.LastOrDefault(e => e.Kind == TakenUp) is not { } taken || taken.Subject == run.KeptPlan.Id || await store.PlanAsync(taken.Subject, cancel) is not { } plan)
+        {
+            return run;
+        }
+
+        string before = log.Events.LastOrDefault(e => e.Kind == TakenUp && e != taken)?.Subject ?? run.Kept.PlanId;
+        OpenRun now = await OpenAsync(run.Id, run.Kept, plan, cancel);
+        Plan? old = before == run.KeptPlan.Id ? run.Plan : await store.PlanAsync(before, cancel) is { } was ? TravelJson.Read<Plan>(was.Json) : null;
+        return _open[run.Id] = now with { Since = taken.At, Changes = old is null ? [] : ChangeView.From(PlanChanges.Between(old, now.Plan)) };
+    }
+
+    /// <summary>The run by the plan that is followed now, and what was reported, on the plan's own clock.</summary>
+    public async Task<(OpenRun Run, StateFile.State State)> StandsAsync(OpenRun run, CancellationToken cancel)
+    {
+        LiveLog log = await store.LogAsync(run.Id, cancel);
+        run = await FollowAsync(run, log, cancel);
+        // the plan's clock reads the slot's start at second 0, whenever the run was begun: a rehearsal is judged like the day itself
+        Duration shift = Shift(run);
+        return (run, new StateFile.State((Instant.FromDateTimeOffset(clock.GetUtcNow()) + shift).InUtc().LocalDateTime, log with { Events = [.. log.Events.Where(e => e.Kind != TakenUp).Select(e => e with { At = e.At + shift })] }, null));
+    }
+
+    private static Duration Shift(OpenRun run) => run.Plan.SlotStart.InUtc().ToInstant() - Instant.FromDateTimeOffset(run.Kept.Started);
 
     /// <summary>The state now.</summary>
     public async Task<LiveFrame> FrameAsync(OpenRun run, CancellationToken cancel)
     {
         Instant now = Instant.FromDateTimeOffset(clock.GetUtcNow());
-        Instant start = Instant.FromDateTimeOffset(run.Kept.Started);
-        // the plan's clock reads the slot's start at second 0, whenever the run was begun: a rehearsal is judged like the day itself
-        Duration shift = run.Plan.SlotStart.InUtc().ToInstant() - start;
-        LiveLog log = await store.LogAsync(run.Id, cancel);
-        LiveLog shifted = log with { Events = [.. log.Events.Select(e => e with { At = e.At + shift })] };
-        LiveFrame frame = LiveFrame.From(run.Id, run.Plan, LiveFold.Fold(run.Occasion, run.Plan, shifted, DateTimeZone.Utc, now + shift), now, start);
+        (run, StateFile.State state) = await StandsAsync(run, cancel);
+        Duration shift = Shift(run);
+        LiveFrame frame = LiveFrame.From(run.Id, run.Plan, LiveFold.Fold(run.Occasion, run.Plan, state.Log, DateTimeZone.Utc, now + shift), now, Instant.FromDateTimeOffset(run.Kept.Started));
         long back = (long)shift.TotalMilliseconds;
-        return frame with { Notes = [.. frame.Notes.Select(n => n with { AtMs = n.AtMs - back })] };
+        return frame with { Notes = [.. frame.Notes.Select(n => n with { AtMs = n.AtMs - back })], PlanId = run.KeptPlan.Id, PlanSinceMs = run.Since?.ToUnixTimeMilliseconds() ?? 0, Changes = run.Changes };
     }
 
     /// <summary>Takes reports and tells every screen. A repeat changes nothing.</summary>
@@ -133,4 +166,17 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
 }
 
 /// <summary>A run that is open.</summary>
-internal sealed record OpenRun(string Id, KeptRun Kept, Plan Plan, Occasion Occasion);
+/// <param name="Id">Run.</param>
+/// <param name="Kept">As it was begun.</param>
+/// <param name="KeptPlan">The plan it follows, as kept.</param>
+/// <param name="Plan">The same, read.</param>
+/// <param name="Occasion">Its occasion.</param>
+/// <param name="Whole">False when the occasion no longer reads and was made up from the plan: then nothing can be planned again.</param>
+internal sealed record OpenRun(string Id, KeptRun Kept, KeptPlan KeptPlan, Plan Plan, Occasion Occasion, bool Whole)
+{
+    /// <summary>When the plan was taken up; null for the first one.</summary>
+    public Instant? Since { get; init; }
+
+    /// <summary>What it changes against the one before.</summary>
+    public ImmutableArray<ChangeView> Changes { get; init; } = [];
+}

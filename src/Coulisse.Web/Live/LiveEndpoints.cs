@@ -32,6 +32,8 @@ internal static class LiveEndpoints
         app.MapGet("/api/live/{run}", StateAsync);
         app.MapGet("/api/live/{run}/stream", StreamAsync);
         app.MapPost("/api/live/{run}", TakeAsync);
+        app.MapWaysOut();
+        app.MapRehearsals();
     }
 
     private static async Task<IResult> BeginAsync(string id, [FromForm] string? how, KitchenStore store, TimeProvider clock, CancellationToken cancel)
@@ -49,7 +51,7 @@ internal static class LiveEndpoints
     }
 
     /// <summary>Whose page it is: the chef's own, a signed-in person's, or a person's by a link; null for nobody we know.</summary>
-    private static async Task<string?> RoleAsync(HttpContext context, string run, RoleLinks links, CancellationToken cancel)
+    public static async Task<string?> RoleAsync(HttpContext context, string run, RoleLinks links, CancellationToken cancel)
         => context.Request.Query["t"].ToString() is { Length: > 0 } token
             ? await links.RoleAsync(run, token, cancel)
             : context.IsChef() ? "" : context.User.Identity is { IsAuthenticated: true, Name: { } name } ? name : null;
@@ -62,7 +64,7 @@ internal static class LiveEndpoints
         return file;
     }
 
-    private static IResult Shut() => Results.Problem("This link has run out or belongs to another run. Ask the chef for a new one.", statusCode: StatusCodes.Status403Forbidden);
+    public static IResult Shut() => Results.Problem("This link has run out or belongs to another run. Ask the chef for a new one.", statusCode: StatusCodes.Status403Forbidden);
 
     private static async Task<IResult> PageAsync(HttpContext context, string run, LiveDesk desk, RoleLinks links, CancellationToken cancel)
     {
@@ -110,9 +112,18 @@ internal static class LiveEndpoints
             return Results.NotFound();
         }
 
-        return await RoleAsync(context, run, links, cancel) is null ? Shut() : Results.Ok(new
+        if (await RoleAsync(context, run, links, cancel) is null)
         {
-            frame = await desk.FrameAsync(open, cancel),
+            return Shut();
+        }
+
+        LiveFrame frame = await desk.FrameAsync(open, cancel);
+        open = await desk.OpenAsync(run, cancel) ?? open; // the frame may have found a newer plan
+        return Results.Ok(new
+        {
+            frame,
+            people = open.Occasion.People.Select(p => p.Name),
+            kit = open.Occasion.Kit.Where(k => k.Code.Length > 0).Select(k => new { code = k.Code, what = k.What }),
             plan = PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB")) with { Threads = [], Rows = [], Stretches = [] },
         });
     }
@@ -146,7 +157,7 @@ internal static class LiveEndpoints
             return Shut();
         }
 
-        if (reports.Length > 500 || reports.Any(r => r.Id is not { Length: > 7 and < 65 } || r.Kind is not { Length: > 0 and < 20 } || r.Subject is not { Length: < 200 } || r.Text is { Length: > MostText }))
+        if (reports.Length > 500 || reports.Any(r => r.Id is not { Length: > 7 and < 65 } || r.Kind is not { Length: > 0 and < 20 } || r.Kind == LiveDesk.TakenUp || r.Subject is not { Length: < 200 } || r.Text is { Length: > MostText }))
         {
             return Results.Problem("A report has no id, no kind, or is too long; nothing was taken.", statusCode: StatusCodes.Status422UnprocessableEntity);
         }
@@ -171,7 +182,7 @@ internal static class LiveEndpoints
 
         string host = context.Request.Host.Host is "localhost" or "127.0.0.1" or "[::1]" && options.Network && NetworkAddress() is { } address ? string.Create(CultureInfo.InvariantCulture, $"{address}:{context.Request.Host.Port}") : context.Request.Host.Value!;
         List<LiveLink> all = [];
-        foreach (string name in open.Occasion.People.Select(p => p.Name).Append("Stage"))
+        foreach (string name in open.Occasion.People.Select(p => p.Name).Append("Time-keeper").Append("Stage").Distinct(StringComparer.Ordinal))
         {
             string at = $"{context.Request.Scheme}://{host}/live/{run}?t={await links.MakeAsync(run, name, cancel)}";
             (int size, string path) = Square(at);

@@ -19,24 +19,26 @@ using NodaTime.Text;
 namespace Coulisse.Web.Plans;
 
 /// <summary>Occasions as kept texts: the sheet or sentence is the document; which cards it was read with, and on which day, stands in the reason of its version.</summary>
-internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimeProvider clock)
+internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMarks marks, TimeProvider clock)
 {
     private LocalDate Today => LocalDate.FromDateTime(clock.GetLocalNow().Date);
 
-    /// <summary>Keeps one card with one sentence, when the two make an occasion.</summary>
-    public async Task<Parsed<KeptOccasion>> KeepSentenceAsync(string sentence, string card, CancellationToken cancel)
+    /// <summary>Keeps one card with one sentence, when the two make an occasion. A card that lies in the card file already stays that card: what changed in its text is its next version.</summary>
+    public async Task<Parsed<KeptOccasion>> KeepSentenceAsync(string sentence, string card, CancellationToken cancel, string? cardId = null)
     {
         LocalDate today = Today;
-        Parsed<Occasion> built = OccasionFiles.Sentence(sentence, today, [("card", card)], await book.HouseAsync(cancel));
-        if (built is not Parsed<Occasion>.Ok(var occasion))
+        if (OccasionFiles.Sentence(sentence, today, [("card", card)], await book.HouseAsync(cancel)) is Parsed<Occasion>.Failed(var problems))
         {
-            return new Parsed<KeptOccasion>.Failed(((Parsed<Occasion>.Failed)built).Problems);
+            return new Parsed<KeptOccasion>.Failed(problems);
         }
 
-        string cardId = await KeepAsync(DocumentKind.Card, null, DeskEndpoints.Title(card), card, "", cancel);
+        Document? there = string.IsNullOrEmpty(cardId) ? null : (await store.OpenDocumentAsync(cardId, cancel)) is { Kind: DocumentKind.Card } held ? held : null;
         string title = DeskEndpoints.Title(card);
-        string id = await KeepAsync(DocumentKind.Occasion, null, title, sentence, Why(today, [("card", cardId)], sentence: true), cancel);
-        return new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, 1, occasion with { Title = title }, ImmutableDictionary.CreateRange(StringComparer.Ordinal, [KeyValuePair.Create(cardId, 1)])));
+        string kept = there is null ? await KeepAsync(DocumentKind.Card, null, title, card, "", cancel)
+            : there.Text == card ? there.Id
+            : await KeepAsync(DocumentKind.Card, there.Id, title, card, "", cancel, there.Version);
+        string id = await KeepAsync(DocumentKind.Occasion, null, title, sentence, Why(today, [("card", kept)], sentence: true), cancel);
+        return (await OpenAsync(id, null, cancel))!;
     }
 
     /// <summary>Keeps the example that lies in the assembly, once; a second call finds it again.</summary>
@@ -79,6 +81,7 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimePr
         Dictionary<string, string> texts = new(StringComparer.Ordinal);
         Dictionary<string, int> versions = new(StringComparer.Ordinal);
         List<LearntTime> learnt = [];
+        List<SheetShow> shown = [];
         foreach (string[] pair in parts.Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)))
         {
             if (await store.OpenDocumentAsync(pair[1], cancel) is { } card)
@@ -86,9 +89,10 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimePr
                 int made = KeptOccasion.VersionOf(madeWith ?? "", card.Id) ?? card.Version;
                 texts[pair[0]] = made == card.Version ? card.Text : (await store.VersionAsync(card.Id, made, cancel))?.Text ?? card.Text;
                 versions[card.Id] = made;
-                if (madeWith is null && CardReader.Read(new CardText(card.Text, pair[0])) is Parsed<Dish>.Ok(var dish))
+                if (CardReader.Read(new CardText(texts[pair[0]], pair[0])) is Parsed<Dish>.Ok(var dish))
                 {
-                    learnt.AddRange(await new TrialShelf(store).LearntAsync(dish, card.Id, cancel));
+                    shown.AddRange(await marks.RowsAsync(card.Id, dish, cancel));
+                    learnt.AddRange(madeWith is null ? await new TrialShelf(store).LearntAsync(dish, card.Id, cancel) : []);
                 }
             }
         }
@@ -97,9 +101,13 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimePr
         OccasionSheet? house = await book.HouseAsync(cancel);
         List<string> changes = await ChangesAsync(id, cancel);
         return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))], house) : OccasionFiles.Build(text, day, texts.GetValueOrDefault, house)).Match<Parsed<KeptOccasion>>(
-            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, Changed(sentence ? o with { Title = head.Title } : o, changes) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
+            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, Changed(Marked(sentence ? o with { Title = head.Title } : o, shown), changes) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
             p => new Parsed<KeptOccasion>.Failed(p));
     }
+
+    // what a sheet lists as shown is the whole of it; a sheet that lists nothing shows what is marked on its cards
+    private static Occasion Marked(Occasion occasion, List<SheetShow> shown)
+        => occasion.Shows.IsEmpty && shown.Count > 0 ? occasion with { Shows = [.. shown.Select((s, i) => s with { Line = i + 1 })] } : occasion;
 
     /// <summary>Remedies that were tried by a touch, in order.</summary>
     public async Task<List<string>> ChangesAsync(string id, CancellationToken cancel)
@@ -127,8 +135,8 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, TimePr
     private static string Why(LocalDate day, IEnumerable<(string Path, string Id)> cards, bool sentence)
         => string.Join("; ", [$"read on {LocalDatePattern.Iso.Format(day)}", .. cards.Select(c => $"{c.Path} is {c.Id}"), .. sentence ? new[] { "sentence" } : []]);
 
-    private async Task<string> KeepAsync(string kind, string? id, string title, string text, string why, CancellationToken cancel)
-        => await store.SaveAsync(kind, id, 0, title, text, "bench", why, cancel) switch
+    private async Task<string> KeepAsync(string kind, string? id, string title, string text, string why, CancellationToken cancel, int basedOn = 0)
+        => await store.SaveAsync(kind, id, basedOn, title, text, "bench", why, cancel) switch
         {
             SaveOutcome.Saved(var key, _) => key,
             SaveOutcome.Conflict(var key, _, _) => key,

@@ -45,9 +45,15 @@ internal static class TrialEndpoints
         string blank = CardReader.Read(new CardText(kept.Text, kept.Title)).Match(dish => BlankTrial.Of(Weighing.Weigh(dish), 1, kept.Version), _ => $"# Trial of {kept.Title}\n");
         string says = summary is null ? "Not tried yet." : string.Create(English, $"{summary.Trials} trials of version {all.Max(t => t.Kept.CardVersion)}. {(summary.Standardised ? "Standardised: " : "Not standardised: ")}{summary.Why}");
         return new TrialsView(kept.Title, "Trials", "/trials/" + card, "/cards/" + card, says, TrialsView.Of(summary, English),
-            [.. all.Select(t => new TrialRow($"/trials/{card}/{t.Kept.Id}", string.Create(CultureInfo.InvariantCulture, $"{t.Trial.Made?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? t.Kept.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"), string.Create(English, $"version {t.Kept.CardVersion}{(t.Trial.By.Length > 0 ? ", " + t.Trial.By : "")}, {t.Trial.Good switch { true => "good run", false => "not a good run", null => "not judged" }}")))],
+            Rows(card, all),
             sheet ?? blank, problems, true);
     }
+
+    /// <summary>The trials of a card as rows, the newest first; what was noted stands with each.</summary>
+    public static async Task<ImmutableArray<TrialRow>> RowsAsync(KitchenStore store, string card, CancellationToken cancel) => Rows(card, await new TrialShelf(store).OfAsync(card, cancel));
+
+    private static ImmutableArray<TrialRow> Rows(string card, ImmutableArray<(KeptTrial Kept, Trial Trial)> all)
+        => [.. all.Select(t => new TrialRow($"/trials/{card}/{t.Kept.Id}", string.Create(CultureInfo.InvariantCulture, $"{t.Trial.Made?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? t.Kept.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"), string.Create(English, $"version {t.Kept.CardVersion}{(t.Trial.By.Length > 0 ? ", " + t.Trial.By : "")}, {t.Trial.Good switch { true => "good run", false => "not a good run", null => "not judged" }}")))];
 
     private static async Task<IResult> KeepAsync(string card, HttpContext context, KitchenStore store, CancellationToken cancel)
     {

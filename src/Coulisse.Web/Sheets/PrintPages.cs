@@ -13,13 +13,14 @@ internal static partial class PrintPages
     /// <param name="context">Request.</param>
     /// <param name="html">Print pages.</param>
     /// <param name="back">Where the link above them leads.</param>
-    public static IResult Serve(HttpContext context, string html, string back)
+    /// <param name="word">What that link says.</param>
+    public static IResult Serve(HttpContext context, string html, string back, string word = "Back to the papers")
     {
         IEnumerable<string> inside = Sheet().Matches(html).Select(m => m.Groups["css"].Value).Concat(Attribute().Matches(html).Select(m => WebUtility.HtmlDecode(m.Groups["css"].Value)));
         string hashes = string.Join(' ', inside.Distinct(StringComparer.Ordinal).Select(s => $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(s)))}'"));
         context.Response.Headers.ContentSecurityPolicy = $"default-src 'self'; style-src 'self' 'unsafe-hashes' {hashes}; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
         string head = $"<link rel=\"icon\" href=\"{EmbeddedFiles.Of.At("mark.svg")}\" type=\"image/svg+xml\">\n<link rel=\"stylesheet\" href=\"{EmbeddedFiles.Of.At("css/print.css")}\">\n<script type=\"module\" src=\"{EmbeddedFiles.Of.At("js/print.js")}\"></script>\n<style>";
-        string bar = $"<body>\n<nav class=\"print-bar\"><button type=\"button\" data-print>Print</button> <a href=\"{WebUtility.HtmlEncode(back)}\">Back to the papers</a></nav>";
+        string bar = $"<body>\n<nav class=\"print-bar\"><button type=\"button\" data-print>Print</button> <a href=\"{WebUtility.HtmlEncode(back)}\">{word}</a></nav>";
         return Results.Content(First(First(html, "<style>", head), "<body>", bar), "text/html; charset=utf-8");
     }
 

@@ -3,6 +3,7 @@
 import './manuscript.js';
 import './time-plan.js';
 import './planning.js';
+import './save-picture.js';
 
 // Forms that start long work say so and cannot be sent twice.
 document.addEventListener('submit', (e) => {
@@ -31,6 +32,15 @@ document.addEventListener('drop', async (e) => {
   if (file.size > 5 * 1024 * 1024) return;
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (!bytes.subarray(0, 4096).includes(0)) field.value = new TextDecoder().decode(bytes);
+});
+
+// A file dropped beside its place must not carry the browser away from what was typed: it goes to the card, if there is one, or nowhere.
+const files = (/** @type {DragEvent} */ e) => e.dataTransfer?.types.includes('Files') && !/** @type {Element} */ (e.target).closest?.('input[type=file]');
+document.addEventListener('dragover', (e) => { if (files(e)) e.preventDefault(); });
+document.addEventListener('drop', (e) => {
+  if (!files(e) || e.defaultPrevented) return;
+  e.preventDefault();
+  /** @type {any} */ (document.querySelector('card-manuscript'))?.drop(e);
 });
 
 // The card file answers while one types; without script the form does the same.

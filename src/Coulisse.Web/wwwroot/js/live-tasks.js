@@ -14,7 +14,7 @@ export class TaskList {
     this.more = el('details', {}, this.says, this.closed);
     this.root = el('section', { class: 'lr-tasks' }, el('h2', {}, run.w('today')), this.list, this.more);
     const p = run.plan;
-    this.all = run.dataset.rehearsal ? [] : p.bars.filter((/** @type {any} */ b) => !['meal', 'heat', 'alone'].includes(b.kind) && (!run.role || b.rows.includes('p:' + run.role)));
+    this.all = run.dataset.rehearsal ? [] : p.bars.filter((/** @type {any} */ b) => !['meal', 'heat', 'alone'].includes(b.kind) && (!run.who || b.rows.includes('p:' + run.who)));
     this.root.hidden = this.all.length === 0;
     /** @type {Map<string, any>} */ this.made = new Map();
   }
@@ -55,7 +55,7 @@ export class TaskList {
       const from = this.at(b.start); const until = this.at(b.end);
       const act = (/** @type {string} */ kind, /** @type {string} */ word, /** @type {string} */ css) => el('button', { type: 'button', class: css, 'data-task': `${kind}.${b.id}`, 'aria-label': `${word}: ${b.text}`, onclick: () => this.run.report(kind, b.id) }, word);
       return el('li', { class: now > until ? 'late' : now >= from ? 'on' : '' },
-        el('div', { class: 'lr-task' }, el('p', { class: 'fig' }, el('b', {}, day(from) + this.clock(from)), ' ', w('until', this.clock(until)), b.slack > 0 ? `; ${w('canWait', this.clock(from + b.slack * 1000))}` : ''), el('p', { class: 'lr-what', dir: 'auto' }, b.text), el('p', { class: 'soft fig', dir: 'auto' }, [this.run.role ? '' : b.people, b.kit, b.celsius, b.facts].filter(Boolean).join('; '))),
+        el('div', { class: 'lr-task' }, el('p', { class: 'fig' }, el('b', {}, day(from) + this.clock(from)), ' ', w('until', this.clock(until)), b.slack > 0 ? `; ${w('canWait', this.clock(from + b.slack * 1000))}` : ''), el('p', { class: 'lr-what', dir: 'auto' }, b.text), el('p', { class: 'soft fig', dir: 'auto' }, [this.run.who ? '' : b.people, b.kit, b.celsius, b.facts].filter(Boolean).join('; '))),
         el('div', { class: 'lr-acts' }, act('done', w('done'), 'main'), act('skip', w('skip'), ''), act('lost', w('lost'), '')));
     }));
     if (!open.length) this.list.append(el('li', {}, w('allDone')));

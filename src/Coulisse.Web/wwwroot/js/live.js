@@ -2,13 +2,15 @@
 // <live-run>: one person's page of a run. It keeps counting and keeps every tick when the network is gone.
 import { el, svg } from './dom.js';
 import { clock, lasting, makeQueue, segmentAt } from './queue.js';
+import { GateList } from './live-gates.js';
 import { TaskList } from './live-tasks.js';
+import { Trouble } from './live-trouble.js';
 
 class LiveRun extends HTMLElement {
   async connectedCallback() {
     if (this.run) return;
     this.run = this.dataset.run ?? '';
-    this.role = this.dataset.role ?? '';
+    this.who = this.dataset.role ?? '';
     this.tail = this.dataset.token ? `?t=${encodeURIComponent(this.dataset.token)}` : '';
     this.api = `/api/live/${this.run}`;
     this.queue = makeQueue(`coulisse.queue.${this.run}`, localStorage, () => Date.now());
@@ -19,7 +21,7 @@ class LiveRun extends HTMLElement {
       if (!answer.ok || !words.ok) throw new Error();
       this.words = await words.json();
       const both = await answer.json();
-      this.plan = both.plan;
+      this.plan = both.plan; this.people = both.people; this.kit = both.kit;
       // a page kept by the browser's worker is old: its clock is the one this device learnt last
       if (answer.headers.get('x-kept')) { this.offset = Number(this.safe(() => localStorage.getItem(`coulisse.offset.${this.run}`)) ?? 0); this.take(both.frame, Infinity); } else this.take(both.frame, Date.now() - t);
     } catch { this.prepend(el('p', { role: 'alert' }, 'The bench did not answer. Reload this page when the network is back.')); return; }
@@ -46,6 +48,23 @@ class LiveRun extends HTMLElement {
     if (trip <= this.best && trip < Infinity) { this.best = trip; this.offset = frame.nowMs + trip / 2 - Date.now(); this.safe(() => localStorage.setItem(`coulisse.offset.${this.run}`, String(this.offset))); }
     if (!this.frame || frame.nowMs >= this.frame.nowMs) this.frame = frame;
     this.said = '';
+    if (this.planned && this.frame.planId !== this.planned) this.follow();
+    this.planned ??= this.frame.planId;
+  }
+
+  /** Another plan was taken up: it is fetched, and the page is laid out again by it. */
+  async follow() {
+    if (this.following) return;
+    this.following = true;
+    try {
+      const answer = await fetch(this.api + this.tail, { cache: 'no-store' });
+      if (!answer.ok) throw new Error();
+      const both = await answer.json();
+      this.plan = both.plan; this.planned = both.frame.planId;
+      this.lay();
+      this.said = '';
+      this.tick();
+    } catch { /* no network: the next frame asks again */ } finally { this.following = false; }
   }
 
   listen() {
@@ -88,6 +107,10 @@ class LiveRun extends HTMLElement {
     this.undo = el('button', { type: 'button', onclick: () => { const last = this.frame.gates.at(-1); if (last) this.report('undo', String(last.number)); } }, this.w('takeBack'));
     this.ways = el('div', { class: 'lr-ways' });
     this.tasks = new TaskList(this);
+    this.gates = new GateList(this);
+    this.trouble = new Trouble(this, this.people ?? [], this.kit ?? []);
+    this.waysOf = this.noted = undefined;
+    this.classList.toggle('stage', this.who === 'Stage'); this.classList.toggle('keeper', this.who === 'Time-keeper');
     const note = el('input', { type: 'text', id: 'lr-note', maxlength: '300', autocomplete: 'off' });
     const send = (/** @type {string} */ lead) => { const text = (lead + note.value).trim(); if (text) { this.report('note', 'slot', text); note.value = ''; } };
     this.notes = el('ul', { class: 'plain' });
@@ -95,14 +118,14 @@ class LiveRun extends HTMLElement {
     const name = el('input', { type: 'text', id: 'lr-name', maxlength: '60', autocomplete: 'off' });
     const minutes = el('input', { type: 'number', id: 'lr-min', min: '0.1', max: '600', step: 'any', inputmode: 'decimal' });
     this.replaceChildren(
-      el('header', {}, el('p', { class: 'lr-who' }, this.role || this.w('chef'), this.dataset.rehearsal ? el('b', { class: 'lr-flag' }, ' ' + this.w('rehearsal')) : null, this.role ? null : el('a', { href: `/live/${this.run}/links` }, this.w('links'))), this.net),
-      this.strip, el('div', { class: 'lr-head' }, this.time, this.drift),
+      el('header', {}, el('p', { class: 'lr-who' }, this.who || this.w('chef'), this.dataset.rehearsal ? el('b', { class: 'lr-flag' }, ' ' + this.w('rehearsal')) : null, this.who ? null : el('a', { href: `/live/${this.run}/links` }, this.w('links'))), this.net),
+      this.strip, el('div', { class: 'lr-head' }, this.time, this.drift), this.trouble.news,
       part('now', this.w('now')), part('next', this.w('next')), part('cue', this.w('cue')),
-      el('div', { class: 'lr-do' }, this.gate, this.undo), this.ways, this.tasks.root,
+      el('div', { class: 'lr-do' }, this.gate, this.undo), this.ways, this.gates.root, this.tasks.root, this.trouble.root,
       part('others', this.w('others')),
-      el('section', {}, el('h2', {}, this.w('timers')), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); this.addTimer(name.value, Number(minutes.value)); name.value = ''; minutes.value = ''; } },
+      el('section', { class: 'lr-timers' }, el('h2', {}, this.w('timers')), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); this.addTimer(name.value, Number(minutes.value)); name.value = ''; minutes.value = ''; } },
         el('div', { class: 'field' }, el('label', { for: 'lr-name' }, this.w('name')), name), el('div', { class: 'field' }, el('label', { for: 'lr-min' }, this.w('minutes')), minutes), el('button', { type: 'submit' }, this.w('start'))), this.timers),
-      el('section', {}, el('h2', {}, this.w('notes')), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); send(''); } },
+      el('section', { class: 'lr-notes' }, el('h2', {}, this.w('notes')), el('form', { class: 'row', onsubmit: (/** @type {Event} */ e) => { e.preventDefault(); send(''); } },
         el('div', { class: 'field' }, el('label', { for: 'lr-note' }, this.w('note')), note), el('button', { type: 'submit' }, this.w('write')), el('button', { type: 'button', onclick: () => send(this.w('lostNote') + ': ') }, this.w('lostNote'))), this.notes),
       el('p', {}, el('button', { type: 'button', onclick: () => this.light() }, this.w('light')), ' ', el('span', { class: 'soft small' }, this.w('marked'))));
     if (this.safe(() => localStorage.getItem('coulisse.live.light'))) document.documentElement.classList.add('light');
@@ -164,10 +187,12 @@ class LiveRun extends HTMLElement {
     this.gate.toggleAttribute('disabled', !this.due);
     this.undo.toggleAttribute('disabled', !f.gates.length);
     if (this.waysOf !== f.ways) { this.waysOf = f.ways; this.ways.replaceChildren(...(f.ways.length ? [el('h2', {}, this.w('waysOut'))] : []), ...f.ways.map((/** @type {any} */ w) => el('button', { type: 'button', onclick: () => w.cuts.forEach((/** @type {number} */ n) => this.report('drop', String(n))) }, w.sentence))); }
-    this.put(this.others, now ? now.who.filter((/** @type {any} */ w) => w.name !== this.role).map((/** @type {any} */ w) => `${w.name}: ${w.does}`).join('\n') || this.w('nobody') : '');
+    this.put(this.others, now ? now.who.filter((/** @type {any} */ w) => w.name !== this.who).map((/** @type {any} */ w) => `${w.name}: ${w.does}`).join('\n') || this.w('nobody') : '');
     const notes = [...waiting.filter((r) => r.kind === 'note').map((r) => `${r.text} (${this.w('waitsHere')})`), ...f.notes.map((/** @type {any} */ n) => `${n.by}: ${n.text}`)];
     if (notes.join('\n') !== this.noted) { this.noted = notes.join('\n'); this.notes.replaceChildren(...notes.map((n) => el('li', { dir: 'auto' }, n))); }
     this.tasks.show(waiting);
+    this.gates.show(gates, late, now);
+    this.trouble.show(f, waiting);
     this.countDown();
     for (const r of this.strip.querySelectorAll('rect')) r.classList.toggle('on', Number(r.getAttribute('data-n')) === now?.number);
   }
@@ -188,7 +213,7 @@ class LiveRun extends HTMLElement {
     if (where.dataset.key === key) return;
     where.dataset.key = key;
     if (!s) { where.replaceChildren(el('p', {}, none)); return; }
-    const mine = s.who.find((/** @type {any} */ w) => w.name === this.role);
+    const mine = s.who.find((/** @type {any} */ w) => w.name === this.who);
     where.replaceChildren(el('p', { class: 'lr-mine', dir: 'auto' }, mine ? mine.does : s.show), mine ? el('p', { class: 'soft' }, s.show) : null ?? '', el('p', { class: 'fig soft' }, `${s.at}, ${this.w('long', s.lasts)}`, s.silence ? '; ' + this.w('loud') : '', s.droppableSeconds ? '; ' + this.w('mayDrop', clock(s.droppableSeconds)) : ''));
   }
 }

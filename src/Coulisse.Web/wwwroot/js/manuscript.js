@@ -1,6 +1,7 @@
 // @ts-check
 // <card-manuscript>: the chef's text in the middle; weights and remarks are laid in the margins on the line they speak of.
 import { el, post, working } from './dom.js';
+import { showMark } from './show-marks.js';
 import { caret, flatLines, isFlat, readText, setCaret, writeText } from './lines.js';
 
 const PAUSE = 90; // ms of rest after the last key before the margins are asked for
@@ -18,11 +19,12 @@ class CardManuscript extends HTMLElement {
     this.right = el('div', { class: 'ms-right', role: 'group', 'aria-label': 'Remarks, by line' });
     this.sheet = el('div', { class: 'ms' }, this.left, this.root, this.right);
     this.state = el('p', { class: 'ms-state', role: 'status' });
+    this.refused = el('p', { class: 'ms-refused', role: 'alert' });
     this.whole = el('div', { class: 'ms-whole' });
     this.area.hidden = true;
     form.querySelector('.without-script')?.remove();
     this.caution = el('p', { class: 'soft small' });
-    form.before(this.state, this.whole, this.sheet, this.caution);
+    form.before(this.state, this.refused, this.whole, this.sheet, this.caution);
     writeText(this.root, this.area.value);
     this.view = null;
     this.asked = 0;
@@ -32,6 +34,7 @@ class CardManuscript extends HTMLElement {
     this.root.addEventListener('drop', (e) => this.drop(e));
     this.sizes = new ResizeObserver(() => this.place());
     this.sizes.observe(this.root);
+    matchMedia('(pointer: coarse)').addEventListener('change', () => this.place()); // lines are higher under a finger
     document.fonts?.ready.then(() => this.place());
     for (const c of document.querySelectorAll('[data-margins]')) { c.addEventListener('input', () => this.soon()); c.addEventListener('keydown', (e) => { if (/** @type {KeyboardEvent} */ (e).key === 'Enter') e.preventDefault(); }); }
     document.addEventListener('keydown', (e) => { if (e.key === 'Escape') this.closeWeight(); });
@@ -60,6 +63,7 @@ class CardManuscript extends HTMLElement {
 
   /** Everything that follows a change of the text. */
   changed() {
+    this.refused.textContent = ''; // what was refused is history once something was taken
     if (!isFlat(this.root)) {
       const at = caret(this.root);
       writeText(this.root, readText(this.root));
@@ -84,7 +88,7 @@ class CardManuscript extends HTMLElement {
   paste(e) {
     e.preventDefault();
     const t = (e.clipboardData?.getData('text/plain') ?? '').replaceAll('\r\n', '\n');
-    if (!t) { this.state.textContent = 'There is no text on the clipboard (a picture cannot be read). Nothing was changed.'; return; }
+    if (!t) { this.refused.textContent = 'There is no text on the clipboard (a picture cannot be read). Nothing was changed.'; return; }
     this.insert(t);
   }
 
@@ -93,9 +97,9 @@ class CardManuscript extends HTMLElement {
     const file = e.dataTransfer?.files[0];
     if (!file) return;
     e.preventDefault();
-    if (file.size > MOST) { this.state.textContent = `${file.name} is ${Math.round(file.size / 1048576)} MB; a card is 5 MB at most. Nothing was changed.`; return; }
+    if (file.size > MOST) { this.refused.textContent = `${file.name} is ${Math.round(file.size / 1048576)} MB; a card is 5 MB at most. Nothing was changed.`; return; }
     const bytes = new Uint8Array(await file.arrayBuffer());
-    if (bytes.subarray(0, 4096).includes(0)) { this.state.textContent = `${file.name} is not a text (a picture, a PDF or a program?). Drop a text, Markdown, HTML or JSON file. Nothing was changed.`; return; }
+    if (bytes.subarray(0, 4096).includes(0)) { this.refused.textContent = `${file.name} is not a text (a picture, a PDF or a program?). Drop a text, Markdown, HTML or JSON file. Nothing was changed.`; return; }
     const text = new TextDecoder().decode(bytes);
     if (this.root.textContent === '') this.text = text;
     else { this.root.focus(); this.insert(text); }
@@ -103,7 +107,7 @@ class CardManuscript extends HTMLElement {
 
   /** Puts text where the caret is. @param {string} t */
   insert(t) {
-    if (t.length + this.root.textContent.length > MOST) { this.state.textContent = 'That is more than 5 MB; a card is 5 MB at most. Nothing was changed.'; return; }
+    if (t.length + this.root.textContent.length + this.root.children.length > MOST) { this.refused.textContent = 'That is more than 5 MB; a card is 5 MB at most. Nothing was changed.'; return; }
     if (t.length < 2000 && document.execCommand('insertText', false, t)) return;
     // a long paste by the browser's own command is slow and leaves nested boxes: do it in the text
     const at = caret(this.root) ?? this.text.length;
@@ -140,7 +144,7 @@ class CardManuscript extends HTMLElement {
     const turn = ++this.asked;
     const slow = setTimeout(() => { this.state.textContent = 'Reading …'; }, 400);
     try {
-      const view = await post('/api/margins', { text, ...this.options() }, this.giveUp.signal);
+      const view = await post('/api/margins', { text, card: this.dataset.card, ...this.options() }, this.giveUp.signal);
       if (turn !== this.asked) return;
       this.state.textContent = view.summary;
       this.lay(view);
@@ -170,10 +174,13 @@ class CardManuscript extends HTMLElement {
       line.weights.forEach((/** @type {any} */ w, /** @type {number} */ i) => left.push(this.weight(line.line, w, i, line.weights.length)));
       line.remarks.forEach((/** @type {any} */ r, /** @type {number} */ i) => right.push(this.remark(line.line, r, i)));
     }
+    const shown = new Map((view?.shown ?? []).map((/** @type {any} */ s) => [s.line, s.how]));
+    for (const n of view?.steps ?? []) left.push(showMark(this, n, shown.get(n) ?? ''));
     this.left.replaceChildren(...left);
     this.right.replaceChildren(...right);
     this.whole.replaceChildren(...(view?.whole ?? []).map((/** @type {any} */ r, /** @type {number} */ i) => this.remark(0, r, i)),
       ...(view?.faults ?? []).map((/** @type {string} */ f) => el('p', { class: 'word-warn' }, f)),
+      ...(view?.loose ?? []).map((/** @type {string} */ t) => el('p', {}, `Marked as shown, but no longer on the card: “${t}”.`)),
       view?.waiting ? el('p', {}, view.waitingSays, ' ', el('button', { type: 'button', class: 'word', onclick: () => { this.showAll = !this.showAll; this.lay(this.view); } }, this.showAll ? 'Ask the first three only' : 'Show them')) : '');
     if (focus) /** @type {HTMLElement|null} */ (this.querySelector(`[data-key="${CSS.escape(focus)}"]`))?.focus();
     const says = document.querySelector('[data-scaled]');

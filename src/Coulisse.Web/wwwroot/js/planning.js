@@ -27,3 +27,25 @@ class PlanProgress extends HTMLElement {
   }
 }
 customElements.define('plan-progress', PlanProgress);
+
+/** <look-again>: fetches its own page while something runs on the bench, and shows what has come since; what is open stays open. */
+class LookAgain extends HTMLElement {
+  connectedCallback() { if (this.dataset.running && !this.timer) this.timer = setInterval(() => this.look(), 2000); }
+
+  disconnectedCallback() { clearInterval(this.timer); }
+
+  async look() {
+    try {
+      const answer = await fetch(location.href, { cache: 'no-store', headers: { Accept: 'text/html' } });
+      if (!answer.ok) return;
+      const there = /** @type {HTMLElement|null} */ (new DOMParser().parseFromString(await answer.text(), 'text/html').querySelector('look-again'));
+      if (!there) return;
+      const open = new Set(Array.from(this.querySelectorAll('details[open]'), (d) => d.parentElement?.querySelector('b')?.textContent));
+      if (this.contains(document.activeElement) && document.activeElement !== document.body && there.dataset.running) { if (there.textContent === this.textContent) return; }
+      this.replaceChildren(...Array.from(there.childNodes, (n) => document.importNode(n, true)));
+      for (const d of this.querySelectorAll('details')) if (open.has(d.parentElement?.querySelector('b')?.textContent)) d.setAttribute('open', '');
+      if (!there.dataset.running) clearInterval(this.timer);
+    } catch { /* no network: what was solved stays */ }
+  }
+}
+customElements.define('look-again', LookAgain);

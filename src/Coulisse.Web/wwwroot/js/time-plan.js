@@ -1,9 +1,11 @@
 // @ts-check
 // <time-plan>: threads of food through people and kit. Built once a zoom; panning only moves it.
 import { el, svg } from './dom.js';
+import { groundOf, savePng, saveSvg, standalone } from './save-picture.js';
 import { lanes, makeAxis, tickStep } from './axis.js';
 
 const LANE = 24; const GAP = 10; const HEAD = 46;
+const REST = 350; // ms a finger rests on a task before it takes it
 const LOAD = 30; // px of a load under the rows
 
 class TimePlan extends HTMLElement {
@@ -27,19 +29,34 @@ class TimePlan extends HTMLElement {
     this.names = el('div', { class: 'tp-names', 'aria-hidden': 'true' });
     this.stage = svg('svg', { class: 'tp-draw', role: 'group', 'aria-label': 'Time plan. Arrow keys walk from task to task; the tables below say the same.' });
     this.pane = el('div', { class: 'tp-pane', tabindex: '-1' }, this.stage);
-    this.why = el('div', { class: 'tp-why', role: 'status' }, el('p', { class: 'soft' }, 'Touch a task, or walk with the arrow keys: it says why it stands there.' + (this.dataset.edit ? ' Drag it, or move it with Shift and the arrow keys, then pin it: the plan is made again around it.' : '')));
+    this.why = el('div', { class: 'tp-why', role: 'status' }, el('p', { class: 'soft' }, 'Touch a task, or walk with the arrow keys: it says why it stands there.' + (this.dataset.edit ? ' Drag it (a finger rests on it first), or move it with Shift and the arrow keys, then pin it: the plan is made again around it.' : '')));
     const zoom = (/** @type {string} */ word, /** @type {() => void} */ f) => el('button', { type: 'button', onclick: f }, word);
     this.tools = el('div', { class: 'row tp-tools', role: 'group', 'aria-label': 'Zoom' },
       zoom('All days', () => this.fit()),
       ...v.stretches.map((/** @type {any} */ s) => zoom(this.day(s), () => this.show(s.from, s.to))),
       v.slotSeconds > 0 ? zoom('The slot', () => this.show(v.slotStart - 60, v.slotStart + v.slotSeconds + 60)) : null,
       zoom('Nearer', () => this.zoom(1.6)), zoom('Further', () => this.zoom(1 / 1.6)));
-    this.replaceChildren(this.tools, el('div', { class: 'tp' }, this.names, this.pane), this.why);
+    const name = v.title.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase() || 'plan';
+    this.saves = el('div', { class: 'row tp-saves' }, el('button', { type: 'button', class: 'word', onclick: () => saveSvg(this.alone(), name) }, 'Save the drawing (SVG)'), el('button', { type: 'button', class: 'word', onclick: () => savePng(this.alone(), name, groundOf(this)).catch(() => { this.says.textContent = 'The picture could not be made; the SVG holds the same.'; }) }, 'Save the drawing (PNG)'));
+    this.replaceChildren(this.tools, el('div', { class: 'tp' }, this.names, this.pane), this.saves, this.says, this.why);
     this.sizes = new ResizeObserver(() => { const w = this.pane.clientWidth; if (w !== this.wide) { this.wide = w; this.fitted ? this.fit() : this.build(this.axis.scale); } });
     this.sizes.observe(this.pane);
     this.pane.addEventListener('wheel', (/** @type {WheelEvent} */ e) => { if (!e.ctrlKey) return; e.preventDefault(); this.zoom(e.deltaY < 0 ? 1.25 : 0.8, e.offsetX); }, { passive: false });
+    // once a finger holds a task, the page must not pan under it, nor open a menu
+    this.stage.addEventListener('touchmove', (/** @type {TouchEvent} */ e) => { if (this.held) e.preventDefault(); }, { passive: false });
+    this.stage.addEventListener('contextmenu', (/** @type {Event} */ e) => { if (this.held) e.preventDefault(); });
     this.stage.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => this.key(e));
     this.fit();
+  }
+
+  /** The drawing with the names of its rows, to be saved. */
+  alone() {
+    const copy = standalone(this.stage);
+    const side = this.names.getBoundingClientRect().width + 10;
+    const moved = svg('g', { transform: `translate(${side} 0)` }, ...copy.childNodes);
+    copy.replaceChildren(moved, ...Array.from(this.names.children, (/** @type {any} */ n) => { const s = getComputedStyle(n); return svg('text', { x: side - 10, y: n.offsetTop + n.offsetHeight / 2 + 5, 'text-anchor': 'end', fill: s.color, 'font-size': s.fontSize, 'font-family': s.fontFamily }, n.textContent); }));
+    copy.setAttribute('width', String(Number(copy.getAttribute('width')) + side));
+    return copy;
   }
 
   disconnectedCallback() { this.sizes?.disconnect(); }
@@ -277,21 +294,26 @@ class TimePlan extends HTMLElement {
     if (at) at.value = this.field(start);
   }
 
-  /** @param {PointerEvent} e @param {any} b @param {any} g */
+  /** A mouse grabs at once; a finger that rests on a task for a moment grabs it, one that moves pans the plan. @param {PointerEvent} e @param {any} b @param {any} g */
   drag(e, b, g) {
-    if (e.button !== 0 || e.pointerType === 'touch') return; // a finger pans the plan; it pins by the field
-    const from = e.clientX; let moved = false;
+    if (e.button !== 0 || this.held) return;
+    const finger = e.pointerType === 'touch';
+    const from = e.clientX; const over = e.clientY; let moved = false; let grabbed = !finger;
     const grab = this.axis.at(b.start);
+    const take = () => { moved = true; g.focus({ preventScroll: true }); this.tell(b, g); };
+    const rest = finger ? setTimeout(() => { grabbed = true; this.held = b.id; g.classList.add('held'); take(); this.want(b, b.start); }, REST) : 0;
     const move = (/** @type {PointerEvent} */ m) => {
+      if (m.pointerId !== e.pointerId) return;
+      if (!grabbed) { if (Math.hypot(m.clientX - from, m.clientY - over) > 10) end(); return; }
       if (!moved && Math.abs(m.clientX - from) < 5) return;
-      if (!moved) { moved = true; g.focus({ preventScroll: true }); this.tell(b, g); }
+      if (!moved) take();
       const second = this.axis.second(grab + m.clientX - from);
       const zero = this.origin / 1000;
       this.want(b, Math.round((second + zero) / 300) * 300 - zero); // to five minutes; the field takes any
     };
-    const end = () => { removeEventListener('pointermove', move); removeEventListener('pointerup', end); };
-    addEventListener('pointermove', move); addEventListener('pointerup', end);
-    e.preventDefault();
+    const end = () => { clearTimeout(rest); this.held = null; g.classList.remove('held'); removeEventListener('pointermove', move); removeEventListener('pointerup', end); removeEventListener('pointercancel', end); };
+    addEventListener('pointermove', move); addEventListener('pointerup', end); addEventListener('pointercancel', end);
+    if (!finger) e.preventDefault();
   }
 
   light() {
