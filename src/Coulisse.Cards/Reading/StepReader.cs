@@ -286,7 +286,7 @@ internal static class StepReader
 
     private static double? End(string s)
     {
-        foreach (string w in (ReadOnlySpan<string>)["you should have ", "weigh about ", "weighs about ", "so roughly ", "so about ", "when it weighs ", "drain: ", "reduce to ", "reduced to ", "reduce it to ", "boil down to ", "boil it down to ", "the pan plus "])
+        foreach (string w in (ReadOnlySpan<string>)["you should have ", "weigh about ", "weighs about ", "weighing about ", "they weigh ", "it weighs ", "should weigh ", "so roughly ", "so about ", "when it weighs ", "drain: ", "reduce to ", "reduced to ", "reduce it to ", "boil down to ", "boil it down to ", "the pan plus ", "doit peser ", "doivent peser ", "pèse environ ", "il doit rester ", "soll etwa ", "wiegt etwa ", "wiegen etwa ", "debe pesar ", "pesa unos ", "deve pesare ", "pesa circa "])
         {
             int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at >= 0 && Amounts.At(s, at + w.Length, "en") is { Unit: { Kind: "mass", Base: { } b } } m)

@@ -10,11 +10,11 @@ namespace Coulisse.Kitchen.Method;
 /// <summary>Folds a component's method over its mixture: what each step leaves.</summary>
 /// <remarks>
 /// All lines are taken as put together from the first step on. Water goes where a step that heats or dries states an end weight or a loss;
-/// alcohol goes by the minutes of simmering and baking so far, as stirred in; nothing else is guessed. What is drained or strained off takes more than water with it, so from there on the parts are not known.
+/// alcohol goes by the minutes of simmering and baking so far, as stirred in; water goes in where a soak or a boil ends heavier; fat where it is skimmed; nothing else is guessed.
+/// What is drained or strained off takes more than water with it, so from there on the parts are not known here; bounds for the drained are given by <see cref="StageMixtures"/>.
 /// </remarks>
 public static class MethodFold
 {
-    private static readonly string[] Parting = ["strain", "sieve_fine", "hang_drain", "drain"];
     private static readonly string[] Driving = ["reduce", "simmer", "bake", "dehydrate", "roast", "boil_food", "braise", "cook_syrup", "deglaze"];
 
     /// <summary>One stage for each step.</summary>
@@ -50,30 +50,52 @@ public static class MethodFold
         (Mixture before, ImmutableArray<string> first) = alcoholGone > 0.05
             ? (whole with { Grams = whole.Grams - alcoholGone, Alcohol = whole.Alcohol - alcoholGone }, ImmutableArray.Create(string.Create(CultureInfo.InvariantCulture, $"about {alcoholGone:0.#} g of {whole.Alcohol:0.#} g of alcohol gone with the steam; never a claim that none is left")))
             : (whole, []);
-        double? end = step.EndGrams ?? (step.LossPercent is { } percent and > 0 and < 100 ? before.Grams * (1 - (percent / 100)) : null);
-        if (end is not { } left || left >= before.Grams || left <= 0)
+        StepChange change = StepChange.Of(step, before.Grams);
+        double lost = before.Grams - change.Left;
+        (Mixture After, string? Said) = change.Kind switch
         {
-            return (before, first);
-        }
-
-        double lost = before.Grams - left;
-        bool parted = step.Operations.Append(step.Operation).Any(o => Parting.Contains(o)) || step.Text.Contains("drain", StringComparison.OrdinalIgnoreCase);
-        if (parted)
-        {
-            return (new Mixture { Grams = left, UnknownGrams = left, Unknown = ["what stayed behind after draining"] }, [.. first, string.Create(CultureInfo.InvariantCulture, $"{lost:0.#} g drained or strained off; its parts are not known")]);
-        }
-
-        bool drives = step.Temperatures.Any(t => t.Of is TemperatureOf.Oven or TemperatureOf.Dryer or TemperatureOf.Pan || t.Celsius >= 60) || step.Operations.Append(step.Operation).Any(o => o is "reduce" or "simmer" or "bake" or "dehydrate" or "roast" or "boil_food");
-        if (!drives)
-        {
-            // Only a part of it is spoken of ("press 485 g of it into the tin"), or a loss of another kind.
-            return (before, first);
-        }
-
-        return lost <= before.Water
-            ? (before with { Grams = left, Water = before.Water - lost }, [.. first, string.Create(CultureInfo.InvariantCulture, $"{lost:0.#} g of water driven off")])
-            : (before, [.. first, string.Create(CultureInfo.InvariantCulture, $"The end weight of {left:0.#} g would take {lost:0.#} g, more than the {before.Water ?? 0:0.#} g of water known in it; nothing was taken off")]);
+            StepChangeKind.Strains => (new Mixture { Grams = change.Left, UnknownGrams = change.Left, Unknown = ["what stayed behind after straining"] }, Say($"{lost:0.#} g strained off; its parts are not known")),
+            StepChangeKind.Drains => (Drained(before, change.Left), lost <= (before.Water ?? 0) + (before.Alcohol ?? 0) + (before.Sugars ?? 0)
+                ? Say($"{lost:0.#} g of liquid drained off") : Say($"{lost:0.#} g drained off, more than the liquid known in it; its parts are not known")),
+            StepChangeKind.TakesUp => (before with { Grams = change.Left, Water = before.Water - lost }, Say($"{-lost:0.#} g of water taken up")),
+            StepChangeKind.Trims => (Cut(before, change.Left / before.Grams), Say($"{lost:0.#} g trimmed off, taken as of the same make")),
+            StepChangeKind.Skims => lost <= before.Fat ? (before with { Grams = change.Left, Fat = before.Fat - lost }, Say($"{lost:0.#} g of fat skimmed off"))
+                : (before, Say($"The end weight of {change.Left:0.#} g would take {lost:0.#} g of fat, more than the {before.Fat ?? 0:0.#} g known in it; nothing was taken off")),
+            StepChangeKind.Evaporates => lost <= before.Water ? (before with { Grams = change.Left, Water = before.Water - lost }, Say($"{lost:0.#} g of water driven off"))
+                : (before, Say($"The end weight of {change.Left:0.#} g would take {lost:0.#} g, more than the {before.Water ?? 0:0.#} g of water known in it; nothing was taken off")),
+            StepChangeKind.Fries => Frying.Of(before, step, change.Left),
+            _ => (before, (string?)null),
+        };
+        return (After, Said is null ? first : [.. first, Said]);
     }
+
+    // The middle of the two bounds (half of what dissolves is in the liquid), kept as unknown: nothing that must be safe is judged on it.
+    private static Mixture Drained(Mixture m, double left)
+    {
+        double dissolved = ((m.Sugars ?? 0) + (2.542 * (m.SodiumMilligrams ?? 0) / 1000)) / 2;
+        double there = (m.Water ?? 0) + (m.Alcohol ?? 0) + dissolved;
+        string[] unknown = ["what stayed behind after draining"];
+        if (m.Grams - left > there || there <= 0)
+        {
+            return new Mixture { Grams = left, UnknownGrams = left, Unknown = [.. unknown] };
+        }
+
+        double f = (m.Grams - left) / there;
+        double s = 1 - (f / 2);
+        return m with
+        {
+            Grams = left, Water = m.Water * (1 - f), Alcohol = m.Alcohol * (1 - f), Carbohydrate = m.Carbohydrate - (m.Sugars * (1 - s)), Sugars = m.Sugars * s,
+            Ash = m.Ash - (2.542 * m.SodiumMilligrams / 1000 * (1 - s)), SodiumMilligrams = m.SodiumMilligrams * s, UnknownGrams = left, Unknown = [.. unknown],
+        };
+    }
+
+    private static Mixture Cut(Mixture m, double k) => m with
+    {
+        Grams = m.Grams * k, Water = m.Water * k, Protein = m.Protein * k, Fat = m.Fat * k, Carbohydrate = m.Carbohydrate * k, Sugars = m.Sugars * k, Fibre = m.Fibre * k, Ash = m.Ash * k, Alcohol = m.Alcohol * k,
+        SodiumMilligrams = m.SodiumMilligrams * k, UnknownGrams = m.UnknownGrams * k,
+    };
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     // Minutes of simmering or baking a step states; 0 for one that heats and states none; null for one that does not.
     private static double? HotMinutes(Step step)

@@ -97,4 +97,57 @@ public sealed class MethodFoldTests
         Assert.Equal(100 * 60.0 / 560, stage.Composition!.Water!.Value, 0.1);
         Assert.Contains(stage.Notes, n => n.Contains("hard ball", StringComparison.Ordinal) && n.Contains("at 1500 m take 116 °C", StringComparison.Ordinal));
     }
+
+    private static StageMixture[] Stages(string list, string steps)
+    {
+        WeighedDish dish = CardReader.Read(new CardText($"# Card\n\n{list}\n\n{steps}\n", "c.md")).Match(d => Weighing.Weigh(d), _ => null!);
+        return [.. StageMixtures.Of(dish.Components[0], Blending.Of(dish).Match(m => m[0], _ => null!))];
+    }
+
+    [Fact]
+    public void Beans_are_soaked_drained_and_boiled_down_step_by_step()
+    {
+        StageMixture[] stages = Stages("- 500 g dried chickpeas\n- 1500 g water\n- 10 g salt", "1. Soak the chickpeas overnight.\n2. Drain; they weigh 1050 g.");
+        StageMixture drained = Assert.Single(stages);
+
+        Assert.True(drained.Composition is not null, string.Join(" | ", drained.Notes));
+
+        // 960 g of the liquid run off; 500 g of chickpeas hold 38 g of water of their own.
+        Assert.Equal(1050, drained.Grams, 1e-6);
+        Assert.Equal(FoodTableOf("chickpeas").Protein!.Value * 500 / 1050, drained.Composition!.Protein!.Value, 1e-6);
+        Assert.InRange(drained.Composition.Water!.Value * 10.5, 1538 - 960, 1538 - 930);
+        Assert.Contains(drained.Notes, n => n.Contains("salt 0.", StringComparison.Ordinal) && n.Contains("the middle is taken", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Fat_is_skimmed_off_and_no_more_than_there_is()
+    {
+        Assert.Equal(100 * 31.1 / 950, Stages("- 900 g water\n- 100 g unsalted butter", "1. Skim off the fat; it weighs 950 g.").Single().Composition!.Fat!.Value, 0.1);
+        Assert.Contains("nothing was taken off", Assert.Single(Run("- 900 g water\n- 100 g unsalted butter", "1. Skim off the fat; it weighs 900 g.").Stages[^1].Losses), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_fried_takes_up_oil_in_a_range_and_loses_water_to_the_weight_stated()
+    {
+        StageMixture fried = Stages("- 1000 g potato", "1. Deep-fry the chips at 180 °C until golden; they weigh about 500 g.").Single();
+
+        // Ciqual 4032, chips from the fryer: 11.9 g of fat in 100 g; a figure of the range's sources, so only the carrying-over is checked.
+        Assert.Equal(12, fried.Composition!.Fat!.Value, 0.3);
+        Assert.Contains(fried.Notes, n => n.Contains("45 to 75 g", StringComparison.Ordinal));
+        Assert.Equal(100, fried.Composition.PartsSum!.Value, 2.5);
+        Assert.Contains("not worked out without the weight", Assert.Single(Run("- 1000 g potato", "1. Deep-fry the chips at 180 °C until golden.").Stages[^1].Losses), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trimmed_edge_is_of_the_same_make_and_a_bake_without_a_weight_says_what_it_may_lose()
+    {
+        StageMixture[] stages = Stages("- 500 g plain flour\n- 250 g unsalted butter", "1. Rub in.\n2. Trim the edges level; it weighs 700 g.");
+        Assert.Equal(700, Assert.Single(stages).Grams, 1e-6);
+        Assert.Equal(100 * ((250 * 0.8111) + (500 * 0.0098)) / 750, stages[0].Composition!.Fat!.Value, 0.01);
+
+        Assert.Contains(Stages("- 500 g plain flour\n- 250 g caster sugar", "1. Bake the cake at 180 °C for 40 min.").Single().Notes, n => n.Contains("cake loses about 10 % (8 to 12 %)", StringComparison.Ordinal));
+        Assert.Empty(Stages("- 500 g plain flour\n- 250 g caster sugar", "1. Mix the cake."));
+    }
+
+    private static Matter.Foods.Composition FoodTableOf(string id) => Matter.Foods.FoodTable.Default.Find(id)!.Composition;
 }
