@@ -83,9 +83,6 @@ internal sealed class Bench : IAsyncDisposable
 
     public IServiceProvider Services => _app.Services;
 
-    /// <summary>Address by which the first owner of a bench that is open to the network comes in.</summary>
-    public Task<string?> OwnerLinkAsync() => WebBench.OwnerLinkAsync(_app);
-
     public KitchenStore Store => _app.Services.GetRequiredService<KitchenStore>();
 
     /// <summary>Keeps a plan under an occasion of its own.</summary>
