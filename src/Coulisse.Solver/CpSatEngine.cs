@@ -11,7 +11,9 @@ public sealed class CpSatEngine : ISchedulingEngine
 {
     /// <inheritdoc/>
     public EngineOutcome Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better = null, CancellationToken cancel = default)
-        => Engine.ImproveMakespan.Solve(problem, effort, better, (p, e, tell, stop) => Search(p, e, tell ? better : null, stop), cancel) ?? Search(problem, Suited(problem, effort), better, cancel);
+        => Engine.ImproveMakespan.Solve(problem, effort, better, (p, e, tell, stop) => Search(p, e, tell ? better : null, stop), cancel)
+            ?? Engine.ImproveByParts.Solve(problem, effort, (p, e, _, stop) => Search(p, e, null, stop), better, cancel)
+            ?? Search(problem, Suited(problem, effort), better, cancel);
 
     // A shortest schedule of plain tasks in several modes: the linear relaxation costs more than it gives (measured: decision 0183). Set points are another matter.
     private static Effort Suited(SchedulingProblem problem, Effort effort)

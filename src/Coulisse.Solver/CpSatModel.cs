@@ -47,6 +47,10 @@ internal sealed class CpSatModel
             built.AddStores();
             built.AddCleans();
             built.AddCapacities();
+            foreach (GoalLimit limit in problem.Limits.Where(l => !l.Goal.Terms.IsEmpty))
+            {
+                built.Model.Add(built.Value(limit.Goal) <= limit.Most);
+            }
         }
 
         return built;
@@ -263,8 +267,8 @@ internal sealed class CpSatModel
         {
             foreach (CleanUse u in rule.Uses)
             {
-                // Two uses that nobody can move any more are as they are.
-                foreach (CleanUse v in rule.Uses.Where(v => v.Activity != u.Activity && (u.Carries & ~v.Carries) != 0 && (_problem.Activities[u.Activity].FixedStart is null || _problem.Activities[v.Activity].FixedStart is null)))
+                // Two uses that nobody can move any more are as they are, unless it is a cleaning between them that can be moved.
+                foreach (CleanUse v in rule.Uses.Where(v => v.Activity != u.Activity && (u.Carries & ~v.Carries) != 0 && !(Stands(u.Activity) && Stands(v.Activity) && !Between(rule, u.Activity, v.Activity))))
                 {
                     // Either v comes first, or some cleaning stands between.
                     BoolVar before = Bool();
@@ -288,6 +292,16 @@ internal sealed class CpSatModel
                 }
             }
         }
+    }
+
+    private bool Stands(int a) => _problem.Activities[a].FixedStart is not null;
+
+    private bool Between(CleanRule rule, int u, int v)
+    {
+        int from = _problem.Activities[u].FixedStart!.Value + _problem.Activities[u].Modes.Min(m => m.Duration);
+        int to = _problem.Activities[v].FixedStart!.Value;
+        return rule.Cleanings.Select(w => _problem.Activities[w]).Any(w => w.FixedStart is null && w.Modes.Min(m => m.Duration) is var d
+            && (w.Windows.IsEmpty ? from + d <= to : w.Windows.Any(x => Math.Max(x.Start, from) + d <= Math.Min(x.End, to))));
     }
 
     // The modes of an activity that leave the kit alone.

@@ -51,6 +51,7 @@ public sealed class CpSatPlanner : IPlanner
 
     private static SchedulingProblem Hinted(SchedulingProblem problem, EngineSchedule? quick) => quick is null ? problem : problem with
     {
+        Known = quick,
         Activities = [.. problem.Activities.Select((a, i) => quick.Starts[i] < 0 ? a : a with { HintStart = quick.Starts[i], HintMode = quick.Modes[i], HintServed = quick.Served[i] })],
     };
 

@@ -52,3 +52,8 @@ public enum TermKind
 /// <param name="Weight">Weight; negative to seek more of it.</param>
 /// <param name="Other">Second position or step, where the kind needs one.</param>
 public sealed record Term(TermKind Kind, int Index, long Weight, int Other = 0);
+
+/// <summary>A goal that may not be worse than a value.</summary>
+/// <param name="Goal">The goal.</param>
+/// <param name="Most">Its largest value, unscaled and without its offset.</param>
+public sealed record GoalLimit(Goal Goal, long Most);

@@ -38,4 +38,10 @@ public sealed record SchedulingProblem
 
     /// <summary>What is sought, in order of rank; empty means the shortest schedule.</summary>
     public ImmutableArray<Goal> Goals { get; init; } = [];
+
+    /// <summary>Goals that are not sought but may not be worse than a value.</summary>
+    public ImmutableArray<GoalLimit> Limits { get; init; } = [];
+
+    /// <summary>A schedule that keeps every rule and from which a search may begin; null when none is known.</summary>
+    public EngineSchedule? Known { get; init; }
 }
