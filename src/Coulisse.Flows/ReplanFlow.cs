@@ -5,6 +5,8 @@ using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Planning.Checking;
 using Coulisse.Kitchen.Planning.Live;
+using Coulisse.Kitchen.Planning.Slot;
+using Coulisse.Kitchen.Planning.Tasks;
 using Coulisse.Solver;
 using NodaTime;
 
@@ -21,6 +23,21 @@ public sealed record ReplannedOccasion(Occasion Occasion, LiveState State, Repla
 /// <summary>Makes a plan again from what was reported, and has it checked before anyone sees it.</summary>
 public static class ReplanFlow
 {
+    // Nobody who has gone stands on the run sheet, and nothing is shown on kit that broke: the slot is decided again by what is left.
+    private static Replanned Without(Occasion occasion, ImmutableArray<Batch> batches, Plan plan, LiveState state, PlanOptions options, IProgress<Plan>? progress, CancellationToken cancel)
+    {
+        ImmutableArray<Person> people = [.. occasion.People.Where(p => !state.Gone.ContainsKey(p.Name))];
+        Occasion left = occasion with
+        {
+            People = people.IsEmpty ? occasion.People : people,
+            Kit = [.. occasion.Kit.Where(k => k.Code.Length == 0 || !state.Broken.ContainsKey(k.Code))],
+            Circuits = [.. occasion.Circuits.Select(c => c with { Kit = [.. c.Kit.Where(k => !state.Broken.ContainsKey(k))] })],
+        };
+        SlotPlan slot = LiveSlot.Decide(left);
+        PrepWork work = TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits.IsEmpty ? plan.Edits : options.Edits };
+        return new CpSatReplanner().Replan(occasion, slot, work, plan, state, options, progress, cancel);
+    }
+
     /// <summary>Re-plans.</summary>
     /// <param name="occasion">The occasion.</param>
     /// <param name="plan">The plan followed so far.</param>
@@ -39,7 +56,9 @@ public static class ReplanFlow
         return OccasionBatches.Make(occasion).Match<Parsed<ReplannedOccasion>>(
             batches =>
             {
-                Replanned made = new CpSatReplanner().Replan(occasion, batches, plan, state, options, progress, cancel);
+                Replanned made = state.Gone.IsEmpty && state.Broken.IsEmpty
+                    ? new CpSatReplanner().Replan(occasion, batches, plan, state, options, progress, cancel)
+                    : Without(occasion, batches, plan, state, options, progress, cancel);
                 HashSet<string> past = [.. state.Done.Keys, .. state.Started.Keys.Where(state.Running)];
                 ImmutableArray<PlanFault> faults = made.Outcome is Plan after
                     ? [.. PlanValidator.Check(occasion, after).Where(f => f.TaskIds.IsEmpty || f.TaskIds.Any(t => !past.Contains(t)))]

@@ -16,6 +16,8 @@ namespace Coulisse.Web;
 /// <summary>Puts the bench together; the caller runs it.</summary>
 public static class WebBench
 {
+    private const int MostBody = 20 * 1024 * 1024;
+
     /// <summary>Opens the store and builds the server; it listens once it is run.</summary>
     /// <exception cref="StoreException">The store cannot be opened.</exception>
     public static async Task<WebApplication> BuildAsync(WebBenchOptions options, CancellationToken cancel = default)
@@ -33,7 +35,7 @@ public static class WebBench
         builder.WebHost.ConfigureKestrel(k =>
         {
             k.AddServerHeader = false;
-            k.Limits.MaxRequestBodySize = 12 * 1024 * 1024;
+            k.Limits.MaxRequestBodySize = MostBody;
             void Listen(ListenOptions listen)
             {
                 if (options.Certificate is { } certificate)
@@ -51,6 +53,8 @@ public static class WebBench
                 k.Listen(System.Net.IPAddress.Loopback, options.Port, Listen);
             }
         });
+        // a card of 5 MB must be kept whole: as a field of a form it may be three bytes a letter, and the framework's own limit is 4 MB
+        builder.Services.Configure<Microsoft.AspNetCore.Http.Features.FormOptions>(f => f.ValueLengthLimit = MostBody);
         builder.Services.AddSingleton(options);
         // made by a factory so that the container closes it with the server
         builder.Services.AddSingleton(_ => store);

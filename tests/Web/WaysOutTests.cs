@@ -49,10 +49,10 @@ public sealed class WaysOutTests
             JsonElement state = await JsonAsync(bench, "/api" + run);
             string first = state.GetProperty("frame").GetProperty("planId").GetString()!;
             Assert.Equal("/plan/" + first, plan);
-            // everything that was planned before now has been done, and Tomasz does not come
+            // half of what was planned before now was ticked, and Tomasz does not come; ovens and forgetful thumbs tick nothing
             long slot = state.GetProperty("plan").GetProperty("slotStart").GetInt64();
             double now = (clock.Now - new DateTimeOffset(2026, 10, 10, 14, 0, 0, TimeSpan.Zero)).TotalSeconds + slot;
-            object[] done = [.. state.GetProperty("plan").GetProperty("bars").EnumerateArray().Where(b => b.GetProperty("end").GetInt64() <= now).Select((b, i) => new { id = $"done-{i:0000}", kind = "done", subject = b.GetProperty("id").GetString(), text = "", agoMs = (long)((now - b.GetProperty("end").GetInt64()) * 1000) })];
+            object[] done = [.. state.GetProperty("plan").GetProperty("bars").EnumerateArray().Where(b => b.GetProperty("end").GetInt64() <= now).Where((_, i) => i % 2 == 0).Select((b, i) => new { id = $"done-{i:0000}", kind = "done", subject = b.GetProperty("id").GetString(), text = "", agoMs = (long)((now - b.GetProperty("end").GetInt64()) * 1000) })];
             Assert.NotEmpty(done);
             await JsonAsync(bench, "/api" + run, done);
             JsonElement frame = await JsonAsync(bench, "/api" + run, new[] { new { id = "gone-0001", kind = "gone", subject = "Tomasz", text = "", agoMs = 0L } });
@@ -61,7 +61,8 @@ public sealed class WaysOutTests
             JsonElement ways = await JsonAsync(bench, $"/api{run}/ways", new { });
             JsonElement[] offered = [.. ways.GetProperty("ways").EnumerateArray()];
             TestContext.Current.SendDiagnosticMessage("{0} {1}", ways.GetProperty("says").GetString(), string.Join(" | ", offered.Select(w => w.GetProperty("sentence").GetString())));
-            Assert.InRange(offered.Length, 1, 3);
+            Assert.True(offered.Length is >= 1 and <= 3, ways.GetProperty("says").GetString());
+            Assert.Contains("Taken to be done, though nobody ticked it", ways.GetProperty("says").GetString());
             frame = await JsonAsync(bench, $"/api{run}/ways/{offered[0].GetProperty("id").GetString()}", new { });
             followed = frame.GetProperty("planId").GetString()!;
             Assert.NotEqual(first, followed);
@@ -69,7 +70,7 @@ public sealed class WaysOutTests
             // nothing that is still to come is left with the one who has gone
             JsonElement then = (await JsonAsync(bench, "/api" + run)).GetProperty("plan");
             long at = then.GetProperty("slotStart").GetInt64() - slot;
-            Assert.DoesNotContain(then.GetProperty("bars").EnumerateArray(), b => b.GetProperty("start").GetInt64() - at > now && b.GetProperty("rows").EnumerateArray().Any(r => r.GetString() == "p:Tomasz") && b.GetProperty("end").GetInt64() <= then.GetProperty("slotStart").GetInt64());
+            Assert.DoesNotContain(then.GetProperty("bars").EnumerateArray(), b => b.GetProperty("kind").GetString() != "meal" && b.GetProperty("start").GetInt64() - at > now && b.GetProperty("rows").EnumerateArray().Any(r => r.GetString() == "p:Tomasz") && b.GetProperty("end").GetInt64() <= then.GetProperty("slotStart").GetInt64());
             // a way that was offered before is not taken twice
             Assert.Equal(HttpStatusCode.Conflict, (await bench.Client.PostAsJsonAsync($"/api{run}/ways/{offered[0].GetProperty("id").GetString()}", new { }, Cancel)).StatusCode);
         }
