@@ -18,8 +18,14 @@ internal static class Documents
         "csv" => [.. Grids(bundle, choice).Select(g => File(folder, "table", g.Name, Name(g.Name) + ".csv", CsvFile.Write(g)))],
         "ics" => Calendars(bundle, choice, folder),
         "json" => [File(folder, "bundle", bundle.Title, "bundle.json", Encoding.UTF8.GetBytes(Json(bundle, choice)))],
-        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "pdf, html, xlsx, csv, ics or json."),
+        "jsonld" => [.. Cards(bundle).Select(d => File(folder, "card", d.Title, Name("card-" + Shortened(d.Title)) + ".jsonld", Encoding.UTF8.GetBytes(RecipeData.Write(d))))],
+        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "pdf, html, xlsx, csv, ics, json or jsonld."),
     };
+
+    // A card that two dishes of an occasion share is one card.
+    private static IEnumerable<Cards.Dish> Cards(PaperBundle bundle) => (bundle.Occasion is { } o ? o.Dishes.Select(d => d.Dish) : bundle.Batches.Select(b => b.Weighed.Dish)).DistinctBy(d => d.Title);
+
+    private static string Shortened(string title) => title.Length > 80 ? title[..80] : title;
 
     private static bool Wanted(PaperChoice choice, string kind) => choice.Kinds.IsEmpty || choice.Kinds.Contains(kind);
 
@@ -52,11 +58,13 @@ internal static class Documents
             ["version"] = bundle.Mark.Version,
             ["printed"] = bundle.Mark.Printed,
             ["code"] = bundle.Code,
+            ["cards"] = new JsonArray([.. Cards(bundle).Select(d => JsonNode.Parse(RecipeData.Write(d)))]),
             ["batches"] = JsonNode.Parse(TravelJson.Write(bundle.Batches)),
             ["findings"] = JsonNode.Parse(TravelJson.Write(bundle.Findings)),
             ["plan"] = bundle.Plan is { } plan ? JsonNode.Parse(TravelJson.Write(plan)) : null,
             ["order"] = bundle.Order is { } order ? Tables(KitchenGrids.Of(order)) : null,
             ["costing"] = bundle.Costing is { } costing ? Tables(KitchenGrids.Of(costing)) : null,
+            ["ifThens"] = JsonNode.Parse(TravelJson.Write(bundle.IfThens)),
             ["papers"] = new JsonArray([.. PaperPrinter.Papers(bundle, choice).Select(p => (JsonNode)new JsonObject
             {
                 ["id"] = p.Id, ["kind"] = p.Kind, ["title"] = p.Title, ["person"] = p.Person, ["content"] = p.Content, ["lines"] = new JsonArray([.. PaperLines.Of(p).Select(l => (JsonNode?)l)]),

@@ -18,7 +18,7 @@ public static class PrintOut
     /// <param name="bundle">The bundle.</param>
     /// <param name="choice">Which sheets, on which paper.</param>
     /// <param name="folder">Where to; made when it is not there.</param>
-    /// <param name="form">pdf, html, xlsx, csv, ics or json.</param>
+    /// <param name="form">pdf, html, xlsx, csv, ics, json or jsonld.</param>
     /// <param name="onlyStale">Only what says something else than the copy that hangs, with a change note for each helper.</param>
     /// <exception cref="IOException">The folder cannot be written or read.</exception>
     /// <exception cref="FormatException">The list of hung sheets is damaged.</exception>

@@ -73,6 +73,8 @@ public sealed class BriefTests
         Assert.Equal("Na scenę: Zrób to tak: " + figures, Task(Brief("for the stage: " + steps[0], stored)));
         // A moment bears the first words of its step.
         Assert.Equal("Na scenę: Włożyć: Zrób to tak: " + figures, Task(Brief("for the stage: in: " + steps[0][..20], stored)));
+        // What is done in its middle stands in the whole of it.
+        Assert.Equal("After 15 min: " + steps[0], Task(Brief("at 15 min: " + steps[0][..20], null, "English")));
         Assert.Equal($"{Mark} {steps[1]}", Task(Brief(steps[1], stored)));
     }
 
@@ -133,9 +135,9 @@ public sealed class BriefTests
                 continue;
             }
 
-            (string From, string To)[] rows = [.. ((TableBlock)brief.Blocks[slot + 1]).Rows.Select(r => (r.Cells[1].Text, r.Cells[2].Text)).Where(r => r.Item2.Length > 0)];
-            Assert.Equal("0:00", rows[0].From);
-            Assert.Equal("25:00", rows[^1].To);
+            (string From, string To)[] rows = [.. ((TableBlock)brief.Blocks[slot + 1]).Rows.Select(r => (r.Cells[0].Text, r.Cells[1].Text)).Where(r => r.Item2.Length > 0)];
+            Assert.Equal("14:00:00", rows[0].From);
+            Assert.Equal("14:25:00", rows[^1].To);
             Assert.All(rows.Zip(rows.Skip(1)), p => Assert.Equal(p.First.To, p.Second.From));
         }
     }

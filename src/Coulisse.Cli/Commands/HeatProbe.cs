@@ -5,8 +5,7 @@ using Coulisse.Formats.In;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Matter.Heat;
 using Coulisse.Matter.Quantities;
-using Coulisse.Matter.Shapes;
-using Coulisse.Views.Papers;
+using Coulisse.Views.Charts;
 using NodaTime;
 
 namespace Coulisse.Cli.Commands;
@@ -67,8 +66,9 @@ internal static class HeatProbe
         ProbeFit? fit = Laid(p, core, p.GetValue(MediumChannel) is { } m ? Cut(Named(m)) : null, out string figure);
         if (p.GetValue(Svg))
         {
-            Drawing drawing = CurveDrawing.Of(core.Name, [.. core.Readings.Select(r => (r.Minute, r.At.Celsius))], fit is null ? [] : [.. fit.Predicted.Select(r => (r.Minute, r.At.Celsius))], target is { } line ? [line.Celsius] : []);
-            return (new { svg = SvgDrawing.Write(drawing) }, SvgDrawing.Write(drawing));
+            LineChart.Line Drawn(string name, IEnumerable<(double Minute, Temperature At)> readings) => new(name, [.. readings.Select(r => (r.Minute, r.At.Celsius))]);
+            string drawing = LineChart.Draw(core.Name, "minutes", "°C", fit is null ? [Drawn("measured", core.Readings)] : [Drawn("measured", core.Readings), Drawn("predicted", fit.Predicted)], target is { } line ? [new LineChart.Limit(string.Create(CultureInfo.InvariantCulture, $"limit {line.Celsius:0.#} °C"), line.Celsius)] : [], []);
+            return (new { svg = drawing }, drawing);
         }
 
         return (Document(run, core, verdict, held, cooled, rule, fit, figure), Text(run, core, verdict, target, hold, held, rule, fit, figure, p.GetValue(Accuracy)));

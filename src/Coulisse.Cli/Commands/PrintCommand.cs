@@ -22,8 +22,8 @@ internal static class PrintCommand
         Argument<string> card = new("WHAT") { Description = "Occasion sheet, or a card; - for a card on standard input" };
         Option<string> folder = new("--out") { Description = "Folder to print into; made when it is not there", Required = true };
         Option<string?> papers = new("--papers") { Description = "Kinds of papers, with commas between: " + string.Join(", ", PaperShelf.Kinds) };
-        Option<string> form = new("--as", "--format") { Description = "pdf, html, or for a table or calendar: xlsx, csv, ics, json", DefaultValueFactory = _ => "pdf" };
-        form.AcceptOnlyFromAmong("pdf", "html", "xlsx", "csv", "ics", "json");
+        Option<string> form = new("--as", "--format") { Description = "pdf, html, or for a table or calendar: xlsx, csv, ics, json; jsonld for the cards as schema.org data", DefaultValueFactory = _ => "pdf" };
+        form.AcceptOnlyFromAmong("pdf", "html", "xlsx", "csv", "ics", "json", "jsonld");
         Option<string> sheet = new("--sheet") { Description = "a4 or letter", DefaultValueFactory = _ => "a4" };
         sheet.AcceptOnlyFromAmong("a4", "letter");
         Option<string?> labels = new("--labels") { Description = "Label sheet: " + string.Join(", ", LabelSheet.All.Select(l => l.Name)) + "; eight to cut out when left out" };

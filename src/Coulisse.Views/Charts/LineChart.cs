@@ -66,7 +66,7 @@ public static class LineChart
 
         for (int i = 0; i < lines.Count; i++)
         {
-            ink.Path(lines[i].Points.Select(p => (X(p.X), Y(p.Y))), 2, Ink.Dashes[i % Ink.Dashes.Length]);
+            ink.Path(Thin(lines[i].Points).Select(p => (X(p.X), Y(p.Y))), 2, Ink.Dashes[i % Ink.Dashes.Length]);
             names.Add((Y(lines[i].Points[^1].Y), lines[i].Name, 400));
         }
 
@@ -79,6 +79,13 @@ public static class LineChart
         }
 
         return ink.Svg;
+    }
+
+    // A line shows no more than some hundreds of points; a probe gives thousands.
+    private static IEnumerable<(double X, double Y)> Thin(ImmutableArray<(double X, double Y)> points)
+    {
+        int every = Math.Max(1, points.Length / 400);
+        return points.Where((_, i) => i % every == 0 || i == points.Length - 1);
     }
 
     private static double Step(double span, int ticks)

@@ -38,9 +38,11 @@ internal static class BriefSlot
             rows.AddRange(here.Select(t => new Row(t.CueSecond, t.CueSecond, $"{say["bring"]} {RunSheetPaper.Number(t.Number)}: {t.Component}", texts.Of(t.State) + (t.Place.Length > 0 ? $" ({t.Place})" : ""))));
         }
 
-        return new TableBlock([new(say["clock"], Side.Right), new(say["from"], Side.Right, Strong: true), new(say["to"], Side.Right), new(say["what"])],
-            [.. Joined(rows.OrderBy(r => r.From).ThenBy(r => r.To), say["standBy"]).Select(r => new PaperRow([Days.Hour((plan.SlotStart + Period.FromSeconds(r.From)).TimeOfDay), Figures.Clock(r.From), r.To > r.From ? Figures.Clock(r.To) : "", new PaperCell(r.Text) { Lead = r.Lead }]))]);
+        return new TableBlock([new(say["from"], Side.Right, Strong: true), new(say["to"], Side.Right), new(say["inTheSlotAt"], Side.Right), new(say["what"])],
+            [.. Joined(rows.OrderBy(r => r.From).ThenBy(r => r.To), say["standBy"]).Select(r => new PaperRow([Clock(plan, r.From), r.To > r.From ? Clock(plan, r.To) : "", Figures.Clock(r.From), new PaperCell(r.Text) { Lead = r.Lead }]))]);
     }
+
+    private static string Clock(Plan plan, int second) => (plan.SlotStart + Period.FromSeconds(second)).TimeOfDay.ToString("HH:mm:ss", CultureInfo.InvariantCulture);
 
     private static string Lead(RunSegment s) => string.Create(CultureInfo.InvariantCulture, $"{s.Number}. {(s.Component.Length > 0 ? s.Component : s.Show)}");
 

@@ -43,7 +43,9 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
                 : new Said(before + say.Say("move", string.Join(" + ", named.Select(n => n.Text)), phrase.Match.Groups[2].Value), named.Sum(n => n.Chef), named.Sum(n => n.Untranslated));
         }
 
-        return Chef(before, rest);
+        // In the middle of a step the first words of it say nothing of what is done then: the whole step does.
+        string whole = AtMinute().IsMatch(text) || text.Contains(": at ", StringComparison.Ordinal) ? _steps.FirstOrDefault(s => s.Text.StartsWith(rest, StringComparison.Ordinal)).Text ?? rest : rest;
+        return Chef(before, whole);
     }
 
     /// <summary>What somebody does in a segment: sentences between semicolons, those of one form each by itself.</summary>

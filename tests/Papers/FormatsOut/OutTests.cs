@@ -92,6 +92,7 @@ public sealed class OutTests : IDisposable
     [InlineData("csv", 6)]
     [InlineData("ics", 6)]
     [InlineData("json", 1)]
+    [InlineData("jsonld", 3)]
     public void Each_form_is_written_and_named(string form, int files)
     {
         PrintedSet set = PrintOut.Write(Demo.Planned(), PaperChoice.All, _folder, form);
