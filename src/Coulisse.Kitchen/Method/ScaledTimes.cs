@@ -75,7 +75,8 @@ public static class ScaledTimes
         }
 
         // What is not known well enough to fold still weighs what the card says at the end.
-        double end = s.EndGrams ?? stage.After.Grams;
+        // What went as alcohol alone is no end weight.
+        double end = s.EndGrams ?? (stage.After.Water < stage.Before.Water - 0.5 ? stage.After.Grams : 0);
         if (does.Any(Reducing.Contains) && end > 0 && end < stage.Before.Grams)
         {
             (double best, double? slow) = ScaledDurations.Reduced(written, new Reduction(grams, Mass.FromGrams(end)), factor, kit.Ring, kit.Rings);

@@ -10,6 +10,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
 {
     private static readonly string[] OnTop = ["over", "spread", "scatter", "pour", "lay", "on the", "into the tin", "top"];
     private readonly Dictionary<(string Dish, int Line), StepTasks.Span> _steps = [];
+    private RunMinutes _physical = RunMinutes.None;
 
     /// <summary>Spans of tasks by dish and card line.</summary>
     public IReadOnlyDictionary<(string Dish, int Line), StepTasks.Span> Steps => _steps;
@@ -18,6 +19,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
     public void Add(OccasionDish dish, Batch batch)
     {
         int vessels = OccasionBatches.WholeVessels(dish.Dish, dish.Count, dish.Unit);
+        _physical = RunMinutes.Of(occasion, batch);
         StepTasks.Span? before = null;
         foreach (BatchComponent part in batch.Components.Where(c => !c.Weighed.Component.IsAssembly))
         {
@@ -30,7 +32,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
     /// <returns>The last step's span; null when it has no steps.</returns>
     public StepTasks.Span? Chain(OccasionDish dish, Component component, double factor, int vessels, IEnumerable<Step> steps, StepTasks.Span? underneath, bool forStage, string key)
     {
-        StepTasks make = new(tasks, links, occasion.Learnt);
+        StepTasks make = new(tasks, links, occasion.Learnt, forStage ? RunMinutes.None : _physical);
         PrepTask plain = new()
         {
             Text = "",

@@ -9,9 +9,9 @@ namespace Coulisse.Kitchen.Planning.Tasks;
 /// <summary>Turns one step of a card into the tasks it is made of: hands before, what runs by itself, moments inside it, a wait after it.</summary>
 /// <remarks>
 /// Minutes come from the card: a time in brackets for hands, the stated times for what runs. Where the card gives none, hands take
-/// <see cref="HandsWithoutTime"/>, marked as assumed. Only hands scale with the batch here; what runs by itself is the card's.
+/// <see cref="HandsWithoutTime"/>, marked as assumed. Hands scale with the batch here; what runs by itself takes the minutes that power, load and thickness give it (<see cref="RunMinutes"/>), where they are worked out.
 /// </remarks>
-internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, ImmutableArray<LearntTime> learnt)
+internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, ImmutableArray<LearntTime> learnt, RunMinutes physical)
 {
     /// <summary>Minutes of hands for a step that states none. Common practice, no source.</summary>
     public const int HandsWithoutTime = 8;
@@ -45,6 +45,12 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
             // What three trials or more took stands for what is assumed or written, but never for less than a heat the card states.
             (double usual, string why) = LearntTime.Of(learnt, step) is { } took ? (Math.Max(took.Median, LeastHeat(step)), took.Why) : stated is { } given ? (given, "the card") : Usual(step);
             int minutes = Scale(usual, stated is null && LearntTime.Of(learnt, step) is null ? 1 : factor);
+            if (step.HandsMinutes is null && physical.Of(step, vessels) is { } worked)
+            {
+                // A pot that is stirred throughout: its minutes grow with the heat it takes, not with the grams.
+                (minutes, why) = (Math.Max(1, (int)Math.Ceiling(worked.Minutes - 1e-9)), worked.Why);
+            }
+
             return One(Push(named with
             {
                 Text = step.Text,
@@ -72,6 +78,7 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
         }
 
         int wait = 0;
+        StepTime? longest = runs.MaxBy(r => (r.MinutesMin ?? r.MinutesMax ?? 0) * r.Repeats);
         foreach (StepTime run in runs)
         {
             string? on = heats ? (step.Operation == "fill_bath" ? "bath" : "oven") : On(step, run, kit);
@@ -92,12 +99,15 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
                 continue;
             }
 
+            // More of it than the card's: what the kit's physics adds falls on the longest run of the step.
+            (double Minutes, string Why)? grown = heats || run != longest ? null : physical.Of(step, vessels);
+            minutes = grown is { } g ? Math.Max(1, g.Minutes - runs.Where(r => r != longest).Sum(r => (r.MinutesMin ?? r.MinutesMax ?? 0) * r.Repeats)) : minutes;
             int task = Push(named with
             {
                 Text = step.Text,
                 Kind = heats ? TaskKind.Preheat : TaskKind.Unattended,
-                Minutes = Math.Max(1, (int)Math.Ceiling(minutes)),
-                MinutesWhy = "the card",
+                Minutes = Math.Max(1, (int)Math.Ceiling(minutes - 1e-9)),
+                MinutesWhy = grown?.Why ?? "the card",
                 Kit = [new KitUse(on, on is "oven" ? Math.Max(1, vessels) : 1)],
                 Celsius = Celsius(step, on),
                 People = 0,
