@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse heat: core, cool, pan, bath, dry, probe, freeze.</summary>
+/// <summary>coulisse heat: core, cool, pan, bath, dry, oven, probe, freeze.</summary>
 internal static class HeatCommand
 {
     internal static readonly Option<bool> Json = new("--json") { Description = "One JSON document on standard output" };
@@ -16,6 +16,7 @@ internal static class HeatCommand
         command.Subcommands.Add(HeatPan.Create());
         command.Subcommands.Add(HeatBath.Create());
         command.Subcommands.Add(HeatDry.Create());
+        command.Subcommands.Add(HeatOven.Create());
         command.Subcommands.Add(HeatProbe.Create());
         command.Subcommands.Add(HeatFreeze.Create());
         command.Subcommands.Add(HeatMix.Create());

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Matter.Heat;
@@ -17,15 +18,16 @@ internal static class HeatCool
         {
             HeatCore.Shape, HeatCore.Size, HeatCore.Start, HeatCore.Medium, HeatCore.H, HeatCore.Food, HeatCore.Alpha, HeatCore.K, code, HeatCommand.Json,
         };
+        HeatAround.Options.ToList().ForEach(command.Options.Add);
         command.SetAction(p => HeatCommand.Answer(p, () => Run(p, p.GetValue(code)!)));
         return command;
     }
 
     private static (object, string) Run(ParseResult p, string code)
     {
-        if (p.GetValue(HeatCore.H) is null)
+        if (p.GetValue(HeatCore.H) is null && !HeatAround.Flows(p))
         {
-            throw new ArgumentException("Say --h, the surface coefficient: still fridge 8, fan fridge 15, blast chiller 30, stirred ice water 100 W/(m²·K). Without it cooling cannot be shown safe.");
+            throw new ArgumentException("Say --h, the surface coefficient: still fridge 8, fan fridge 15, blast chiller 30, stirred ice water 100 W/(m²·K); or --airflow in m/s. Without it cooling cannot be shown safe.");
         }
 
         List<string> assumptions = [];
@@ -35,7 +37,10 @@ internal static class HeatCool
             throw new ArgumentException("The medium is not colder than the start; nothing cools. For heating use coulisse heat core.");
         }
 
-        CoreHeating run = CoreHeating.Of(Enum.Parse<SolidShape>(p.GetValue(HeatCore.Shape)!, ignoreCase: true), [.. HeatCommand.Sizes(p.GetValue(HeatCore.Size)!).Select(Length.FromMillimetres)], start, medium, food, null, Duration.FromHours(24));
+        SolidShape solid = Enum.Parse<SolidShape>(p.GetValue(HeatCore.Shape)!, ignoreCase: true);
+        ImmutableArray<Length> sizes = [.. HeatCommand.Sizes(p.GetValue(HeatCore.Size)!).Select(Length.FromMillimetres)];
+        food = HeatAround.Surface(p, food, start, medium, assumptions);
+        CoreHeating run = HeatAround.Asked(p) ? HeatAround.Of(p, solid, sizes, start, medium, food, assumptions).Of(null, Duration.FromHours(24)) : CoreHeating.Of(solid, sizes, start, medium, food, null, Duration.FromHours(24));
         CoolingRule rule = CoolingRule.Of(code);
         var stages = rule.Judge(CoreHeating.History(run.Cautious)).Zip(rule.Judge(CoreHeating.History(run.Best)), (slow, best) => new
         {
@@ -48,7 +53,7 @@ internal static class HeatCool
             schema = "coulisse/heat-cool/1", code, kept, stages, source = rule.Source, law = rule.Law,
             curve = run.Cautious.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
             assumptions,
-            validity = "Conduction only, cooled on all faces (on a solid shelf give twice the thickness), no freezing; 0 to 120 °C.",
+            validity = "Conduction only, cooled on all faces (on a solid shelf --one-sided), no freezing; 0 to 120 °C.",
             caution = Findings.Caution,
         };
         string text = (kept ? "It cools inside the rule.\n" : "It does NOT cool inside the rule.\n")

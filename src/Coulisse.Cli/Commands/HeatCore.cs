@@ -31,6 +31,7 @@ internal static class HeatCore
         {
             Shape, Size, Start, Medium, H, Food, Alpha, K, Until, Minutes, Wanted, HeatCommand.Json,
         };
+        HeatAround.Options.ToList().ForEach(command.Options.Add);
         command.SetAction(p => HeatCommand.Answer(p, () => Run(p)));
         return command;
     }
@@ -53,15 +54,16 @@ internal static class HeatCore
         (HeatCase food, Temperature start, Temperature medium) = Case(p, assumptions);
         SolidShape solid = Enum.Parse<SolidShape>(p.GetValue(Shape)!, ignoreCase: true);
         ImmutableArray<Length> sizes = [.. HeatCommand.Sizes(p.GetValue(Size)!).Select(Length.FromMillimetres)];
-        CoreHeating run = CoreHeating.Of(
-            solid, sizes, start, medium, food,
-            until is { } u ? Temperature.FromCelsius(u) : null, minutes is { } v ? Duration.FromMinutes(v) : null);
-        SampledAnswer? time = until is { } aim ? UncertainCore.Minutes(solid, sizes, start, medium, food, Temperature.FromCelsius(aim)) : null;
+        food = HeatAround.Surface(p, food, start, medium, assumptions);
+        LayeredHeating? layered = HeatAround.Asked(p) ? HeatAround.Of(p, solid, sizes, start, medium, food, assumptions) : null;
+        (Temperature? goal, Duration? length) = (until is { } u ? Temperature.FromCelsius(u) : null, minutes is { } v ? Duration.FromMinutes(v) : null);
+        CoreHeating run = layered?.Of(goal, length) ?? CoreHeating.Of(solid, sizes, start, medium, food, goal, length);
+        SampledAnswer? time = goal is { } aim ? layered?.Minutes(aim) ?? UncertainCore.Minutes(solid, sizes, start, medium, food, aim) : null;
         var lethality = (p.GetValue(Wanted) ?? []).SelectMany(Organisms).DistinctBy(o => o.Id).Select(o =>
             {
                 (double best, double cautious) = o.Log10(CoreHeating.History(run.Best), CoreHeating.History(run.Cautious));
-                SampledAnswer log = UncertainCore.Log10(solid, sizes, start, medium, food, Duration.FromMinutes(run.Cautious[^1].Minute), o);
-                return new { matters = Effects(log), worst = HeatCommand.R(log.Least ?? 0), organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
+                SampledAnswer? log = layered is null ? UncertainCore.Log10(solid, sizes, start, medium, food, Duration.FromMinutes(run.Cautious[^1].Minute), o) : null;
+                return new { matters = log is null ? [] : Effects(log), worst = HeatCommand.R(log?.Least ?? cautious), organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
             }).ToArray();
         double? Min(Duration? d) => d is { } x ? HeatCommand.R(x.TotalMinutes) : null;
         object document = new
@@ -69,19 +71,19 @@ internal static class HeatCore
             schema = "coulisse/heat-core/1",
             minutesToTarget = new { best = Min(run.BestToTarget), cautious = Min(run.CautiousToTarget) },
             offNominal = new { minutesToTarget = Min(run.OffToTarget), what = "cautious, with the medium 1 °C nearer to the start and every size 10 % greater" },
-            uncertainty = time is null ? null : new { samples = 100, minutes = new { best = N(time.Best), low = N(time.Low), high = N(time.High), least = N(time.Least), most = N(time.Most) }, matters = Effects(time) },
+            uncertainty = time is null ? null : new { samples = layered is null ? 100 : 40, minutes = new { best = N(time.Best), low = N(time.Low), high = N(time.High), least = N(time.Least), most = N(time.Most) }, matters = Effects(time) },
             curve = run.Cautious.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
             curveBest = run.Best.Select(c => new { minute = HeatCommand.R(c.Minute), core = HeatCommand.R(c.Core.Celsius), surface = HeatCommand.R(c.Surface.Celsius) }),
             lethality,
             assumptions,
-            validity = "Constant properties, one constant medium on all faces, no freezing, no evaporation, no air pocket; 0 to 120 °C, 1 to 1000 mm.",
+            validity = layered is null ? "Constant properties, one constant medium on all faces, no freezing, no evaporation, no air pocket; 0 to 120 °C, 1 to 1000 mm." : "Constant properties, no freezing, layers and medium as named; 0 to 120 °C (an oven with a wet face to 300), up to 24 h.",
             caution = Findings.Caution,
         };
         string text = (until is { } wanted
                 ? run.CautiousToTarget is null ? $"The middle never reaches {HeatCommand.F(wanted)} °C.\n" : $"{HeatCommand.F(wanted)} °C in the middle: {Show(run.CautiousToTarget)} (cautious), {Show(run.BestToTarget)} (best), {Show(run.OffToTarget)} with the medium 1 °C off and the piece 10 % thicker.\n"
                 : $"After {HeatCommand.F(run.Cautious[^1].Minute)} min the middle is at {HeatCommand.F(run.Cautious[^1].Core.Celsius)} °C (cautious), {HeatCommand.F(run.Best[^1].Core.Celsius)} °C (best).\n")
-            + (time is null ? "" : $"Over the stated ranges (100 samples): {Minute(time.Low)} to {Minute(time.High)}, at worst {Minute(time.Most)}. What matters most: {time.Effects[0].Range.What}, {Minute(time.Effects[0].AtLow)} to {Minute(time.Effects[0].AtHigh)} by itself ({time.Effects[0].Range.Why}).\n")
-            + string.Concat(lethality.Select(l => $"{l.organism} in {l.matrix}: {HeatCommand.F(l.log10.cautious)} log (cautious), {HeatCommand.F(l.log10.best)} log (best); at worst over the ranges {HeatCommand.F(l.worst)} log, what matters most: {l.matters[0].What}\n"))
+            + (time is null ? "" : $"Over the stated ranges ({(layered is null ? "100" : "40")} samples): {Minute(time.Low)} to {Minute(time.High)}, at worst {Minute(time.Most)}. What matters most: {time.Effects[0].Range.What}, {Minute(time.Effects[0].AtLow)} to {Minute(time.Effects[0].AtHigh)} by itself ({time.Effects[0].Range.Why}).\n")
+            + string.Concat(lethality.Select(l => $"{l.organism} in {l.matrix}: {HeatCommand.F(l.log10.cautious)} log (cautious), {HeatCommand.F(l.log10.best)} log (best); at worst over the ranges {HeatCommand.F(l.worst)} log, what matters most: {(l.matters.IsEmpty ? time?.Effects[0].Range.What ?? "not sampled here" : l.matters[0].What)}\n"))
             + string.Join("\n", assumptions) + "\n" + Findings.Caution;
         return (document, text);
     }

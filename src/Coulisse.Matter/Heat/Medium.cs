@@ -63,6 +63,34 @@ public sealed record Medium(Func<double, double> At, ImmutableArray<Duration> Br
             ? new Medium(s => set.Celsius + (rise.Kelvin * Math.Exp(-s / recovery.TotalSeconds)), [])
             : throw new ArgumentOutOfRangeException(nameof(rise), rise.Kelvin, "A loaded cold room is 0 to 40 K too warm and comes back in a time above 0.");
 
+    /// <summary>An oven whose door is opened: each time its air falls by so much and comes back, set − fall·exp(−t/τ).</summary>
+    /// <param name="set">Setting.</param>
+    /// <param name="fall">By how much it falls, 0 to 150 K; openings before it is back add up, never below the fall from the setting.</param>
+    /// <param name="recovery">τ, after which 37 % of the fall is left.</param>
+    /// <param name="openings">When.</param>
+    public static Medium DoorOpened(Temperature set, TemperatureDelta fall, Duration recovery, ImmutableArray<Duration> openings)
+        => recovery > Duration.Zero && fall.Kelvin is >= 0 and <= 150
+            ? new Medium(s => set.Celsius - (fall.Kelvin * Math.Min(1, openings.Select(o => s - o.TotalSeconds).Where(t => t >= 0).Sum(t => Math.Exp(-t / recovery.TotalSeconds)))), [.. openings.Where(o => o > Duration.Zero).Distinct().Order()])
+            : throw new ArgumentOutOfRangeException(nameof(fall), fall.Kelvin, "A door lets out 0 to 150 K, and the oven comes back in a time above 0.");
+
+    /// <summary>Ice and water around warm food: at 1 °C while the ice suffices, else at the temperature all of it comes to. Cautious: the food's heat is taken to be in the water from the start.</summary>
+    /// <param name="ice">Ice.</param>
+    /// <param name="water">Water poured on it.</param>
+    /// <param name="tap">Its temperature.</param>
+    /// <param name="food">Food.</param>
+    /// <param name="start">Its temperature.</param>
+    public static Medium IceWater(Mass ice, Mass water, Temperature tap, Mass food, Temperature start)
+    {
+        const double Melting = 333.6;
+        const double OfWater = 4.19;
+        const double OfFood = 3.8;
+        double heat = (food.Grams * OfFood * start.Celsius) + (water.Grams * OfWater * tap.Celsius) - (ice.Grams * Melting);
+        double all = (food.Grams * OfFood) + ((water.Grams + ice.Grams) * OfWater);
+        return ice.Grams >= 0 && water.Grams > 0 && tap.Celsius is >= 0 and <= 40
+            ? Constant(Temperature.FromCelsius(Math.Max(1, all > 0 ? heat / all : 1)))
+            : throw new ArgumentOutOfRangeException(nameof(water), water.Grams, "Ice water holds some water, from the tap at 0 to 40 °C.");
+    }
+
     /// <summary>One medium until a moment, then another that begins there (out of the bath, into ice water).</summary>
     public Medium Then(Duration moment, Medium next)
     {
