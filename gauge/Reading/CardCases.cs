@@ -5,33 +5,68 @@ using Coulisse.Formats.In;
 
 namespace Coulisse.Gauge.Reading;
 
-/// <summary>Whole cards in every layout: does each line stand in its component?</summary>
+/// <summary>Whole cards in every layout: does each line stand in its component, has each step its figures, are yields read, and are no more questions asked than a careful reader would?</summary>
 internal static class CardCases
 {
-    public static Score Run(string data)
+    public static List<Score> Run(IEnumerable<JsonElement> cases)
     {
-        Score score = new("cards: component of each line");
-        foreach (JsonElement c in ReadingGauge.Cases(data, "card"))
+        (Score lines, Score minutes, Score degrees) = (new("cards: component of each line"), new("cards: minutes of each step"), new("cards: temperatures of each step"));
+        (Score yields, Score doubts) = (new("cards: yields"), new("cards: no more doubts than expected"));
+        foreach (JsonElement c in cases)
         {
-            if (!c.GetProperty("expect").TryGetProperty("components", out JsonElement components))
+            Dish? dish = Incoming.ToCard(c.GetProperty("input").GetString()!).Match(t => CardReader.Read(t).Match<Dish?>(d => d, _ => null), _ => null);
+            JsonElement e = c.GetProperty("expect");
+            foreach (JsonElement component in Array(e, "components"))
             {
-                continue;
+                Lines(lines, dish, CaseFile.Id(c), component);
             }
 
-            Dish? dish = Incoming.ToCard(c.GetProperty("input").GetString()!).Match(t => CardReader.Read(t).Match<Dish?>(d => d, _ => null), _ => null);
-            foreach (JsonElement component in components.EnumerateArray())
+            foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _) && s.TryGetProperty("times", out _) && s.TryGetProperty("temperatures", out _)))
             {
-                string name = component.GetProperty("name").GetString()!;
-                foreach (JsonElement i in component.GetProperty("ingredients").EnumerateArray())
-                {
-                    (string food, double? amount) = i.ValueKind == JsonValueKind.Array ? (i[0].GetString()!, Number(i[1])) : (i.GetProperty("food").GetString()!, Number(i.GetProperty("amount")));
-                    score.Add(dish?.Components.Any(k => Named(k.Name, name, dish) && k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food) && (amount is null || f.Amount == amount || f.Grams == amount))) == true, () => $"{c.GetProperty("id").GetString()} {name}: {amount} {food}");
-                }
+                Step? read = dish?.Components.SelectMany(k => k.Steps).FirstOrDefault(s => s.Text.Contains(Plain(step.GetProperty("starts").GetString()!), StringComparison.OrdinalIgnoreCase));
+                Figures(minutes, degrees, read, CaseFile.Id(c), step);
+            }
+
+            foreach (JsonElement y in Array(e, "yields").Where(y => y.ValueKind == JsonValueKind.Object && y.GetProperty("amount").ValueKind == JsonValueKind.Number))
+            {
+                double want = y.GetProperty("amount").GetDouble();
+                yields.Add(dish is not null && dish.Yields.Concat(dish.Components.SelectMany(k => k.Makes)).Any(m => Math.Abs(m.Amount - want) < 0.01), () => $"{CaseFile.Id(c)} {y} read {string.Join(", ", dish?.Yields.Select(m => m.Text) ?? [])}");
+            }
+
+            if (e.TryGetProperty("doubts", out JsonElement few) && few.ValueKind == JsonValueKind.Number)
+            {
+                doubts.Add(dish is not null && dish.Doubts.Length <= few.GetInt32(), () => $"{CaseFile.Id(c)} {few.GetInt32()} expected: {string.Join(" / ", dish?.Doubts.Select(d => d.Question) ?? [])}");
             }
         }
 
-        return score;
+        return [lines, minutes, degrees, yields, doubts];
     }
+
+    private static void Lines(Score score, Dish? dish, string id, JsonElement component)
+    {
+        string name = component.GetProperty("name").GetString()!;
+        foreach (JsonElement i in component.GetProperty("ingredients").EnumerateArray())
+        {
+            (string food, double? amount) = i.ValueKind == JsonValueKind.Array ? (i[0].GetString()!, Number(i[1])) : (i.GetProperty("food").GetString()!, Number(i.GetProperty("amount")));
+            score.Add(dish?.Components.Any(k => Named(k.Name, name, dish) && k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food) && (amount is null || f.Amount == amount || f.Grams == amount))) == true,
+                () => $"{id} {name}: {amount} {food}, read {string.Join(" | ", dish?.Components.Where(k => k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food))).Select(k => $"{k.Name}: {k.Ingredients.SelectMany(l => l.Foods).Where(f => Alike(f.Food, food)).Select(f => $"{f.Amount} {f.Unit} {f.Food}").First()}") ?? [])}");
+        }
+    }
+
+    private static void Figures(Score minutes, Score degrees, Step? read, string id, JsonElement step)
+    {
+        string want = string.Join(' ', step.GetProperty("times").EnumerateArray().Select(t => $"{CaseFile.Say(t.GetProperty("minutesMin"))}-{CaseFile.Say(t.GetProperty("minutesMax"))}"));
+        string got = string.Join(' ', read?.Times.Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}")) ?? ["no such step"]);
+        string wantC = string.Join(' ', step.GetProperty("temperatures").EnumerateArray().Select(t => CaseFile.Say(t.GetProperty("c"))).Where(t => t.Length > 0));
+        bool inherited = step.GetProperty("temperatures").EnumerateArray().Any(t => t.TryGetProperty("inherited", out _));
+        string gotC = string.Join(' ', read?.Temperatures.Where(t => inherited || !t.Inherited).Select(t => FormattableString.Invariant($"{t.Celsius:0.##}")) ?? ["no such step"]);
+        minutes.Add(want == got, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {want}, read {got}");
+        degrees.Add(wantC == gotC, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {wantC}, read {gotC}");
+    }
+
+    private static IEnumerable<JsonElement> Array(JsonElement e, string key) => e.TryGetProperty(key, out JsonElement a) && a.ValueKind == JsonValueKind.Array ? a.EnumerateArray() : [];
+
+    private static string Plain(string s) => s.Trim().Replace("℃", "°C", StringComparison.Ordinal).Replace('〜', '~').Replace('’', '\'').Replace('–', '-');
 
     private static double? Number(JsonElement e) => e.ValueKind == JsonValueKind.Number ? e.GetDouble() : null;
 

@@ -13,6 +13,16 @@ internal static class ReadingGauge
     /// <summary>gauge reading [FOLDER]: the folder that holds reading/ and measures/.</summary>
     public static int Run(string[] args)
     {
+        if (Option(args, "--fuzz") is { } count)
+        {
+            return long.TryParse(count, CultureInfo.InvariantCulture, out long n) && int.TryParse(Option(args, "--seed") ?? "1", CultureInfo.InvariantCulture, out int seed) ? Fuzz.FuzzGauge.Run(n, seed, Start.StartGauge.Root(), Beside()) : Usage();
+        }
+
+        if (Option(args, "--cases") is { } file)
+        {
+            return CaseFile.Run(file);
+        }
+
         if ((args.Length > 0 ? args[0] : Beside()) is not { } data || !Directory.Exists(Path.Combine(data, "reading")))
         {
             Console.Error.WriteLine("gauge reading: the outside data is not beside the repository; name its folder, or set COULISSE_SHARED.");
@@ -20,24 +30,19 @@ internal static class ReadingGauge
         }
 
         Console.OutputEncoding = new UTF8Encoding(false);
-        List<Score> scores = [Patterns(data), .. LineCases(data), .. StepCases(data), CardCases.Run(data), .. Labelled.Run(data)];
-        foreach (Score s in scores)
-        {
-            foreach (string miss in s.Misses)
-            {
-                Console.WriteLine($"  {s.Name}: {miss}");
-            }
-        }
-
-        Console.WriteLine();
-        foreach (Score s in scores)
-        {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{s.Name,-46} {s.Right,5} of {s.All,5}  {100.0 * s.Right / Math.Max(1, s.All),6:0.00} %"));
-        }
-
+        List<Score> scores = [Patterns(data), .. CaseFile.Of(Cases(data)), .. Labelled.Run(data)];
+        CaseFile.Print(scores);
         Speed(data);
         return 0;
     }
+
+    private static int Usage()
+    {
+        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --fuzz N [--seed S]");
+        return 2;
+    }
+
+    private static string? Option(string[] args, string name) => Array.IndexOf(args, name) is var i and >= 0 && i + 1 < args.Length ? args[i + 1] : null;
 
     private static string? Beside()
     {
@@ -79,58 +84,9 @@ internal static class ReadingGauge
         return score;
     }
 
-    private static IEnumerable<Score> LineCases(string data)
-    {
-        Score amounts = new("lines: amount, unit and grams");
-        Score foods = new("lines: food as written");
-        Score doubts = new("lines: without a doubt");
-        foreach (JsonElement c in Cases(data, "line"))
-        {
-            string input = c.GetProperty("input").GetString()!;
-            (IngredientLine line, System.Collections.Immutable.ImmutableArray<Doubt> asked) = CardReader.ReadLineWithDoubts(input, c.GetProperty("lang").GetString()!);
-            doubts.Add(asked.IsEmpty, () => $"“{input}”: {asked[0].Question}");
-            JsonElement[] want = [.. c.GetProperty("expect").GetProperty("foods").EnumerateArray()];
-            FoodAmount[] got = line.Kind == LineKind.Ingredient ? [.. line.Foods] : [];
-            if (want.Length == 0)
-            {
-                amounts.Add(got.Length == 0, () => $"“{input}” is no food");
-            }
-
-            for (int i = 0; i < want.Length; i++)
-            {
-                FoodAmount? f = got.Length == want.Length ? got[i] : null;
-                JsonElement w = want[i];
-                amounts.Add(f is not null && Same(w, "amount", f.Amount) && Same(w, "amountMax", f.AmountMax) && w.GetProperty("unit").GetString() == f.Unit && Same(w, "grams", f.Grams) && Same(w, "gramsMax", f.GramsMax), () => $"“{input}” read {f?.Amount} to {f?.AmountMax} {f?.Unit}, {f?.Grams} g");
-                foods.Add(string.Equals(w.GetProperty("food").GetString(), f?.Food, StringComparison.OrdinalIgnoreCase), () => $"“{input}” is {w.GetProperty("food").GetString()}, read {f?.Food}");
-            }
-        }
-
-        return [amounts, foods, doubts];
-    }
-
-    private static IEnumerable<Score> StepCases(string data)
-    {
-        Score minutes = new("steps: minutes");
-        Score degrees = new("steps: temperatures");
-        foreach (JsonElement c in Cases(data, "step"))
-        {
-            string input = c.GetProperty("input").GetString()!;
-            Step step = CardReader.ReadStep(input, c.GetProperty("lang").GetString()!);
-            JsonElement e = c.GetProperty("expect");
-            string want = string.Join(' ', e.GetProperty("times").EnumerateArray().Select(t => $"{Say(t.GetProperty("minutesMin"))}-{Say(t.GetProperty("minutesMax"))}"));
-            string got = string.Join(' ', step.Times.Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}")));
-            string wantC = string.Join(' ', e.GetProperty("temperatures").EnumerateArray().Select(t => Say(t.GetProperty("c"))).Where(t => t.Length > 0));
-            string gotC = string.Join(' ', step.Temperatures.Select(t => FormattableString.Invariant($"{t.Celsius:0.##}")));
-            minutes.Add(want == got, () => $"“{input}” is {want}, read {got}");
-            degrees.Add(wantC == gotC, () => $"“{input}” is {wantC}, read {gotC}");
-        }
-
-        return [minutes, degrees];
-    }
-
     private static void Speed(string data)
     {
-        string[] lines = [.. Cases(data, "line").Select(c => c.GetProperty("input").GetString()!)];
+        string[] lines = [.. Cases(data).Where(c => c.GetProperty("kind").GetString() == "line").Select(c => c.GetProperty("input").GetString()!)];
         int rounds = 20_000 / lines.Length;
         Array.ForEach(lines, l => CardReader.ReadLine(l, "en"));
         TimeSpan start = Cpu();
@@ -158,13 +114,8 @@ internal static class ReadingGauge
 
     private static TimeSpan Cpu() => Process.GetCurrentProcess().TotalProcessorTime;
 
-    /// <summary>The cases of one kind.</summary>
-    internal static IEnumerable<JsonElement> Cases(string data, string kind) => new[] { "reading/cases.jsonl", "reading/cases-2.jsonl" }
-        .SelectMany(f => File.ReadLines(Path.Combine(data, f))).Select(l => JsonDocument.Parse(l).RootElement).Where(e => e.GetProperty("kind").GetString() == kind);
+    /// <summary>The invented cases.</summary>
+    private static JsonElement[] Cases(string data) => [.. new[] { "reading/cases.jsonl", "reading/cases-2.jsonl" }.SelectMany(f => CaseFile.Rows(Path.Combine(data, f)))];
 
     private static double? Number(string s) => double.TryParse(s, NumberStyles.Float, CultureInfo.InvariantCulture, out double n) ? n : null;
-
-    private static bool Same(JsonElement e, string key, double? got) => e.GetProperty(key) is { ValueKind: JsonValueKind.Number } n ? got is { } g && Math.Abs(g - n.GetDouble()) <= 0.006 + 1e-4 * g : got is null;
-
-    private static string Say(JsonElement e) => e.ValueKind == JsonValueKind.Number ? FormattableString.Invariant($"{e.GetDouble():0.##}") : "";
 }

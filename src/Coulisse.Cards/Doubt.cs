@@ -17,7 +17,7 @@ public sealed record Candidate(string Text, string Plain);
 
 /// <summary>Something the card says against itself, or that is implausible; with both figures.</summary>
 /// <param name="Line">Card line.</param>
-/// <param name="Kind">"listed unused", "used unlisted", "sum mismatch", "yield mismatch", "measures clash", "temperatures clash", "implausible".</param>
+/// <param name="Kind">"listed unused", "used unlisted", "sum mismatch", "yield mismatch", "measures clash", "temperatures clash", "implausible", "time mismatch".</param>
 /// <param name="What">One sentence with both figures.</param>
 public sealed record Remark(int Line, string Kind, string What);
 

@@ -38,9 +38,6 @@ public sealed record IngredientLine
 
     /// <summary>Confidence of the reading, 0 to 1.</summary>
     public double Confidence { get; init; } = 1;
-
-    /// <summary>Token by token: what became of each piece of the line.</summary>
-    public ImmutableArray<ReadToken> Tokens { get; init; } = [];
 }
 
 /// <summary>A piece of a line and what the reader took it for.</summary>

@@ -132,6 +132,9 @@ public sealed record StepStorage(string Where, double? Days);
 /// <summary>One step of a method.</summary>
 public sealed record Step
 {
+    /// <summary>Heading inside the method it stands under, when that says when the work is done ("Day 1", "J-1", "The day before").</summary>
+    public string? Under { get; init; }
+
     /// <summary>Where it stands.</summary>
     public required Span Span { get; init; }
 

@@ -49,6 +49,34 @@ public sealed class FuzzTests
         TestContext.Current.TestOutputHelper?.WriteLine($"{count} inputs, seed {seed}");
     }
 
+    [Theory]
+    [InlineData(501)]
+    [InlineData(502)]
+    public void No_mutated_card_loses_a_word(int seed)
+    {
+        string[] corpus = Corpus();
+        Random random = new(seed);
+        for (int i = 0; i < (LongRun.On ? 500_000 : 3000); i++)
+        {
+            string text = Coulisse.Gauge.Reading.Fuzz.Mutation.Of(corpus[random.Next(corpus.Length)], random, 900);
+            if (CardReader.Read(new CardText(text)) is Parsed<Dish>.Ok { Value: var dish })
+            {
+                Assert.True(Coulisse.Gauge.Reading.Fuzz.Kept.Missing(text, dish) is null, $"seed {seed}, input {i}: {Coulisse.Gauge.Reading.Fuzz.Kept.Missing(text, dish)}\n{text}");
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("# A\n\nForgotten label:\n\n## B\n- 5 g salt\n", null)]
+    [InlineData("# A\n\n## B\n- 5 g salt\n\n1. Stir the salt.\n", null)]
+    public void The_look_for_lost_words_finds_what_is_gone(string text, string? missing)
+    {
+        Dish dish = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
+
+        Assert.Equal(missing, Coulisse.Gauge.Reading.Fuzz.Kept.Missing(text, dish));
+        Assert.NotNull(Coulisse.Gauge.Reading.Fuzz.Kept.Missing(text + "\nquince\n", dish));
+    }
+
     [Fact]
     public void Equal_text_gives_equal_readings_in_every_culture()
     {

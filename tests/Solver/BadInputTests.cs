@@ -79,6 +79,16 @@ public sealed class BadInputTests
         Assert.Empty(LiveSlot.Decide(service).Twins);
     }
 
+    [Fact]
+    public void A_row_of_what_is_shown_that_names_nothing_of_the_occasion_is_refused_with_what_could_be_meant()
+    {
+        SheetShow first = Sheet.Shows[0];
+        Problem p = Assert.Single(Review(DemoOccasion.Occasion with { Sheet = Sheet with { Shows = Sheet.Shows.Replace(first, first with { Component = "Lobster bisque" }) } }));
+
+        Assert.Equal(("PLN027", first.Line), (p.Code, p.Line));
+        Assert.Contains("whole plate", p.Hint, StringComparison.Ordinal);
+    }
+
     private static System.Collections.Immutable.ImmutableArray<Problem> Review(Occasion occasion)
         => WorkReview.Check(occasion, TaskBuilder.Build(occasion, DemoOccasion.BatchesOf(occasion), LiveSlot.Decide(occasion)));
 }

@@ -76,6 +76,11 @@ internal static class ListedUsed
     private static bool Any(string words, string steps)
     {
         string plain = Plain(words);
+        if (plain.Length == 0)
+        {
+            return true;
+        }
+
         if (Places.IsJapanese(plain[0]))
         {
             return steps.Contains(plain, StringComparison.Ordinal) || (plain.Length > 2 && (steps.Contains(plain[^2..], StringComparison.Ordinal) || steps.Contains(plain[..2], StringComparison.Ordinal)));

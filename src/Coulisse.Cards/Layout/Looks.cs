@@ -10,7 +10,7 @@ internal static class Looks
 
     /// <summary>True for a bullet.</summary>
     public static bool Bullet(string s) =>
-        s.Length > 1 && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is '•' or '・' or '◦' or '▪' or '●' or '☐');
+        s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is '•' or '・' or '◦' or '▪' or '●' or '☐');
 
     /// <summary>True when an amount stands at the front or at the end.</summary>
     public static bool Amounted(string body, string lang)
@@ -19,6 +19,8 @@ internal static class Looks
         {
             return false;
         }
+
+        body = Leaders.Plain(body);
 
         if (Reading.Amounts.At(body, 0, lang) is { } m && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
         {
@@ -31,7 +33,7 @@ internal static class Looks
             return false;
         }
 
-        Draft d = new();
+        Draft d = new(why: false);
         if (BackAmount.Take(body, lang, d) != body && d.Amount is not null)
         {
             return !Statement(body, lang);
@@ -97,7 +99,21 @@ internal static class Looks
             }
         }
 
-        return body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang);
+        return body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang);
+    }
+
+    /// <summary>"Prep 10 min | Cook 50 min | Serves 4", "4 personas · 50 minutos", "Feeds four, generously.": a short line that tells the yield in another way.</summary>
+    private static bool Told(string body, string lang)
+    {
+        if (body.Length is 0 or > 80 || body[0] is '(' or '【')
+        {
+            return false;
+        }
+
+        int bar = body.AsSpan().IndexOfAny('|', '·');
+        return bar > 0 && (Places.HasAny(body, "Serves", "Makes", "Prep", "Cook", "Pour", "Préparation", "Cuisson") || YieldWords.In(body[..bar].Trim(), default, lang) is not null) && !Reading.Amounts.At(body, 0, lang).HasValue
+            || bar > 0 && YieldWords.In(body[..bar].Trim(), default, lang) is not null
+            || !char.IsAsciiDigit(body[0]) && YieldWords.In(body, default, lang) is { } y && y.Amount > 0 && body.Count(' ') < 8;
     }
 
     /// <summary>"6 raciones", "4 portions", "27cm天板 1枚分", "4人分": a yield and nothing else.</summary>
@@ -108,7 +124,7 @@ internal static class Looks
             return false;
         }
 
-        return body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal)
+        return body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("台分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal)
             || (Numbers.Range(body, 0, lang) is { } n && body[Places.Skip(body, n.End)..].TrimEnd('.') is "raciones" or "portions" or "servings" or "personnes" or "porzioni" or "Portionen" or "Personen" or "persone" or "personas" or "serves" or "people" or "covers" or "couverts");
     }
 

@@ -91,7 +91,7 @@ internal static class Prose
                 continue;
             }
 
-            if (Reading.Amounts.At(s, i, lang) is not { Unit.Kind: "mass" or "volume" } m)
+            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" } or null))
             {
                 continue;
             }
@@ -104,6 +104,12 @@ internal static class Prose
             }
 
             string food = s[from..end].Trim();
+            // A bare count binds only a food everybody knows: "5 minutes" is none.
+            if (m.Unit is null or { Kind: "count" } && FoodIds.Match(food, lang) is null)
+            {
+                continue;
+            }
+
             if (food.Length > 1 && !Stops.Any(w => Places.WordAt(food, 0, w)))
             {
                 yield return $"{s[i..m.End].Trim()} {food}";

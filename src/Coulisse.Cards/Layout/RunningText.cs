@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A list inside running text: "GLAZE • lemon juice 80 g • isomalt 30 g Boil the juice. Add …".</summary>
 internal static class RunningText
 {
+    private static readonly string[] Openers = ["Para el ", "Para la ", "Para los ", "Para las ", "Pour le ", "Pour la ", "Pour les ", "Pour l'", "Für den ", "Für die ", "Für das ", "Per il ", "Per la ", "Per l'", "Per i ", "For the "];
     private static readonly char[] Dots = ['•', '·', '▪', '●', '◦'];
 
     /// <summary>True when a line holds a list: two or more dots with amounts behind them.</summary>
@@ -13,6 +14,46 @@ internal static class RunningText
     {
         int first = s.AsSpan(1).IndexOfAny(Dots);
         return first >= 0 && s.AsSpan(first + 2).IndexOfAny(Dots) >= 0 && LineKinds.HasAmount(s, lang);
+    }
+
+    /// <summary>"Para el caramelo: 120 g de azúcar y 2 cucharadas de agua.": what a part takes, told in one line under its name. False for any other line.</summary>
+    public static bool Labelled(RawLine raw, string lang, List<Piece> into)
+    {
+        string s = Folding.Line(raw.Text).TrimEnd('.');
+        int colon = s.IndexOf(':');
+        if (colon is < 6 or > 50 || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || !Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase)))
+        {
+            return false;
+        }
+
+        List<string> foods = [.. Foods(s[(colon + 1)..].Trim(), lang)];
+        if (foods.Count < 2 || !foods.TrueForAll(f => f.Length is > 2 and < 80) || Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count)
+        {
+            return false;
+        }
+
+        into.Add(new Piece(PieceKind.Heading, s[..colon].Trim(), raw.Span, 2));
+        into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
+        return true;
+    }
+
+    private static IEnumerable<string> Foods(string s, string lang)
+    {
+        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        foreach (string part in s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            // "and" parts two amounts; "salt and pepper" it leaves together.
+            int at = part.LastIndexOf(and, StringComparison.OrdinalIgnoreCase);
+            string tail = at > 0 ? part[(at + and.Length)..] : "";
+            if (at > 0 && LineKinds.HasAmount(part[..at], lang) && (Amounts.At(tail, 0, lang) is not null || Lexicon.Longest("part", tail, 0, 3, lang, out _) is not null || lang is "es" && tail.StartsWith("la ", StringComparison.Ordinal)))
+            {
+                yield return part[..at];
+                yield return tail;
+                continue;
+            }
+
+            yield return part.StartsWith(and.TrimStart(), StringComparison.OrdinalIgnoreCase) ? part[(and.Length - 1)..] : part;
+        }
     }
 
     /// <summary>The pieces of such a line.</summary>

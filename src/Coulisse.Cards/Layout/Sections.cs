@@ -8,7 +8,9 @@ internal static class Sections
     /// <summary>"ingredients", "method", "notes"; null for a name.</summary>
     public static string? Of(string name, string lang)
     {
-        string key = Folding.Key(name);
+        // "Ingredients (serves 4)", "材料(4人分)"
+        int open = name.IndexOf('(');
+        string key = Folding.Key(open > 1 ? name[..open].TrimEnd() : name);
         if (Lexicon.Word("ingredients", key, lang) is not null)
         {
             return "ingredients";
@@ -22,10 +24,13 @@ internal static class Sections
         return Lexicon.Word("notes", key, lang) is not null ? "notes" : null;
     }
 
+    /// <summary>True for a heading that says when the work is done.</summary>
+    public static bool IsDay(string name) => Day(Folding.Key(name));
+
     /// <summary>"Day 1", "J-1", "Jour J", "Tag 2", "Día 1", "Giorno 1": when the work is done, not what is made.</summary>
     private static bool Day(string key)
     {
-        if (key is "jour j" or "the day" or "on the day" or "the day before" or "la veille" or "am vortag" or "el dia antes" or "il giorno prima" or "当日" or "前日")
+        if (key is "jour j" or "the day" or "on the day" or "the day before" or "two days before" or "three days before" or "the night before" or "the evening before" or "day before" or "two days ahead" or "the day ahead" or "la veille" or "am vortag" or "el dia antes" or "il giorno prima" or "当日" or "前日")
         {
             return true;
         }

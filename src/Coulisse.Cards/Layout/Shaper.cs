@@ -15,6 +15,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool _steps;
     private bool _headedList;
     private bool _named;
+    private int _count;
 
     /// <summary>The pieces in the order of the text.</summary>
     public List<Piece> Shape()
@@ -45,6 +46,14 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return i + 1;
         }
+        else if (Boxed(s) is { } name)
+        {
+            Head(name, 2, raw.Span);
+        }
+        else if (s.StartsWith("**", StringComparison.Ordinal) && Looks.Statement(Folding.Line(s), lang) && s.Length < 80)
+        {
+            Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
         else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
         {
             Head(Folding.Line(s).Trim(' ', ':'), 2, raw.Span);
@@ -56,6 +65,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         else if (_mode == "notes")
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
+        else if (!_steps && RunningText.Labelled(raw, lang, _pieces))
+        {
+            Note(_pieces.Count - 1);
         }
         else if (RunningText.Is(s, lang))
         {
@@ -139,6 +152,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
 
         bool opens = i == 0 || lines[i - 1].Block != raw.Block;
         bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Listed(lines[i + 1].Text);
+        bool over = listed && lines[i + 1].Indent > raw.Indent;
         if (body.Length < 40 && Sections.Of(body.TrimEnd(':', ' '), lang) is not null)
         {
             Head(body.TrimEnd(':', ' '), 2, raw.Span);
@@ -157,13 +171,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (_mode == "method")
         {
-            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            Add(new Piece(PieceKind.Step, Numbered(raw.Text), raw.Span));
         }
         else if (Title(body, i))
         {
             Head(body, 1, raw.Span);
         }
-        else if (!_marked && listed && (opens || Looks.Capitals(body)) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)))
+        else if (!_marked && listed && (opens || over || Looks.Capitals(body)) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)))
         {
             Head(body, 2, raw.Span);
         }
@@ -203,6 +217,16 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
+        if (lang == "ja" && body[^1] == '。')
+        {
+            return false;
+        }
+
+        if (!_marked && Leaders.In(body))
+        {
+            return true;
+        }
+
         if (Looks.Amounted(body, lang))
         {
             // In a card with marked headings a sentence may open with a figure; there a list stands under its name, before the steps.
@@ -221,10 +245,28 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
 
         // In a card with marked headings and numbered steps a sentence between them stays a remark.
         return Looks.Work(body, lang) && (!_marked || !_numbered) && (body[^1] is '.' or '。' || !_marked)
-            || !_marked && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Step && body[^1] is '.' or '。' && !_numbered;
+            || !_marked && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Step && body[^1] is '.' or '。' && !_numbered
+            || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' && body.Count(' ') > 1 && lang is not "en";
     }
 
-    private bool Listed(string s) => Looks.Bullet(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
+    /// <summary>"3 Melt the butter": the number of a step without its stop, where it goes on from the one before.</summary>
+    private string Numbered(string s)
+    {
+        int i = 0;
+        while (i < s.Length && i < 2 && char.IsAsciiDigit(s[i]))
+        {
+            i++;
+        }
+
+        bool next = i > 0 && i + 1 < s.Length && s[i] == ' ' && (char.IsUpper(s[i + 1]) || Places.IsJapanese(s[i + 1])) && int.Parse(s.AsSpan(0, i), System.Globalization.CultureInfo.InvariantCulture) == _count + 1;
+        _count += next ? 1 : 0;
+        return next ? s[(i + 1)..] : s;
+    }
+
+    /// <summary>"【生地】", "〈Glaze〉": a heading in a box of its own; null for any other line.</summary>
+    private static string? Boxed(string s) => s.Length is > 2 and < 60 && (s[0], s[^1]) is ('【', '】') or ('〈', '〉') or ('《', '》') or ('〔', '〕') or ('［', '］') ? Folding.Line(s.AsSpan(1, s.Length - 2)) : null;
+
+    private bool Listed(string s) => Looks.Bullet(s) || Leaders.In(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
 
     private int Table(int i, int end)
     {

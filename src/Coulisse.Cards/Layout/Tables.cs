@@ -55,11 +55,22 @@ internal static class Tables
 
         if (plan.Amounts.Count == 1 || plan.SecondMeasures)
         {
+            if (names.Length > 1 && names[0].Length > 1 && names.Skip(1).All(n => n.Length == 0))
+            {
+                into.Add(new Piece(PieceKind.Heading, names[0].Trim(':', ' '), rows[0].Span, 2));
+            }
+
             foreach ((string[] cells, Span span) in body)
             {
                 Single(cells, span, plan, names, lang, into);
             }
 
+            return true;
+        }
+
+        if (plan.Sizes && body.Exists(r => Group(r.Cells, plan)))
+        {
+            Grouped(body, plan, names, lang, into);
             return true;
         }
 
@@ -80,6 +91,46 @@ internal static class Tables
         Totals(body, names, plan, lang, into);
         return true;
     }
+
+    /// <summary>Sizes side by side, and parts one under the other: each part with its first size; the other sizes stand beside it.</summary>
+    private static void Grouped(List<(string[] Cells, Span Span)> body, TableColumns plan, string[] names, string lang, List<Piece> into)
+    {
+        for (int from = 0; from < body.Count;)
+        {
+            int to = from + 1;
+            while (to < body.Count && !Group(body[to].Cells, plan))
+            {
+                to++;
+            }
+
+            bool headed = Group(body[from].Cells, plan);
+            if (headed)
+            {
+                into.Add(new Piece(PieceKind.Heading, At(body[from].Cells, plan.Food).Trim(' ', ':'), body[from].Span, 2));
+            }
+
+            for (int a = 0; a < plan.Amounts.Count; a++)
+            {
+                string size = At(names, plan.Amounts[a]);
+                if (a > 0)
+                {
+                    into.Add(new Piece(PieceKind.Variant, size, body[from].Span, 2));
+                }
+
+                foreach ((string[] cells, Span span) in body.Skip(headed ? from + 1 : from).Take(to - from - (headed ? 1 : 0)))
+                {
+                    if (At(cells, plan.Amounts[a]) is { Length: > 0 } amount && LineKinds.HasAmount(amount, lang))
+                    {
+                        into.Add(new Piece(PieceKind.Item, Line(WithUnit(amount, size, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                    }
+                }
+            }
+
+            from = to;
+        }
+    }
+
+    private static bool Group(string[] cells, TableColumns plan) => At(cells, plan.Food).Length > 0 && cells.Count(c => c.Length > 0) == 1;
 
     /// <summary>The printed sum of the column of totals: kept as a total, never added.</summary>
     private static void Totals(List<(string[] Cells, Span Span)> body, string[] names, TableColumns plan, string lang, List<Piece> into)
@@ -133,6 +184,8 @@ internal static class Tables
             return $"{food}: {amount}";
         }
 
+        // A hyphen before a figure in a cell is a sign, not the mark of an item.
+        amount = amount.Length > 1 && amount[0] == '-' && char.IsAsciiDigit(amount[1]) ? "\u2212" + amount[1..] : amount;
         int open = amount.IndexOf('(');
         string front = open > 0 ? amount[..open].Trim() : amount;
         string back = open > 0 ? " " + amount[open..] : "";

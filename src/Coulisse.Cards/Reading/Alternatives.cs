@@ -43,17 +43,37 @@ internal static class Alternatives
                 string rest = w[(or.Length + 1)..].Trim();
                 if (rest.StartsWith("more", StringComparison.OrdinalIgnoreCase) || rest.StartsWith("less", StringComparison.OrdinalIgnoreCase) || rest.StartsWith("to taste", StringComparison.OrdinalIgnoreCase))
                 {
-                    d.Tokens.Add(new ReadToken(w, "note", w));
+                    d.Tokens?.Add(new ReadToken(w, "note", w));
                     return true;
                 }
 
                 d.Alternative = rest;
-                d.Tokens.Add(new ReadToken(w, "alternative", rest));
+                d.Tokens?.Add(new ReadToken(w, "alternative", rest));
                 return true;
             }
         }
 
         return false;
+    }
+
+    /// <summary>"2 small or 1 large fennel bulb": the other size is the alternative, the food stands behind it.</summary>
+    public static string OfSize(string s, string lang, Draft d)
+    {
+        if (d.Grade is null || d.Unit is not null || d.Amount is null)
+        {
+            return s;
+        }
+
+        foreach (string or in Ors(lang))
+        {
+            if (Places.WordAt(s, 0, or) && Places.Skip(s, or.Length) is var at && at < s.Length && char.IsAsciiDigit(s[at]) && Amounts.At(s, at, lang) is { Unit: null, Size: not null } m)
+            {
+                d.Alternative = s[at..];
+                return s[Places.Skip(s, m.End)..];
+            }
+        }
+
+        return s;
     }
 
     /// <summary>Splits "quark or thick yoghurt" in the food itself.</summary>
@@ -68,8 +88,9 @@ internal static class Alternatives
                 d.Food = d.Food[..at].TrimEnd(' ', ',');
                 if (!rest.StartsWith("more", StringComparison.OrdinalIgnoreCase))
                 {
+                    d.Food = lang == "en" ? SharedHead.Of(d.Food, rest) : d.Food;
                     d.Alternative ??= rest;
-                    d.Tokens.Add(new ReadToken(rest, "alternative", rest));
+                    d.Tokens?.Add(new ReadToken(rest, "alternative", rest));
                 }
 
                 return;

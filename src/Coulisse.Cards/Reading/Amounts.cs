@@ -21,12 +21,21 @@ internal static class Amounts
         int i = Places.Skip(s, at);
         bool upTo = false;
         bool atLeast = false;
-        for (int guard = 0; guard < 3; guard++)
+        // Words may bound or hedge an amount; a figure stands for itself.
+        for (int guard = 0; guard < 3 && i < s.Length && !char.IsAsciiDigit(s[i]); guard++)
         {
-            if (Bound(s, i, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "höchstens") is var up and > 0) { upTo = true; i = up; }
+            if (Bound(s, i, "up to", "no more than", "not more than", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "höchstens") is var up and > 0) { upTo = true; i = up; }
             else if (Bound(s, i, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum") is var low and > 0) { atLeast = true; i = low; }
             else if (Hedge(s, i, lang) is var hedge and > 0) { i = hedge; }
             else { break; }
+        }
+
+        // "scant 1/2 cup", "a heaped 2 tbsp": how full stands before the figure
+        string? before = null;
+        if (i < s.Length && char.IsLetter(s[i]) && Lexicon.Longest("fill", s, i, 2, lang, out int filled) is { } full && Places.Skip(s, filled) is var figure && figure < s.Length && (char.IsAsciiDigit(s[figure]) || Numbers.Vulgar(s[figure]) > 0))
+        {
+            before = full;
+            i = figure;
         }
 
         if (Places.WordAt(s, i, "the") && i + 4 < s.Length && char.IsAsciiDigit(s[i + 4]))
@@ -40,6 +49,13 @@ internal static class Amounts
         }
 
         int j = Places.Skip(s, number.End);
+        if (Places.WordAt(s, j, "or so"))
+        {
+            // "a dozen or so mint leaves"
+            number = number with { End = j + 5 };
+            j = Places.Skip(s, j + 5);
+        }
+
         if (j < s.Length && s[j] == '-' && number.End == j && j + 1 < s.Length && char.IsLetter(s[j + 1]))
         {
             // "14 1/2-ounce", "7-grain": only a unit may follow the hyphen.
@@ -51,7 +67,7 @@ internal static class Amounts
             j++;
         }
 
-        return After(s, number, j, lang) is { } m ? m with { UpTo = upTo, AtLeast = atLeast } : null;
+        return After(s, number, j, lang) is { } m ? m with { UpTo = upTo, AtLeast = atLeast, Fill = m.Fill ?? before } : null;
     }
 
     /// <summary>Fill, size and unit after a number.</summary>

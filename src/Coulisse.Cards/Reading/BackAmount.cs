@@ -40,7 +40,9 @@ internal static class BackAmount
 
             int end = Places.Skip(t, m.End);
             string rest = t[end..];
-            bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest);
+            bool second = rest.Length > 3 && rest[0] == '/' && m.Unit is not null && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit: not null } other && other.End >= rest.Length;
+            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || Weighed(rest);
+            bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
             if (!closes && !colon && !(m.Unit is null && PieceWord(rest)))
             {
@@ -49,6 +51,18 @@ internal static class BackAmount
 
             PartReader.Take(d, m with { End = m.End }, t);
             string food = t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+            if (second)
+            {
+                d.Second = rest[1..].Trim();
+                return food;
+            }
+
+            if (aside)
+            {
+                d.Prepare(rest.TrimStart('-', ' '));
+                return food;
+            }
+
             if (Each(rest))
             {
                 rest = rest[(rest.IndexOf(' ') is var sp and > 0 ? sp : rest.Length)..];
@@ -98,7 +112,7 @@ internal static class BackAmount
         if (last.Length is 1 or 2 && last[0] is > '0' and <= '9' && int.TryParse(last, System.Globalization.CultureInfo.InvariantCulture, out int n) && n <= 36)
         {
             d.Amount = n;
-            d.Tokens.Add(new ReadToken(last, "amount", last));
+            d.Tokens?.Add(new ReadToken(last, "amount", last));
             return food;
         }
 
@@ -113,6 +127,9 @@ internal static class BackAmount
     }
 
     private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
+
+    /// <summary>"1.5 kg peeled weight": how it was weighed.</summary>
+    private static bool Weighed(string rest) => rest.EndsWith(" weight", StringComparison.OrdinalIgnoreCase) && rest.Count(' ') == 1;
 
     private static bool PieceWord(string rest) => Places.WordAt(rest, 0, "pavés") || Places.WordAt(rest, 0, "filets");
 

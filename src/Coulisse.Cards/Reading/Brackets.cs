@@ -87,7 +87,7 @@ internal static class Brackets
         else if (Lexicon.Longest("optional", w, 0, 3, lang, out _) is not null)
         {
             d.Optional = true;
-            d.Tokens.Add(new ReadToken(w, "optional", "may be left out"));
+            d.Tokens?.Add(new ReadToken(w, "optional", "may be left out"));
         }
         else if (Alternatives.In(w, lang, d) || Pointers.In(w, d))
         {
@@ -112,7 +112,7 @@ internal static class Brackets
         else if (w.Contains('%') || w.Contains("bloom", StringComparison.OrdinalIgnoreCase) || IsSize(w))
         {
             d.Graded(w);
-            d.Tokens.Add(new ReadToken(w, "grade", w));
+            d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
         else if (w.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || (w.EndsWith('用') && !w.EndsWith("使用", StringComparison.Ordinal)))
         {
@@ -121,7 +121,7 @@ internal static class Brackets
         else if (IsNamedGrade(w))
         {
             d.Graded(w);
-            d.Tokens.Add(new ReadToken(w, "grade", w));
+            d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
         else if (Lexicon.Longest("part", w, 0, 3, lang, out _) is not null && lang != "ja")
         {
@@ -129,7 +129,7 @@ internal static class Brackets
         }
         else if (lang == "ja" && w.EndsWith('印'))
         {
-            d.Tokens.Add(new ReadToken(w, "brand", w));
+            d.Tokens?.Add(new ReadToken(w, "brand", w));
         }
         else if (FoodWords.IsPreparation(w, lang) || lang == "ja")
         {
@@ -137,7 +137,7 @@ internal static class Brackets
         }
         else
         {
-            d.Tokens.Add(new ReadToken(w, "note", w));
+            d.Tokens?.Add(new ReadToken(w, "note", w));
         }
     }
 
@@ -165,7 +165,7 @@ internal static class Brackets
             d.Graded(size);
         }
 
-        d.Tokens.Add(new ReadToken(w, "unit", unit.Unit));
+        d.Tokens?.Add(new ReadToken(w, "unit", unit.Unit));
         return true;
     }
 
@@ -187,7 +187,7 @@ internal static class Brackets
         }
 
         d.State = d.State is null ? w : d.State + ", " + w;
-        d.Tokens.Add(new ReadToken(w, "state", w));
+        d.Tokens?.Add(new ReadToken(w, "state", w));
         return true;
     }
 
@@ -195,7 +195,7 @@ internal static class Brackets
     {
         string t = w;
         bool from = false;
-        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "約", "およそ"])
+        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "約", "およそ"])
         {
             if (t.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
             {
@@ -260,13 +260,14 @@ internal static class Brackets
         if (grams is { } bought && (from || Places.HasAny(rest, "to buy", "as bought", "whole", "unpeeled", "gross", "brutto", "brut")))
         {
             d.Bought = bought;
-            d.Tokens.Add(new ReadToken(w, "as bought", System.FormattableString.Invariant($"{bought} g to buy")));
+            d.Tokens?.Add(new ReadToken(w, "as bought", System.FormattableString.Invariant($"{bought} g to buy")));
             return true;
         }
 
         if (Places.HasAny(rest, "each", "pièce", "cada", "l'una", "ciascuno", "pro Stück", "a piece"))
         {
             PartReader.Content(d, m.Number.Min, m.Unit);
+            d.GramsMax = m.Number.Max is { } most && d.Grams is { } least && m.Number.Min > 0 ? least / m.Number.Min * most : d.GramsMax;
             return true;
         }
 
@@ -288,7 +289,7 @@ internal static class Brackets
         }
         else if (m.Unit.Kind == "length")
         {
-            d.Tokens.Add(new ReadToken(w, "size", w));
+            d.Tokens?.Add(new ReadToken(w, "size", w));
         }
         else
         {

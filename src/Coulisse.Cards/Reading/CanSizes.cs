@@ -38,7 +38,7 @@ internal static class CanSizes
         d.Amount = count;
         d.Unit = can;
         d.Graded(s[sign..size.End]);
-        d.Tokens.Add(new ReadToken(s[sign..size.End], "grade", "size of the can"));
+        d.Tokens?.Add(new ReadToken(s[sign..size.End], "grade", "size of the can"));
         return s[Places.Skip(s, PartReader.Of(s, Places.Skip(s, end), lang))..];
     }
 }

@@ -4,9 +4,10 @@ using Coulisse.Cards.Words;
 namespace Coulisse.Cards.Reading;
 
 /// <summary>Walks the lines of a card once and puts each where its shape says it belongs.</summary>
-internal sealed class CardBuilder(string text)
+internal sealed class CardBuilder(string text, string lang)
 {
-    private readonly string _lang = Tongue.Of(text);
+    private readonly string _lang = lang;
+    private readonly FoodIds _ids = new(lang);
     private readonly List<Component> _components = [];
     private readonly List<IngredientLine> _lines = [];
     private readonly List<Step> _steps = [];
@@ -26,6 +27,9 @@ internal sealed class CardBuilder(string text)
     private string? _name;
     private Span _span;
     private string? _group;
+    private string? _under;
+    private Span _groupSpan;
+    private bool _groupTaken = true;
     private string _mode = "";
     private double? _oven;
     private double? _dishOven;
@@ -33,7 +37,7 @@ internal sealed class CardBuilder(string text)
     /// <summary>The dish.</summary>
     public Dish Build()
     {
-        List<RawLine> lines = CardLines.Of(text);
+        List<RawLine> lines = BrokenLines.Joined(CardLines.Of(text));
         foreach (Piece piece in new Shaper(lines, _lang).Shape())
         {
             switch (piece.Kind)
@@ -68,24 +72,48 @@ internal sealed class CardBuilder(string text)
         }
     }
 
+    /// <summary>A label that no line followed is a sentence of the part.</summary>
+    private void Loose()
+    {
+        if (_group is { } left && !_groupTaken)
+        {
+            (_name is null ? _notes : _componentNotes).Add(new Note(left + ":", _groupSpan));
+        }
+    }
+
     private void Heading(string name, int level, Span span)
     {
         if (level == 1 && _title is null)
         {
             _title = name;
+            if (YieldWords.OfTitle(name, span, _lang) is { } made)
+            {
+                _yields.Add(made);
+            }
+
             return;
         }
 
+        Loose();
         _group = null;
         switch (Sections.Of(name, _lang))
         {
             case "notes": Close(); _mode = "notes"; break;
-            case { } section: _mode = section; break;
+            case { } section:
+                _mode = section;
+                _under = Sections.IsDay(name) ? name : null;
+                if (_yields.Count == 0 && name.IndexOf('(') > 0 && YieldWords.OfTitle(name, span, _lang) is { } made)
+                {
+                    _yields.Add(made);
+                }
+
+                break;
             default:
                 Close();
                 _mode = "";
                 _name = name;
                 _span = span;
+                _under = null;
                 break;
         }
     }
@@ -109,25 +137,31 @@ internal sealed class CardBuilder(string text)
 
     private void AddLine(string s, Span span)
     {
-        IngredientLine line = LineReader.Read(Footnotes.Strip(s, span.Line, _footnotes), _lang, span, _doubts);
+        IngredientLine line = LineReader.Read(Footnotes.Strip(s, span.Line, _footnotes), _lang, span, _doubts, _ids);
         if (line.Kind == LineKind.Heading)
         {
+            Loose();
             _group = line.Text.TrimEnd(':', ' ');
         }
 
-        (_variant is null ? _lines : _variantLines).Add(line with { Group = line.Kind == LineKind.Heading ? null : _group });
+        _groupTaken = true;
+
+        (_variant is null ? _lines : _variantLines).Add(_group is null || line.Kind == LineKind.Heading ? line : line with { Group = _group });
     }
 
     private void AddStep(string s, Span span)
     {
         EndOther();
         Step step = StepReader.Read(s, _lang, span, _name ?? "", _steps.Count + 1, _oven ?? _dishOven);
-        if (step.Temperatures.LastOrDefault(t => t.Of == TemperatureOf.Oven && !t.Inherited) is { } t)
+        StepTemperature[] set = [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
+        if (set.Length > 0)
         {
-            _oven = t.Celsius;
+            // "180 °C, fan 160 °C": what follows inherits the figure that stands for any oven.
+            bool fan = set.Length > 1 && set[^1].Fan == true && set[^2].Fan != true && set[^2].Celsius - set[^1].Celsius is >= 5 and <= 30;
+            _oven = (fan ? set[^2] : set[^1]).Celsius;
         }
 
-        _steps.Add(step);
+        _steps.Add(_under is null ? step : step with { Under = _under });
     }
 
     private void Paragraph(string s, Span span)
@@ -143,9 +177,12 @@ internal sealed class CardBuilder(string text)
             return;
         }
 
-        if (s[^1] == ':' && s.Length < 80)
+        if (s[^1] == ':' && s.Length < 80 && YieldWords.In(s, span, _lang) is null)
         {
+            Loose();
             _group = s.TrimEnd(':');
+            _groupSpan = span;
+            _groupTaken = false;
             return;
         }
 
@@ -161,6 +198,8 @@ internal sealed class CardBuilder(string text)
     private void Close()
     {
         EndOther();
+        Loose();
+        _groupTaken = true;
         if (_name is null && _lines.Count == 0 && _steps.Count == 0)
         {
             return;

@@ -25,7 +25,7 @@ public static class CardReader
             return Refuse("CRD003", "This is a binary file, not a text.", "Save it as text, Markdown or HTML.");
         }
 
-        return new Parsed<Dish>.Ok(new CardBuilder(text).Build());
+        return new Parsed<Dish>.Ok(new CardBuilder(text, Tongue.Of(text)).Build());
     }
 
     /// <summary>Reads one ingredient line on its own.</summary>
@@ -37,9 +37,14 @@ public static class CardReader
     public static (IngredientLine Line, ImmutableArray<Doubt> Doubts) ReadLineWithDoubts(string line, string lang)
     {
         List<Doubt> doubts = [];
-        IngredientLine read = LineReader.Read(line, lang, new Span(0, line.Length, 1), doubts);
+        IngredientLine read = LineReader.Read(line, lang, new Span(0, line.Length, 1), doubts, new FoodIds(lang));
         return (read, [.. doubts]);
     }
+
+    /// <summary>Token by token: what became of each piece of an ingredient line. Made only here, when somebody asks.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="lang">Language code.</param>
+    public static ImmutableArray<ReadToken> Why(string line, string lang) => LineReader.Why(line, lang);
 
     /// <summary>Reads one step on its own.</summary>
     /// <param name="step">The step.</param>

@@ -67,6 +67,12 @@ internal static class Clock
             i++;
         }
 
+        foreach (string again in (ReadOnlySpan<string>)["more", "further", "extra", "weitere", "weiteren", "autres", "altri", "más"])
+        {
+            // "5 more minutes"
+            i = Places.WordAt(s, i, again) ? Places.Skip(s, i + again.Length) : i;
+        }
+
         if (TimeWords.Unit(s, i, out int end) is not { } unit)
         {
             return Prime(s, n, at);

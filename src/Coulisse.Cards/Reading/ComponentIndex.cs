@@ -40,6 +40,11 @@ internal sealed class ComponentIndex
     {
         bool the = line.StartsWith("the ", StringComparison.OrdinalIgnoreCase) || line.Contains(" of the ", StringComparison.OrdinalIgnoreCase);
         int best = Other(_names, food, own);
+        if (_codes.Count == 0 && !the)
+        {
+            return best == int.MaxValue ? null : _all[best].Name;
+        }
+
         foreach (string word in Tokens(food))
         {
             best = Math.Min(best, Other(_codes, word, own));

@@ -10,6 +10,12 @@ internal static class CountedParts
     /// <summary>Sets the unit of a count whose food ends in a part.</summary>
     public static void Name(Draft d, string lang)
     {
+        if (d.Unit?.Unit == "sheet" && lang is "es" or "it" && !Places.HasAny(d.Food, "gelatina", "colla", "colapez", "pasta", "hojaldre", "sfoglia", "fillo", "filo", "alga", "nori", "arroz", "riso", "obulato", "papel", "carta"))
+        {
+            // "1 hoja de laurel", "4 foglie di salvia": a sheet only of what is rolled or set.
+            d.Unit = Lexicon.Unit("leaf", "en");
+        }
+
         if (d.Unit is not null || d.Amount is null)
         {
             return;
@@ -36,7 +42,7 @@ internal static class CountedParts
             && unit.Unit is "leaf" or "slice" or "wedge" or "cube" or "strand" or "sprig" or "stalk" or "spear" or "floret" or "segment" or "strip" or "stem" or "chunk" or "ring" or "rasher" && !(unit.Unit is "leaf" or "stick" && Places.HasAny(d.Food[..space], Own)))
         {
             d.Unit = unit;
-            d.Tokens.Add(new ReadToken(d.Food[(space + 1)..], "unit", unit.Unit));
+            d.Tokens?.Add(new ReadToken(d.Food[(space + 1)..], "unit", unit.Unit));
         }
     }
 }

@@ -1,9 +1,10 @@
 using Coulisse.Cards.Words;
+using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards.Reading;
 
 /// <summary>A food amount while it is being read.</summary>
-internal sealed class Draft
+internal sealed class Draft(bool why)
 {
     public string Food = "";
     public double? Amount;
@@ -26,9 +27,12 @@ internal sealed class Draft
     public string? Reference;
     public bool Repaired;
     public bool Milli;
+    public bool Minus;
     public bool Whole;
     public bool The;
-    public List<ReadToken> Tokens = [];
+    /// <summary>What became of each piece; kept only when somebody asks, as it is more than all the rest.</summary>
+    public readonly List<ReadToken>? Tokens = why ? [] : null;
+    public FoodMatch? Known;
 
     public void Prepare(string words)
     {
@@ -36,7 +40,7 @@ internal sealed class Draft
         if (words.Length > 0)
         {
             Preparation = Preparation is null ? words : Preparation + (Preparation.EndsWith("ly", StringComparison.Ordinal) ? " " : ", ") + words;
-            Tokens.Add(new ReadToken(words, "preparation", words));
+            Tokens?.Add(new ReadToken(words, "preparation", words));
         }
     }
 
@@ -59,7 +63,7 @@ internal sealed class Draft
 
         return new FoodAmount
         {
-            Food = Food, Amount = Amount, AmountMax = AmountMax, Unit = Amount is null && AmountMax is null ? null : Unit?.Unit ?? "piece", Fill = Fill, Grade = Grade, Preparation = Preparation,
+            Food = Food, FoodId = Known?.Id, FoodConfidence = Known?.Confidence ?? 0, Amount = Amount, AmountMax = AmountMax, Unit = Amount is null && AmountMax is null ? null : Unit?.Unit ?? "piece", Fill = Fill, Grade = Grade, Preparation = Preparation,
             Optional = Optional, Use = Use, Grams = grams, GramsMax = gramsMax, SecondMeasure = Second, Alternative = Alternative, State = State, BoughtGrams = Bought,
             Percent = Percent, PercentOf = PercentOf, PackGrams = PackGrams,
         };

@@ -32,6 +32,12 @@ internal static class EachOf
 
         from = Places.WordAt(s, from, "of") ? Places.Skip(s, from + 2) : from;
         string[] foods = [.. s[from..].Replace($" {And(lang)} ", ", ", StringComparison.OrdinalIgnoreCase).Replace(" & ", ", ", StringComparison.Ordinal).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods)];
+        if (lang == "en" && foods.Length > 1)
+        {
+            // "each of cumin and coriander seeds"
+            foods = [.. foods.Select(f => SharedHead.Of(f, foods[^1]))];
+        }
+
         return foods.Length > 1 && s.IndexOf('(', from) < 0 ? [.. foods.Select(f => $"{s[..m.End]} {f}")] : null;
     }
 

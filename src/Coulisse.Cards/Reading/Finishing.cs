@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards.Reading;
 
@@ -15,12 +14,11 @@ internal static class Finishing
         dish = SideBySide.Fold(dish, doubts);
         dish = StepPlacing.Place(dish);
         ComponentIndex index = new(dish.Components);
-        Dictionary<string, FoodMatch?> known = new(StringComparer.OrdinalIgnoreCase);
         List<Remark> remarks = [.. dish.Remarks];
         ImmutableArray<Component>.Builder components = ImmutableArray.CreateBuilder<Component>(dish.Components.Length);
         foreach (Component c in dish.Components)
         {
-            Component linked = FoodIds.In(Linking.Components(c, index), dish.Language, known);
+            Component linked = Linking.Components(c, index);
             if ((long)c.Ingredients.Length * c.Steps.Length > MostUses)
             {
                 remarks.Add(new Remark(c.Span.Line, "too long to link", $"“{c.Name}” has {c.Ingredients.Length} lines and {c.Steps.Length} steps: what each step takes was not looked for."));
@@ -35,6 +33,7 @@ internal static class Finishing
 
         dish = dish with { Components = components.MoveToImmutable() };
         remarks.AddRange(Checks.CrossChecks.Of(dish));
+        doubts.AddRange(OvenScale.Of(dish));
         return dish with
         {
             Measures = Reading.Measures.Of(dish), Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],

@@ -2,16 +2,29 @@ using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>Names the food of our table that a cook's words mean, when that is sure: a wrong food is worse than none.</summary>
-internal static class FoodIds
+/// <summary>Names the food of our table that a cook's words mean, when that is sure: a wrong food is worse than none. Each wording is looked up once a card.</summary>
+internal sealed class FoodIds(string lang)
 {
     private const double Sure = 0.8;
+    private const int LongestName = 60;
+    private readonly Dictionary<string, FoodMatch?> _known = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The component with its foods named; each wording is looked up once a card.</summary>
-    public static Component In(Component c, string lang, Dictionary<string, FoodMatch?> known) => c with
+    /// <summary>The food a wording of this card surely means; null when none is sure. A name of many words is a sentence.</summary>
+    public FoodMatch? Of(string food)
     {
-        Ingredients = [.. c.Ingredients.Select(l => l with { Foods = [.. l.Foods.Select(f => One(f, lang, known))] })],
-    };
+        if (food.Length is 0 or > LongestName)
+        {
+            return null;
+        }
+
+        if (!_known.TryGetValue(food, out FoodMatch? match))
+        {
+            match = Match(food, lang) is { Confidence: >= Sure } sure ? sure : null;
+            _known.Add(food, match);
+        }
+
+        return match;
+    }
 
     /// <summary>The food a wording means; null also for what is no wording: half a pair, a sign outside every alphabet.</summary>
     public static FoodMatch? Match(string name, string lang)
@@ -25,22 +38,5 @@ internal static class FoodIds
         }
 
         return FoodTable.Default.Match(name, lang);
-    }
-
-    private static FoodAmount One(FoodAmount f, string lang, Dictionary<string, FoodMatch?> known)
-    {
-        // A part of another component is no food, and a name of many words is a sentence.
-        if (f.FromComponent is not null || f.Food.Length is 0 or > 60)
-        {
-            return f;
-        }
-
-        if (!known.TryGetValue(f.Food, out FoodMatch? match))
-        {
-            match = Match(f.Food, lang);
-            known.Add(f.Food, match);
-        }
-
-        return match is { Confidence: >= Sure } ? f with { FoodId = match.Id, FoodConfidence = match.Confidence } : f;
     }
 }

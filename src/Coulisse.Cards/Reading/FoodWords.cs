@@ -5,6 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Takes from a food's words what is not its name: size, preparation, purpose, temperature, maker.</summary>
 internal static class FoodWords
 {
+    // What is done to these makes another food, sold by that name.
+    private static readonly string[] Named = ["pan rallado", "queso rallado", "pomodori pelati", "pomodoro pelato", "pane grattugiato", "lait concentré", "lait fermenté", "leche condensada", "leche evaporada", "latte condensato"];
     private static readonly string[] Meats = ["beef", "pork", "lamb", "veal", "turkey", "chicken", "meat", "mutton", "venison", "rice"];
 
     /// <summary>Leaves the name as written and puts the rest where it belongs.</summary>
@@ -32,7 +34,7 @@ internal static class FoodWords
 
         if (d.Food.Length > 0)
         {
-            d.Tokens.Add(new ReadToken(d.Food, "food", d.Food));
+            d.Tokens?.Add(new ReadToken(d.Food, "food", d.Food));
         }
 
         Alternatives.Complete(d, lang);
@@ -104,7 +106,7 @@ internal static class FoodWords
                 }
 
                 d.Use = use;
-                d.Tokens.Add(new ReadToken(d.Food[i..end], "use", use));
+                d.Tokens?.Add(new ReadToken(d.Food[i..end], "use", use));
                 d.Food = i == 0 ? d.Food[PartReader.Of(d.Food, Places.Skip(d.Food, end), lang)..].Trim() : d.Food[..i].TrimEnd(' ', ',');
                 return;
             }
@@ -141,7 +143,7 @@ internal static class FoodWords
         if (joint is "at" or "à" or "a" or "bei" or "mit" or "de" or "about")
         {
             d.State = d.Food[(i + 1)..].Trim();
-            d.Tokens.Add(new ReadToken(d.State, "state", d.State));
+            d.Tokens?.Add(new ReadToken(d.State, "state", d.State));
             d.Food = d.Food[..Math.Max(word, 0)].TrimEnd();
         }
 
@@ -209,7 +211,7 @@ internal static class FoodWords
             return;
         }
 
-        for (int guard = 0; guard < 3; guard++)
+        for (int guard = 0; guard < 3 && !Named.Any(n => d.Food.EndsWith(n, StringComparison.OrdinalIgnoreCase)); guard++)
         {
             int space = d.Food.LastIndexOf(' ');
             int two = space > 0 ? d.Food.LastIndexOf(' ', space - 1) : -1;
@@ -228,7 +230,7 @@ internal static class FoodWords
                 {
                     string tail = d.Food[(at + 1)..];
                     d.Preparation = d.Preparation is null ? tail : tail + ", " + d.Preparation;
-                    d.Tokens.Add(new ReadToken(tail, "preparation", tail));
+                    d.Tokens?.Add(new ReadToken(tail, "preparation", tail));
                     d.Food = d.Food[..at];
                     space = -1;
                     break;
@@ -283,7 +285,7 @@ internal static class FoodWords
         }
 
         string brand = string.Join(' ', w[first..(last + 1)]);
-        d.Tokens.Add(new ReadToken(brand, "brand", brand));
+        d.Tokens?.Add(new ReadToken(brand, "brand", brand));
         d.Food = string.Join(' ', w[..first].Concat(w[(last + 1)..]));
     }
 

@@ -28,7 +28,8 @@ internal sealed class Footnotes
     /// <summary>Takes a footnote that names another food; false for any other sentence.</summary>
     public static bool Take(string s, Footnotes notes)
     {
-        if (!Marks.Contains(s[0]))
+        // Words that no line leads to stay a sentence.
+        if (!Marks.Contains(s[0]) || !notes._lines.ContainsValue(s[0]))
         {
             return false;
         }

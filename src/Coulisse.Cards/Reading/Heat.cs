@@ -77,7 +77,8 @@ internal static class Heat
             }
 
             string? op = operations.LastOrDefault(o => o.At < i).Id ?? main;
-            bool? fan = fanWord || Near(after, "fan", "chaleur tournante", "heißluft", "umluft", "ventil", "convection") || Near(before[Math.Max(0, before.Length - 6)..], "fan ") ? true : Near(after, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
+            string own = Own(after);
+            bool? fan = fanWord || Near(own, "fan", "chaleur tournante", "heißluft", "umluft", "ventil", "convection") || Near(before[Math.Max(0, before.Length - 6)..], "fan ") ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
             found.Add(new StepTemperature(Of(before, after, op, main, celsius), celsius, words)
             {
                 Fan = fan,
@@ -131,6 +132,14 @@ internal static class Heat
         int k = Places.Skip(s, n.End);
         bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Places.WordAt(s, k, "for") || Places.WordAt(s, k, "and") || Places.WordAt(s, k, "until") || Places.WordAt(s, k, "pendant") || Places.WordAt(s, k, "durante") || Places.WordAt(s, k, "per") || Places.WordAt(s, k, "fan") || Places.WordAt(s, k, "et") || Places.WordAt(s, k, "y") || Places.WordAt(s, k, "e");
         return leads && ends;
+    }
+
+    /// <summary>What stands behind a figure and before the next one; a "fan" right before the next figure is of that.</summary>
+    private static string Own(string after)
+    {
+        int next = after.AsSpan().IndexOfAnyInRange('0', '9');
+        string own = next < 0 ? after : after[..next];
+        return next >= 0 && own.TrimEnd().EndsWith("fan", StringComparison.Ordinal) ? "" : own;
     }
 
     private static bool Near(string s, params ReadOnlySpan<string> words)

@@ -20,9 +20,9 @@ internal static class JapanesePart
     }
 
     /// <summary>The part's reading.</summary>
-    public static Draft Read(string s)
+    public static Draft Read(string s, bool why)
     {
-        Draft d = new();
+        Draft d = new(why);
         List<string> brackets = [];
         s = Brackets.Take(s, brackets);
         s = Whole(s);
@@ -42,6 +42,14 @@ internal static class JapanesePart
             d.Food = d.Food[..^1];
         }
 
+        int purpose = d.Food.IndexOf('用');
+        if (purpose is > 0 and < 5 && purpose + 1 < d.Food.Length && d.Amount is null)
+        {
+            // "飾り用ミント"
+            d.Use = d.Use is null ? d.Food[..(purpose + 1)] : d.Food[..(purpose + 1)] + "; " + d.Use;
+            d.Food = d.Food[(purpose + 1)..].TrimStart('の', ' ');
+        }
+
         if (d.Food.EndsWith('の') || d.Food.EndsWith('を'))
         {
             d.Food = d.Food[..^1];
@@ -54,7 +62,7 @@ internal static class JapanesePart
         }
 
         Alternatives.Complete(d, "ja");
-        d.Tokens.Add(new ReadToken(d.Food, "food", d.Food));
+        d.Tokens?.Add(new ReadToken(d.Food, "food", d.Food));
         return d;
     }
 
@@ -117,7 +125,7 @@ internal static class JapanesePart
             {
                 Set(d, n, Lexicon.Unit(w, "ja"));
                 int end = n.End < s.Length && s[n.End] is '杯' ? n.End + 1 : n.End;
-                return s[..at] + " " + s[end..];
+                return s[..at] + " " + Behind(s[end..], d, at > 0);
             }
         }
 
@@ -140,7 +148,16 @@ internal static class JapanesePart
                 continue;
             }
 
-            if (Unit(s, j, out int end) is { } unit)
+            if (Unit(s, j, out int end) is { Kind: "length" } && end < s.Length && s[end] == '角' && s.AsSpan(end + 1).IndexOfAnyInRange('0', '9') is 0 or 1)
+            {
+                // "昆布 10cm角1枚": how large the piece is
+                d.Graded(s[i..(end + 1)]);
+                s = s[..i].TrimEnd() + " " + s[(end + 1)..].TrimStart();
+                i = s.AsSpan(0, Math.Min(i, s.Length)).TrimEnd().Length;
+                continue;
+            }
+
+            if (Unit(s, j, out end) is { } unit)
             {
                 Set(d, n, unit);
                 string before = s[..i].TrimEnd();
@@ -149,7 +166,14 @@ internal static class JapanesePart
                     before = before[..^1];
                 }
 
-                return before + " " + s[end..];
+                if (before.Length > 2 && before[^1] is '大' or '中' or '小' && before[^2] == ' ')
+                {
+                    // "にんじん 中1本"
+                    d.Graded(before[^1..]);
+                    before = before[..^2];
+                }
+
+                return before + " " + Behind(s[end..], d, before.Length > 0);
             }
 
             if (n.End >= s.Length && i > 0)
@@ -160,6 +184,25 @@ internal static class JapanesePart
         }
 
         return s;
+    }
+
+    /// <summary>What stands behind the amount: 分 of a counter, 強 and 弱 for a little more or less, and after a space how it is cut.</summary>
+    private static string Behind(string tail, Draft d, bool foodBefore)
+    {
+        string t = tail.TrimStart('分');
+        if (t.Length > 0 && t[0] is '強' or '弱' && (t.Length == 1 || t[1] == ' '))
+        {
+            d.Fill = t[0] == '強' ? "generous" : "scant";
+            t = t[1..];
+        }
+
+        if (foodBefore && t.Length > 1 && t[0] == ' ' && Places.IsJapanese(t[1]) && Lexicon.Unit(t.AsSpan(1), "ja") is null && !t.Contains("または", StringComparison.Ordinal) && !t.Contains("又は", StringComparison.Ordinal) && t.AsSpan().IndexOfAnyInRange('0', '9') < 0)
+        {
+            d.Prepare(t);
+            return "";
+        }
+
+        return t;
     }
 
     private static UnitWord? Unit(string s, int at, out int end)
@@ -197,7 +240,7 @@ internal static class JapanesePart
         d.AmountMax = n.Max;
         d.Unit = unit;
         d.Repaired = n.Repaired;
-        d.Tokens.Add(new ReadToken(System.FormattableString.Invariant($"{n.Min}"), "amount", System.FormattableString.Invariant($"{n.Min} {unit?.Unit}")));
+        d.Tokens?.Add(new ReadToken(System.FormattableString.Invariant($"{n.Min}"), "amount", System.FormattableString.Invariant($"{n.Min} {unit?.Unit}")));
     }
 
     private static string Words(string s, Draft d)

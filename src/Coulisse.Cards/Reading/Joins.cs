@@ -34,6 +34,7 @@ internal static class Joins
             else if (c == ' ' || c == ',')
             {
                 length = AndBefore(s, i, start, lang);
+                length = length == 0 && c == ',' && Series(s, i, start, lang) ? 1 : length;
             }
             else if (c == '/' && i > 0 && s[i - 1] == ' ' && i + 1 < s.Length && s[i + 1] == ' ' && EndsWithNumber(s, i))
             {
@@ -49,9 +50,15 @@ internal static class Joins
         }
 
         Add(parts, s[start..]);
-        if (parts.Count == 1 && !LineKinds.HasAmount(s, lang))
+        if (parts.Count == 1 && NameList.Of(s, lang) is { } names)
         {
-            return Unamounted(s, lang);
+            return names;
+        }
+
+        // The amount is looked for last: nearly no line is a pair of names.
+        if (parts.Count == 1 && Unamounted(s, lang) is { Count: > 1 } pair && !LineKinds.HasAmount(s, lang))
+        {
+            return pair;
         }
 
         return parts.Count == 0 ? [s] : parts;
@@ -70,7 +77,7 @@ internal static class Joins
         if (d.Amount is null && Extra(d.Food) is { } extra)
         {
             last.Use = last.Use is null ? extra : last.Use + "; " + extra;
-            last.Tokens.Add(new ReadToken(d.Food, "use", extra));
+            last.Tokens?.Add(new ReadToken(d.Food, "use", extra));
             return;
         }
 
@@ -169,7 +176,7 @@ internal static class Joins
         }
 
         // "più quello per la teglia", "plus extra for"
-        foreach (string more in (ReadOnlySpan<string>)["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "sowie etwas", "et un peu"])
+        foreach (string more in (ReadOnlySpan<string>)["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "plus a drizzle", "plus a few", "sowie etwas", "et un peu"])
         {
             if (Places.WordAt(s, j, more) || s.AsSpan(j).StartsWith(more, StringComparison.OrdinalIgnoreCase))
             {
@@ -178,6 +185,20 @@ internal static class Joins
         }
 
         return 0;
+    }
+
+    /// <summary>"1 carota, 1 costa di sedano e 1 cipolla": a comma before a count, in a line that goes on with "and" and another count.</summary>
+    private static bool Series(string s, int comma, int start, string lang)
+    {
+        int k = Places.Skip(s, comma + 1);
+        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" } } m || !HasMeasure(s, start, comma, lang) || Places.Skip(s, m.End) is var food && (food >= s.Length || !char.IsLetter(s[food])))
+        {
+            return false;
+        }
+
+        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        int later = s.IndexOf(and, m.End, StringComparison.OrdinalIgnoreCase);
+        return later > 0 && later + and.Length < s.Length && char.IsAsciiDigit(s[later + and.Length]);
     }
 
     private static bool HasMeasure(string s, int start, int end, string lang)
@@ -198,7 +219,7 @@ internal static class Joins
             }
         }
 
-        foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "più quello per", "un po' per", "plus extra", "plus more", "plus a little"])
+        foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "più quello per", "un po' per", "plus extra", "plus more", "plus a little"])
         {
             if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (s.Length == w.Length || s[w.Length] == ' '))
             {
@@ -234,7 +255,7 @@ internal static class Joins
 
         // "Salz, Pfeffer": two names and nothing else
         int comma = s.IndexOf(',');
-        if (comma > 1 && s.LastIndexOf(',') == comma && IsSalt(s[..comma]) && IsSalt(s[comma..]) && s.AsSpan(0, comma).IndexOf(' ') < 0 && s.AsSpan(comma).Count(' ') < 3)
+        if (comma > 1 && s.LastIndexOf(',') == comma && IsSalt(s[..comma]) && IsSalt(s[comma..]) && s.AsSpan(0, comma).IndexOf(' ') < 0 && s.AsSpan(comma).Count(' ') < 4)
         {
             return [s[..comma].Trim(), s[(comma + 1)..].Trim()];
         }

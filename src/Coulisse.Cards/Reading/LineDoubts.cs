@@ -15,6 +15,12 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: letters stand where digits should. Is it {read}?", [new Candidate(read, $"{read} {d.Food}"), new Candidate("another amount", line)], $"{read} or another amount", Weight(d)));
         }
 
+        if (d.Minus)
+        {
+            string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();
+            doubts.Add(new Doubt(number, $"“{line}”: a minus stands before the amount. Is it {(read.Length > 0 ? read : "an amount")}, or none?", [new Candidate(read.Length > 0 ? read : "an amount", $"{read} {d.Food}".Trim()), new Candidate("none", $"0 g {d.Food}")], $"{read} or nothing", Weight(d)));
+        }
+
         if (d.Milli)
         {
             doubts.Add(new Doubt(number, $"“{line}”: “m” is no unit of amount. Is it {Say(d.Amount)} ml?", [new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}"), new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}")], $"{Say(d.Amount)} ml or {Say(d.Amount)} g", Weight(d)));

@@ -29,7 +29,7 @@ internal static class LineKinds
             return LineKind.Heading;
         }
 
-        if (Opens(s, "see ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", "*", "※"))
+        if (Opens(s, "see ", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", "*", "※"))
         {
             return LineKind.Note;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -8,45 +9,69 @@ internal static class LineReader
     private const int LongestLine = 2000;
 
     /// <summary>The line's reading and the questions it raises.</summary>
-    public static IngredientLine Read(string raw, string lang, Span span, List<Doubt> doubts)
+    /// <param name="raw">The line as typed.</param>
+    /// <param name="lang">Language code.</param>
+    /// <param name="span">Where it stands.</param>
+    /// <param name="doubts">Takes the questions.</param>
+    /// <param name="ids">Names the foods of our table; null to leave them unnamed.</param>
+    public static IngredientLine Read(string raw, string lang, Span span, List<Doubt> doubts, FoodIds? ids = null)
     {
-        string s = Marks.Strip(raw.Length <= LongestLine ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestLine)));
-        IngredientLine line = new() { Span = span, Text = s };
-        if (s.Length == 0)
-        {
-            return line with { Kind = LineKind.Note };
-        }
-
-        LineKind kind = LineKinds.Of(s, lang);
+        string s = Plain(raw);
+        LineKind kind = s.Length == 0 ? LineKind.Note : LineKinds.Of(s, lang);
         if (kind != LineKind.Ingredient)
         {
-            return line with { Kind = kind, Tokens = [new ReadToken(s, kind.ToString().ToLowerInvariant(), s)] };
+            return new IngredientLine { Span = span, Text = s, Kind = kind };
         }
 
-        List<Draft> drafts = [];
-        foreach (string part in EachOf.Parts(s, lang) ?? Joins.Split(s, lang))
+        List<Draft> drafts = Drafts(s, lang, why: false);
+        if (drafts.Count > 0 && Signs.Minus(raw))
         {
-            if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
-            {
-                drafts[^1].Use = drafts[^1].Use is { } use ? use + "; " + extra : extra;
-                drafts[^1].Tokens.Add(new ReadToken(part, "use", extra));
-                continue;
-            }
-
-            Draft draft = PartReader.Read(part, lang);
-            Joins.Merge(drafts, draft, lang);
+            drafts[0].Minus = true;
         }
 
         foreach (Draft d in drafts)
         {
             LineDoubts.Of(d, s, lang, span.Line, doubts);
+            d.Known = ids?.Of(d.Food);
         }
 
-        return line with
+        return new IngredientLine
         {
-            Foods = [.. drafts.Where(d => d.Food.Length > 0 || d.Amount is not null).Select(d => d.Done())],
-            Tokens = [.. drafts.SelectMany(d => d.Tokens)],
-            Confidence = drafts.Exists(d => d.Repaired || d.Milli) ? 0.6 : drafts.TrueForAll(d => d.Food.Length == 0) ? 0.3 : 1,
+            Span = span, Text = s, Foods = Foods(drafts),
+            Confidence = drafts.Exists(d => d.Repaired || d.Milli || d.Minus) ? 0.6 : drafts.TrueForAll(d => d.Food.Length == 0) ? 0.3 : 1,
         };
+    }
+
+    /// <summary>Token by token: what became of each piece of a line.</summary>
+    public static ImmutableArray<ReadToken> Why(string raw, string lang)
+    {
+        string s = Plain(raw);
+        LineKind kind = s.Length == 0 ? LineKind.Note : LineKinds.Of(s, lang);
+        return kind == LineKind.Ingredient ? [.. Drafts(s, lang, why: true).SelectMany(d => d.Tokens ?? [])] : [new ReadToken(s, kind.ToString().ToLowerInvariant(), s)];
+    }
+
+    private static ImmutableArray<FoodAmount> Foods(List<Draft> drafts) =>
+        drafts.Count == 1 ? drafts[0] is { Food.Length: 0, Amount: null } ? [] : [drafts[0].Done()] : [.. drafts.Where(d => d.Food.Length > 0 || d.Amount is not null).Select(d => d.Done())];
+
+    private static string Plain(string raw) => Marks.Strip(raw.Length <= LongestLine ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestLine)));
+
+    private static List<Draft> Drafts(string s, string lang, bool why)
+    {
+        List<Draft> drafts = [];
+        s = Leaders.Plain(s);
+        foreach (string part in EachOf.Parts(s, lang) ?? Joins.Split(s, lang))
+        {
+            if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
+            {
+                drafts[^1].Use = drafts[^1].Use is { } use ? use + "; " + extra : extra;
+                drafts[^1].Tokens?.Add(new ReadToken(part, "use", extra));
+                continue;
+            }
+
+            Draft draft = PartReader.Read(part, lang, why);
+            Joins.Merge(drafts, draft, lang);
+        }
+
+        return drafts;
     }
 }

@@ -9,10 +9,25 @@ internal static class Linking
     private const int MostPairs = 100_000;
 
     /// <summary>Marks the foods of a component that are made by another ("140 g hot C1 base", "the 273 g of dough").</summary>
-    public static Component Components(Component c, ComponentIndex index) => c with
+    public static Component Components(Component c, ComponentIndex index)
     {
-        Ingredients = [.. c.Ingredients.Select(line => line with { Foods = [.. line.Foods.Select(f => f.FromComponent is null && index.From(f.Food, line.Text, c) is { } from ? f with { FromComponent = from } : f)] })],
-    };
+        ImmutableArray<IngredientLine>.Builder? changed = null;
+        for (int i = 0; i < c.Ingredients.Length; i++)
+        {
+            IngredientLine line = c.Ingredients[i];
+            foreach (FoodAmount f in line.Foods)
+            {
+                if (f.FromComponent is null && index.From(f.Food, line.Text, c) is { } from)
+                {
+                    // A part of another component is no food of the table.
+                    changed ??= c.Ingredients.ToBuilder();
+                    changed[i] = changed[i] with { Foods = changed[i].Foods.Replace(f, f with { FromComponent = from, FoodId = null, FoodConfidence = 0 }) };
+                }
+            }
+        }
+
+        return changed is null ? c : c with { Ingredients = changed.ToImmutable() };
+    }
 
     /// <summary>Names the component each plate part comes from.</summary>
     public static ImmutableArray<PlatePart> Plate(IReadOnlyList<PlatePart> plate, ImmutableArray<Component> all) =>

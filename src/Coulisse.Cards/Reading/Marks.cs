@@ -19,8 +19,9 @@ internal static class Marks
             {
                 i += 3;
             }
-            else if (ListNumber(s, i) is var end and > 0)
+            else if (ListNumber(s, i) is var end and > 0 && !(i > 0 && end < s.Length && char.IsAsciiDigit(s[end])))
             {
+                // Behind the mark of an item "12. 5 g" is a figure the print broke.
                 i = end;
             }
 
@@ -41,13 +42,19 @@ internal static class Marks
     /// <summary>End of "1." or "12)" or "#." before a space; 0 when there is none. "1.30 g" is no list number.</summary>
     public static int ListNumber(string s, int at)
     {
+        // ① to ⑳
+        if (at < s.Length && s[at] is >= '\u2460' and <= '\u2473')
+        {
+            return at + 1;
+        }
+
         int i = at;
-        while (i < s.Length && i - at < 3 && (char.IsAsciiDigit(s[i]) || (s[i] == '#' && i == at)))
+        while (i < s.Length && i - at < 2 && (char.IsAsciiDigit(s[i]) || (s[i] == '#' && i == at)))
         {
             i++;
         }
 
-        return i > at && i + 1 < s.Length && s[i] is '.' or ')' && i > at && i + 1 < s.Length && s[i + 1] == ' ' ? i + 2
+        return i > at && i + 1 < s.Length && s[i] is '.' or ')' && i > at && i + 1 < s.Length && s[i + 1] is ' ' or '\t' ? i + 2
             : i > at && i < s.Length && s[i] is '．' or '、' && i > at ? i + 1 : 0;
     }
 }

@@ -6,26 +6,28 @@ namespace Coulisse.Cards.Reading;
 internal static class PartReader
 {
     /// <summary>The part's reading.</summary>
-    public static Draft Read(string part, string lang)
+    public static Draft Read(string part, string lang, bool why = false)
     {
-        Draft d = new();
+        Draft d = new(why);
         string s = part;
         if (lang == "ja" && JapanesePart.Reads(s))
         {
-            return JapanesePart.Read(s);
+            return JapanesePart.Read(s, why);
         }
 
         List<string> brackets = [];
         s = Shares.OnBracket(Brackets.Take(s, brackets), brackets);
-        s = PartOf(s, lang, d);
+        s = Labels.Take(s, lang, d);
+        s = PartOf.Take(s, lang, d);
         s = Front(s, lang, d);
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {
-            s = BackAmount.Take(s, lang, d);
+            s = Shares.Behind(UnitFirst.Take(s, lang, d), lang, d);
+            s = d.Amount is null && d.Percent is null ? BackAmount.Take(s, lang, d) : s;
             s = d.Amount is null ? BackAmount.Count(s.TrimEnd(' ', ',', '.', ';'), lang, d) ?? s : s;
         }
 
-        Tails.Read(s, lang, d);
+        Tails.Read(Alternatives.OfSize(s, lang, d), lang, d);
         foreach (string b in brackets)
         {
             Brackets.Read(b, lang, d);
@@ -33,37 +35,6 @@ internal static class PartReader
 
         FoodWords.Tidy(d, lang);
         return d;
-    }
-
-    /// <summary>"zest and juice of 2 limes", "white of 1 egg": the part is how it is prepared, the fruit is what is counted.</summary>
-    private static string PartOf(string s, string lang, Draft d)
-    {
-        if (Lexicon.Longest("part", s, 0, 4, lang, out int end) is not { } part)
-        {
-            return s;
-        }
-
-        int i = Places.Skip(s, end);
-        while (lang != "en" && Lexicon.Longest("prep", s, i, 2, lang, out int done) is not null)
-        {
-            // "la scorza grattugiata di un limone"
-            part = s[..done];
-            i = Places.Skip(s, done);
-        }
-
-        int of = Of(s, i, lang);
-        if (of == i && !(lang == "de" && (Places.WordAt(s, i, "einer") || Places.WordAt(s, i, "eines"))))
-        {
-            return s;
-        }
-
-        if (Amounts.At(s, of, lang) is { } m && m.Unit is null or { Unit: "piece" } && Amounts.At(s, of, lang) is not null)
-        {
-            d.Prepare(part);
-            return s[of..];
-        }
-
-        return s;
     }
 
     /// <summary>End of "of", "de", "d'", "di" at a place; the place itself when there is none.</summary>
@@ -151,6 +122,7 @@ internal static class PartReader
         i = Multiplied(s, i, lang, d);
         i = Compound(s, i, lang, d);
         i = Second(s, i, lang, d);
+        i = d.Second is null ? i : Third(s, i, lang);
         return AfterUnit(s, i, lang, d);
     }
 
@@ -210,10 +182,10 @@ internal static class PartReader
             d.Unit = null;
         }
 
-        d.Tokens.Add(new ReadToken(s[..Math.Min(m.Number.End, s.Length)].Trim(), "amount", System.FormattableString.Invariant($"{d.Amount}{(d.AmountMax is { } x ? System.FormattableString.Invariant($" to {x}") : "")}")));
+        d.Tokens?.Add(new ReadToken(s[..Math.Min(m.Number.End, s.Length)].Trim(), "amount", System.FormattableString.Invariant($"{d.Amount}{(d.AmountMax is { } x ? System.FormattableString.Invariant($" to {x}") : "")}")));
         if (m.Unit is not null)
         {
-            d.Tokens.Add(new ReadToken(s[Math.Min(m.Number.End, m.End)..m.End].Trim(), "unit", m.Unit.Unit));
+            d.Tokens?.Add(new ReadToken(s[Math.Min(m.Number.End, m.End)..m.End].Trim(), "unit", m.Unit.Unit));
         }
     }
 
@@ -225,6 +197,12 @@ internal static class PartReader
         {
             d.Milli = true;
             return m with { Unit = Lexicon.Unit("ml", "en"), End = i + 1 };
+        }
+
+        // "30 q yeast": print damage of g
+        if (m.Unit is null && i + 1 < s.Length && s[i] == 'q' && s[i + 1] == ' ' && !m.Number.InWords)
+        {
+            return m with { Unit = Lexicon.Unit("g", "en"), End = i + 1, Number = m.Number with { Repaired = true } };
         }
 
         return m;
@@ -303,7 +281,7 @@ internal static class PartReader
             d.PackGrams = null;
             d.Amount *= each.Number.Min;
             d.Unit = each.Unit;
-            d.Tokens.Add(new ReadToken(s[j..each.End], "amount", "times " + s[k..each.End]));
+            d.Tokens?.Add(new ReadToken(s[j..each.End], "amount", "times " + s[k..each.End]));
             return each.End;
         }
 
@@ -327,7 +305,7 @@ internal static class PartReader
         }
 
         d.Second ??= System.FormattableString.Invariant($"{each} {unit.Unit} each");
-        d.Tokens.Add(new ReadToken(System.FormattableString.Invariant($"{each} {unit.Unit}"), "content of one", System.FormattableString.Invariant($"{d.Grams} g in all")));
+        d.Tokens?.Add(new ReadToken(System.FormattableString.Invariant($"{each} {unit.Unit}"), "content of one", System.FormattableString.Invariant($"{d.Grams} g in all")));
     }
 
     /// <summary>"1 lb 4 oz", "2 kg 500 g": one amount told in two units.</summary>
@@ -363,12 +341,19 @@ internal static class PartReader
         string words = s[Places.Skip(s, j + 1)..m.End];
         if (s[j] == '±')
         {
-            d.Tokens.Add(new ReadToken(words, "tolerance", words));
+            d.Tokens?.Add(new ReadToken(words, "tolerance", words));
             return m.End;
         }
 
         SecondMeasure(d, m, words);
         return m.End;
+    }
+
+    /// <summary>"225g / 8oz / 1 cup butter": a third measure says nothing new.</summary>
+    private static int Third(string s, int i, string lang)
+    {
+        int j = Places.Skip(s, i);
+        return j < s.Length && s[j] == '/' && Amounts.At(s, Places.Skip(s, j + 1), lang) is { Unit: not null } m ? m.End : i;
     }
 
     /// <summary>Keeps the second measure; the weight of the two is the one that binds.</summary>
@@ -383,7 +368,7 @@ internal static class PartReader
             d.GramsMax = m.Number.Max is { } x ? Math.Round(x * b, 4) : null;
         }
 
-        d.Tokens.Add(new ReadToken(words, "second measure", d.Second));
+        d.Tokens?.Add(new ReadToken(words, "second measure", d.Second));
     }
 
     private static string Tidy(Measure m, string words) =>

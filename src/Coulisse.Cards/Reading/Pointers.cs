@@ -20,7 +20,7 @@ internal static class Pointers
 
         d.Reference = w;
         d.Whole |= w.StartsWith("all", StringComparison.OrdinalIgnoreCase) || w is "gesamt" or "tout" or "todo" or "tutto";
-        d.Tokens.Add(new ReadToken(w, "pointer", w));
+        d.Tokens?.Add(new ReadToken(w, "pointer", w));
         return true;
     }
 

@@ -19,6 +19,34 @@ internal static class Shares
         return s;
     }
 
+    /// <summary>"Salt, 2.2% of flour weight", "Sugar 12-15 % of fruit weight": the share behind the food. The line itself when there is none.</summary>
+    public static string Behind(string s, string lang, Draft d)
+    {
+        int sign = s.IndexOf('%');
+        int of = sign > 3 ? s.IndexOf(" of ", sign, StringComparison.OrdinalIgnoreCase) : -1;
+        if (of < 0 || of - sign > 2)
+        {
+            return s;
+        }
+
+        int from = sign;
+        while (from > 0 && (char.IsAsciiDigit(s[from - 1]) || s[from - 1] is ' ' or '.' or '-'))
+        {
+            from--;
+        }
+
+        string food = s[..from].TrimEnd(' ', ',', ':', '-');
+        if (food.Length < 3 || Numbers.Range(s, Places.Skip(s, from), lang) is not { InWords: false } n)
+        {
+            return s;
+        }
+
+        d.Percent = n.Min;
+        d.PercentOf = s[(of + 4)..].Trim().Replace(" weight", "", StringComparison.OrdinalIgnoreCase);
+        d.Tokens?.Add(new ReadToken(s[from..], "share", System.FormattableString.Invariant($"{n.Min} % of {d.PercentOf}")));
+        return food;
+    }
+
     /// <summary>"2% salt (on flour)", "2 % salt on flour", "20% of the syrup": a share of a base.</summary>
     public static string? Percent(string s, string lang, Draft d)
     {

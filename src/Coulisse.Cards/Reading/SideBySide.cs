@@ -20,8 +20,8 @@ internal static class SideBySide
             if (bare.Length > 2 && bare.Length < c.Name.Length && bases.TryGetValue(bare, out int first) && (c.Steps.IsEmpty || kept[first].Steps.IsEmpty) && SameFoods(kept[first].Ingredients, c.Ingredients))
             {
                 variants.Add(new Variant(kept[first].Name, c.Name, c.Ingredients, c.Span));
-                // A method behind the second list is the method of both.
-                kept[first] = c.Steps.IsEmpty ? kept[first] : kept[first] with { Steps = c.Steps };
+                // A method behind the second list is the method of both; its sentences are kept too.
+                kept[first] = kept[first] with { Steps = c.Steps.IsEmpty ? kept[first].Steps : c.Steps, Notes = kept[first].Notes.AddRange(c.Notes) };
                 continue;
             }
 
@@ -42,6 +42,7 @@ internal static class SideBySide
     {
         ImmutableArray<Component>.Builder components = dish.Components.ToBuilder();
         List<Variant> variants = [];
+        HashSet<string> asked = new(StringComparer.OrdinalIgnoreCase);
         foreach (Variant v in dish.Variants)
         {
             int at = -1;
@@ -63,14 +64,14 @@ internal static class SideBySide
             if (theirs > ours)
             {
                 components[at] = c with { Ingredients = v.Ingredients };
-                variants.Add(new Variant(c.Name, c.Name.Length > 0 ? c.Name : "the first list", c.Ingredients, c.Span));
+                variants.Add(new Variant(c.Name, $"{(c.Name.Length > 0 ? c.Name : "the first list")}{(v.Name == c.Name || v.Name.Contains("the first list", StringComparison.Ordinal) ? "" : $", beside {v.Name}")}", c.Ingredients, c.Span));
             }
             else
             {
                 variants.Add(v);
             }
 
-            if (theirs == ours)
+            if (theirs == ours && asked.Add(v.Name))
             {
                 doubts.Add(new Doubt(v.Span.Line, $"“{v.Name}” repeats the list of “{c.Name}” in another size. Which is meant?", [new Candidate(c.Name, c.Name), new Candidate(v.Name, v.Name)], "every amount of the list", 500));
             }

@@ -16,7 +16,13 @@ internal static class Statements
                 continue;
             }
 
+            int told = yields.Count;
             Makes(sentence, span, lang, yields);
+            if (yields.Count == told && YieldWords.In(sentence, span, lang) is { } other)
+            {
+                yields.Add(other);
+            }
+
             Keeps(sentence, span, lang, keeps);
             VesselOf(sentence, span, vessels);
         }

@@ -75,6 +75,18 @@ internal static class StepReader
                 continue;
             }
 
+            if (times.Count == 0 && Ends(before, "every", "toutes les", "alle", "cada", "ogni") && !Places.HasAny(s, "times", "twice", "veces", "fois", "mal", "volte", "folds", "pieghe", "plis", "pliegues") || Aside(s, before, after, times))
+            {
+                continue;
+            }
+
+            if (Listed(before))
+            {
+                // "folding at 30, 60 and 90 min"
+                tendAt.Add(t.Min);
+                continue;
+            }
+
             if (times.Count > 0 && Ends(before, "every", "toutes les", "alle", "cada", "ogni"))
             {
                 // "2 hours, basting every 20 minutes": when to look, no time of its own
@@ -82,7 +94,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (BeforeService(after) && !Ends(before, "for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "per", "durante"))
+            if (Offsets.Is(s, before, after))
             {
                 continue;
             }
@@ -93,7 +105,7 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal);
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal);
             bool limit = Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
             bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum");
             if (least && temperatures.Count > 0 && before.Contains("or more for", StringComparison.Ordinal))
@@ -139,13 +151,25 @@ internal static class StepReader
             });
         }
 
-        foreach (string night in (ReadOnlySpan<string>)["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "一晩"])
+        foreach (string night in (ReadOnlySpan<string>)["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "一晩"])
         {
-            if (Places.FindWord(s, night) >= 0)
+            if (Places.FindWord(s, night) is var at and >= 0)
             {
+                string before = s[..at].TrimEnd();
+                if (times.Count > 0 && before.EndsWith("or, better,", StringComparison.OrdinalIgnoreCase))
+                {
+                    // "2 hours or, better, overnight": the other way is no second wait.
+                    break;
+                }
+
                 times.Add(new StepTime(null, null, Kind(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : Kind(Operations.Main(operations), s), night));
                 break;
             }
+        }
+
+        if (OpenWaits.In(s, times) is { } wait)
+        {
+            times.Add(new StepTime(null, null, TimeKind.Rest, wait));
         }
     }
 
@@ -161,28 +185,26 @@ internal static class StepReader
         string before = s[..at].TrimEnd();
         bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
         bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
-            || (stops && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
+            || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
 
-    /// <summary>"1 hour before cooking": a clock time before service, no duration.</summary>
-    private static bool BeforeService(string after)
-    {
-        string a = after.TrimStart();
-        foreach (string w in (ReadOnlySpan<string>)["before serving", "before service", "before cooking", "before baking", "before using", "before use", "before needed", "before the guests", "before roasting", "avant de servir", "avant le service", "avant utilisation", "avant de cuire", "avant la cuisson", "vor dem servieren", "vor dem backen", "vor gebrauch", "antes de servir", "antes de usar", "antes de cocinar", "prima di servire", "prima di usare", "prima dell'uso", "prima di cuocere"])
-        {
-            if (a.StartsWith(w, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
+    /// <summary>Another way, a stretch inside another time, an addition: "or up to 2 days", "(4-5 hours on high)", "the first two hours", what goes by weight and all beside it.</summary>
+    private static bool Aside(string s, string before, string after, List<StepTime> times) =>
+        Offsets.Aside(before, times.Count == 0)
+        || times.Count > 0 && before.EndsWith('(') && s.Contains(times[^1].Words + " (", StringComparison.Ordinal) && after.Contains(" on ", StringComparison.Ordinal)
+        || before.EndsWith("plus", StringComparison.Ordinal) && Places.HasAny(s, "per 500g", "per 500 g", "per kg", "per kilo", "per lb", "per pound", "per 450g", "per 450 g");
 
-        return false;
+    /// <summary>True behind "at 30, 60 and": the last of several moments.</summary>
+    private static bool Listed(string before)
+    {
+        int at = before.LastIndexOf(" at ", StringComparison.Ordinal);
+        return at >= 0 && before.Length - at > 5 && before.EndsWith("and", StringComparison.Ordinal) && before[(at + 4)..^3].All(c => char.IsAsciiDigit(c) || c is ',' or ' ');
     }
 
     /// <summary>True for a sentence that says how long a thing keeps: storage, no wait.</summary>
     private static bool Keeps(string s) =>
-        Places.HasAny(s, "keeps", "keep for", "store in", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva") || s.Contains("保存", StringComparison.Ordinal);
+        Places.HasAny(s, "keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva") || s.Contains("保存", StringComparison.Ordinal);
 
     private static string Place(string s) => Places.HasAny(s, "freezer", "congélateur", "congelador", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "congelatore") || s.Contains("冷凍", StringComparison.Ordinal) ? "freezer"
         : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"

@@ -75,7 +75,7 @@ internal static class Tails
         if (Lexicon.Longest("optional", w, 0, 3, lang, out _) is not null)
         {
             d.Optional = true;
-            d.Tokens.Add(new ReadToken(w, "optional", "may be left out"));
+            d.Tokens?.Add(new ReadToken(w, "optional", "may be left out"));
         }
         else if (Alternatives.In(w, lang, d) || Pointers.In(w, d))
         {
@@ -83,12 +83,12 @@ internal static class Tails
         else if (Lexicon.Longest("use", w, 0, 3, lang, out int use) is { } meaning && use >= w.Length - 1)
         {
             d.Use = meaning;
-            d.Tokens.Add(new ReadToken(w, "use", meaning));
+            d.Tokens?.Add(new ReadToken(w, "use", meaning));
         }
         else if (Uses.Begins(w, lang))
         {
             d.Use = d.Use is null or "divided" ? w : d.Use + ", " + w;
-            d.Tokens.Add(new ReadToken(w, "use", w));
+            d.Tokens?.Add(new ReadToken(w, "use", w));
         }
         else if (Brackets.Temperature(w, d))
         {
@@ -96,7 +96,7 @@ internal static class Tails
         else if ((w.Contains('%') || Places.HasAny(w, "bloom")) && w.Length < 40)
         {
             d.Graded(w);
-            d.Tokens.Add(new ReadToken(w, "grade", w));
+            d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
         else if (EachWeight(w, lang, d) || Whole(w, lang, d))
         {
@@ -104,7 +104,7 @@ internal static class Tails
         else if (d.Unit is null && d.Amount is not null && Brackets.IsSize(w))
         {
             d.Graded(w);
-            d.Tokens.Add(new ReadToken(w, "grade", w));
+            d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
         else if (Fill(w, d))
         {
@@ -152,7 +152,7 @@ internal static class Tails
         if (d.Unit is { Kind: "cup" or "spoon" } && w is "packed" or "firmly packed" or "lightly packed" or "level" or "heaped")
         {
             d.Fill = w.EndsWith("packed", StringComparison.Ordinal) ? "packed" : w;
-            d.Tokens.Add(new ReadToken(w, "fill", d.Fill));
+            d.Tokens?.Add(new ReadToken(w, "fill", d.Fill));
             return true;
         }
 

@@ -33,7 +33,7 @@ internal static class Uses
                 if (d.Amount is null || IsPurpose(use))
                 {
                     d.Use ??= use;
-                    d.Tokens.Add(new ReadToken(use, "use", use));
+                    d.Tokens?.Add(new ReadToken(use, "use", use));
                     d.Food = d.Food[..at].TrimEnd(' ', ',');
                     return;
                 }

@@ -215,12 +215,12 @@ internal static class Numbers
             }
         }
 
-        if (i < s.Length && s[i] is 'O' or 'o' && Repair(s, at) is { } repaired)
+        if (i < s.Length && s[i] is 'O' or 'o' or 'S' && Repair(s, at) is { } repaired)
         {
             return repaired;
         }
 
-        if (!double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value))
+        if (!Value(digits[..n], out double value))
         {
             return null;
         }
@@ -232,7 +232,26 @@ internal static class Numbers
             return apart;
         }
 
-        return Fraction(s, at, number, lang) ?? number;
+        int behind = Places.Skip(s, i);
+        return value == 1 && lang == "fr" && s.AsSpan(behind).StartsWith("demi-") ? new Numeral(0.5, null, behind + 5) : Fraction(s, at, number, lang) ?? number;
+    }
+
+    /// <summary>The value of digits with at most one stop; most are short and whole.</summary>
+    private static bool Value(ReadOnlySpan<char> digits, out double value)
+    {
+        if (digits.Length is > 0 and < 9 && !digits.Contains('.'))
+        {
+            int whole = 0;
+            foreach (char c in digits)
+            {
+                whole = whole * 10 + c - '0';
+            }
+
+            value = whole;
+            return true;
+        }
+
+        return double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out value);
     }
 
     /// <summary>A fraction or mixed number that goes on from a whole one.</summary>
@@ -335,6 +354,7 @@ internal static class Numbers
             if (char.IsAsciiDigit(c)) { digits[n++] = c; real++; }
             else if (c is 'O' or 'o') { digits[n++] = '0'; mended++; }
             else if (c is 'l' or 'I' && n == 0) { digits[n++] = '1'; mended++; }
+            else if (c == 'S' && real > 0 && i + 1 < s.Length && char.IsAsciiDigit(s[i + 1])) { digits[n++] = '5'; mended++; }
             else if (c is '.' or ',' && i + 1 < s.Length && (char.IsAsciiDigit(s[i + 1]) || s[i + 1] is 'O' or 'o')) { digits[n++] = '.'; }
             else if (c == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && s[i + 2] is 'o' or 'O' or ' ') { i++; continue; }
             else { break; }
@@ -342,7 +362,8 @@ internal static class Numbers
         }
 
         bool ends = i >= s.Length || !char.IsLetter(s[i]) || (s[i] is 'g' or 'l' && (i + 1 >= s.Length || !char.IsLetter(s[i + 1]))) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg");
-        bool shape = mended > 0 && n > 0 && ends && (real > 0 || (n > 2 && digits[1] == '.'));
+        bool alone = n == 1 && real == 0 && i == at + 1 && i + 1 < s.Length && s[i] == ' ' && s[at] is 'I' or 'l' && Lexicon.LongestUnit(s, i + 1, "en", out int unit) is { Kind: "spoon" or "mass" or "volume" } && unit < s.Length;
+        bool shape = mended > 0 && n > 0 && ends && (real > 0 || alone || (n > 2 && digits[1] == '.'));
         return shape && double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             ? new Numeral(value, null, i) { Repaired = true }
             : null;

@@ -29,9 +29,10 @@ internal static class Places
     /// <summary>The words without the marks around them; "38 % m.g." keeps the stop of its abbreviation.</summary>
     public static string Bare(string s)
     {
-        string t = s.Trim(' ', ',', ':', ';', '-');
+        ReadOnlySpan<char> t = s.AsSpan().Trim(" ,:;-");
         bool abbreviation = t.Length > 3 && t[^1] == '.' && t[^3] == '.';
-        return abbreviation ? t : t.Trim(' ', ',', '.', ':', ';', '-');
+        t = abbreviation ? t : t.Trim(" ,.:;-");
+        return t.Length == s.Length ? s : t.ToString();
     }
 
     /// <summary>True for kana, kanji and their marks.</summary>

@@ -55,14 +55,21 @@ public static class CardWriter
             Lines(v.Ingredients, b);
         }
 
+        string? under = null;
         for (int i = 0; i < c.Steps.Length; i++)
         {
+            if (c.Steps[i].Under is { } day && day != under)
+            {
+                b.Append("\n### ").Append(day).Append("\n\n");
+                under = day;
+            }
+
             b.Append(i == 0 ? "\n" : "").Append((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).Append(". ").Append(c.Steps[i].Text).Append('\n');
         }
     }
 
     /// <summary>A line as it is printed: what only a footnote said stands in it from here on.</summary>
-    public static string Line(IngredientLine line) => line.Text + string.Concat(line.Foods.Select(f => f.Alternative is { } other && !line.Text.Contains(other, StringComparison.OrdinalIgnoreCase) ? $" (or {other})" : ""));
+    public static string Line(IngredientLine line) => line.Text + string.Concat(line.Foods.Select(f => f.Alternative is { Length: > 0 } other && !line.Text.Contains(other[(other.TrimEnd().LastIndexOf(' ') + 1)..].Trim(), StringComparison.OrdinalIgnoreCase) ? $" (or {other})" : ""));
 
     private static void Lines(IEnumerable<IngredientLine> lines, StringBuilder b)
     {

@@ -116,7 +116,7 @@ internal static class ReadCommand
 
                 if (why)
                 {
-                    foreach (ReadToken t in line.Tokens)
+                    foreach (ReadToken t in CardReader.Why(line.Text, dish.Language))
                     {
                         Console.Out.WriteLine($"          “{t.Text}” {t.Role}: {t.Meaning}");
                     }

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Coulisse.Cards;
 
@@ -16,15 +17,15 @@ public static class RecipeJson
     {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(json, Options);
+            using JsonDocument document = JsonDocument.Parse(Whole(json), Options);
             List<JsonElement> recipes = Recipes(document.RootElement);
             return recipes.Count > 0
                 ? new Parsed<string>.Ok(RecipeCard.Of(recipes[0], recipes.Count))
                 : Refuse("CRD005", 0, "The JSON holds no recipe.", "It needs an object whose @type is Recipe, with recipeIngredient and recipeInstructions.");
         }
-        catch (JsonException e)
+        catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
-            return Refuse("CRD004", (int)(e.LineNumber ?? 0) + 1, "The JSON cannot be read: " + Short(e.Message), $"Check the quotes and brackets there; nesting deeper than {MostDeep} is refused.");
+            return Refuse("CRD004", (int)((e as JsonException)?.LineNumber ?? 0) + 1, "The JSON cannot be read: " + Short(e.Message), $"Check the quotes and brackets there; nesting deeper than {MostDeep} is refused.");
         }
     }
 
@@ -33,11 +34,11 @@ public static class RecipeJson
     {
         try
         {
-            using JsonDocument document = JsonDocument.Parse(json, Options);
+            using JsonDocument document = JsonDocument.Parse(Whole(json), Options);
             List<JsonElement> recipes = [.. Recipes(document.RootElement).Where(r => r.TryGetProperty("recipeIngredient", out _) || r.TryGetProperty("recipeInstructions", out _))];
             return recipes.Count > 0 ? RecipeCard.Of(recipes[0], recipes.Count) : null;
         }
-        catch (JsonException)
+        catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
             return null;
         }
@@ -94,6 +95,9 @@ public static class RecipeJson
 
         static bool Names(JsonElement t) => t.ValueKind == JsonValueKind.String && t.GetString()! is var s && (s.Equals("Recipe", StringComparison.OrdinalIgnoreCase) || s.EndsWith("/Recipe", StringComparison.OrdinalIgnoreCase) || s.EndsWith(":Recipe", StringComparison.OrdinalIgnoreCase));
     }
+
+    /// <summary>Half a pair of UTF-16 is no character, and a parser refuses it: it becomes the mark for one that was lost. Written as an escape it is refused.</summary>
+    private static string Whole(string json) => json.AsSpan().IndexOfAnyInRange('\uD800', '\uDFFF') < 0 ? json : Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(json));
 
     private static string Short(string message) => message.IndexOf(" LineNumber", StringComparison.Ordinal) is var at and > 0 ? message[..at] : message;
 

@@ -10,8 +10,8 @@ public static class FoodName
     {
         "fresh", "freshly", "cold", "warm", "hot", "soft", "softened", "melted", "chilled", "frozen", "thawed", "large", "small", "medium", "big", "young", "baby", "ripe", "firm",
         "organic", "free", "range", "pasteurised", "pasteurized", "unpasteurised", "chopped", "sliced", "diced", "grated", "peeled", "picked", "finely", "roughly", "coarsely", "fine",
-        "good", "quality", "best", "plain", "whole", "raw", "ground", "crushed", "toasted", "roasted", "blanched", "skinless", "boneless", "unsweetened", "pure", "clean", "dried", "cloudy", "sharp",
-        "cold-pressed", "pressed", "extra", "room", "temperature", "hulled", "pitted", "stoned", "shelled", "pieces", "piece", "halves", "slices", "slice", "wedges", "cubes", "chunks", "florets", "leaves", "bovine", "pork", "beef", "the", "a", "some", "of", "de", "di", "del", "von", "unbleached", "sifted", "washed", "trimmed",
+        "good", "quality", "best", "plain", "whole", "raw", "ground", "crushed", "toasted", "roasted", "blanched", "skinless", "boneless", "unsweetened", "pure", "clean", "cloudy", "sharp",
+        "cold-pressed", "pressed", "extra", "room", "temperature", "hulled", "pitted", "stoned", "shelled", "pieces", "piece", "halves", "slices", "slice", "wedges", "cubes", "chunks", "florets", "leaves", "the", "a", "some", "of", "de", "di", "del", "von", "unbleached", "sifted", "washed", "trimmed",
         "frais", "fraiche", "froid", "froide", "fondu", "mou", "pommade", "rape", "hache", "bio", "frisch", "frische", "frischer", "kalt", "kalte", "weich", "weiche", "gehackt", "gerieben",
         "fresco", "fresca", "freddo", "fredda", "morbido", "fuso", "tritato", "frio", "fria", "blando", "picado", "rallado", "molido", "fundido",
     };
@@ -58,7 +58,9 @@ public static class FoodName
     public static string Singular(string folded) => string.Join(' ', folded.Split(' ').Select(One));
 
     /// <summary>True for a word that leaves the food the same.</summary>
-    public static bool IsModifier(string foldedWord) => Modifiers.Contains(foldedWord);
+    /// <param name="foldedWord">The word.</param>
+    /// <param name="kept">What is left of the name: an animal changes every food but what sets.</param>
+    public static bool IsModifier(string foldedWord, string kept) => Modifiers.Contains(foldedWord) || foldedWord is "bovine" or "pork" or "beef" && kept.Contains("gelatin", StringComparison.Ordinal);
 
     private static string One(string w)
     {

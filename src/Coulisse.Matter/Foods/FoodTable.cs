@@ -110,12 +110,12 @@ public sealed class FoodTable
             for (int front = dropped; front >= 0; front--)
             {
                 int back = dropped - front;
-                if (!words.Take(front).All(FoodName.IsModifier) || !words.Skip(words.Length - back).All(FoodName.IsModifier))
+                string kept = string.Join(' ', words.Skip(front).Take(words.Length - dropped));
+                if (!words.Take(front).Concat(words.Skip(words.Length - back)).All(w => FoodName.IsModifier(w, kept)))
                 {
                     continue;
                 }
 
-                string kept = string.Join(' ', words.Skip(front).Take(words.Length - dropped));
                 double confidence = Math.Max(0.7, 0.95 - (0.05 * dropped));
                 if ((Look(kept, language, confidence) ?? Look(FoodName.Singular(kept), language, confidence)) is { } bare)
                 {

@@ -40,6 +40,10 @@ public sealed class FoodTableTests
     [InlineData("camel's milk")]
     [InlineData("vegan butter")]
     [InlineData("buttercup")]
+    [InlineData("dried samphire")]
+    [InlineData("dried spinach")]
+    [InlineData("pork liver parfait")]
+    [InlineData("beef tomato paste")]
     [InlineData("mushroom ketchup")]
     [InlineData("")]
     public void A_food_that_is_not_held_is_left_unmatched(string written) => Assert.Null(Table.Match(written, "en"));

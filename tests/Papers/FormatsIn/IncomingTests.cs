@@ -36,6 +36,13 @@ public sealed class IncomingTests
     }
 
     [Fact]
+    public void Half_a_character_in_recipe_data_is_marked_and_one_written_as_an_escape_is_refused()
+    {
+        Assert.Contains("200 g quin\uFFFDce", Card("{\"@type\":\"Recipe\",\"name\":\"A\",\"recipeIngredient\":[\"200 g quin\uD83Cce\"]}"), StringComparison.Ordinal);
+        Assert.Equal("CRD004", Refused("{\"@type\":\"Recipe\",\"name\":\"A\",\"recipeIngredient\":[\"200 g quin\\uD83Cce\"]}").Code);
+    }
+
+    [Fact]
     public void Sections_inside_sections_and_a_graph_are_followed()
     {
         Dish d = Dish("""{"@graph":[{"@type":"WebPage","name":"x"},{"@type":["Recipe"],"name":"Quince gel","recipeYield":["4","4 glasses"],"recipeIngredient":["Gel:","200 g quince","2 g agar"],"recipeInstructions":{"@type":"ItemList","itemListElement":[{"@type":"HowToSection","name":"Gel","itemListElement":{"@type":"HowToSection","name":"Gel","itemListElement":[{"@type":"HowToStep","text":"Boil at 98&deg;C &amp; set 2 h."}]}}]}}]}""");

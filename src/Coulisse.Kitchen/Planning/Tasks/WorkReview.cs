@@ -3,6 +3,7 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Occasions;
+using Coulisse.Kitchen.Planning.Slot;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
@@ -19,11 +20,25 @@ public static class WorkReview
         return [.. Slot(occasion), .. Kit(occasion), .. Reach(occasion, edited), .. Hands(occasion, edited), .. Windows(occasion, edited), .. Contradiction(occasion, edited)];
     }
 
+    private const int MostNamed = 12;
+
     private static IEnumerable<Problem> Slot(Occasion o)
     {
         if (o.SlotLength <= Duration.Zero && o.Sheet.Shows.FirstOrDefault() is { } show)
         {
             yield return new Problem("PLN026", show.Line, $"The slot is 0 s long, and line {N(show.Line)} of the sheet wants “{show.Component}” shown in it.", "Give the slot a start and an end (\"live 14:00 to 14:25\"), or take the table of what is shown away.");
+        }
+
+        if (o.SlotLength <= Duration.Zero)
+        {
+            yield break;
+        }
+
+        List<SheetShow> unknown = [];
+        ShowMatching.Match(o, o.Sheet.Shows, unknown);
+        foreach (SheetShow none in unknown)
+        {
+            yield return new Problem("PLN027", none.Line, $"Line {N(none.Line)} of the sheet wants “{none.Component}” shown, which is no dish and no part of one.", $"Write a dish, one of its parts or “whole plate”: {string.Join(", ", o.Dishes.SelectMany(d => d.Dish.Components.Where(c => c.Name.Length > 0).Select(c => c.Name).Prepend(d.Name)).Distinct(StringComparer.Ordinal).Take(MostNamed))}.");
         }
     }
 

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Coulisse.Cards;
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Gauge.Reading;
+
+/// <summary>Lines, steps and cards with their right reading, one JSON object a line: how many are read so.</summary>
+internal static class CaseFile
+{
+    /// <summary>gauge reading --cases FILE.</summary>
+    public static int Run(string file)
+    {
+        if (!File.Exists(file))
+        {
+            Console.Error.WriteLine($"gauge reading: {file} is not there.");
+            return 2;
+        }
+
+        Console.OutputEncoding = new UTF8Encoding(false);
+        Print(Of([.. Rows(file)]));
+        return 0;
+    }
+
+    /// <summary>The rows of a file.</summary>
+    public static IEnumerable<JsonElement> Rows(string file) => File.ReadLines(file).Where(l => l.Length > 0).Select(l => JsonDocument.Parse(l).RootElement);
+
+    /// <summary>All scores.</summary>
+    public static List<Score> Of(JsonElement[] cases) => [.. Lines(cases), .. Steps(cases), .. CardCases.Run(cases.Where(c => Kind(c) == "card"))];
+
+    /// <summary>Every miss by name, then the shares.</summary>
+    public static void Print(List<Score> scores)
+    {
+        foreach (Score s in scores)
+        {
+            foreach (string miss in s.Misses)
+            {
+                Console.WriteLine($"  {s.Name}: {miss}");
+            }
+        }
+
+        Console.WriteLine();
+        foreach (Score s in scores)
+        {
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{s.Name,-46} {s.Right,5} of {s.All,5}  {100.0 * s.Right / Math.Max(1, s.All),6:0.00} %"));
+        }
+    }
+
+    /// <summary>Name of a case.</summary>
+    public static string Id(JsonElement c) => c.GetProperty("id").GetString()!;
+
+    private static string Kind(JsonElement c) => c.GetProperty("kind").GetString()!;
+
+    private static IEnumerable<Score> Lines(JsonElement[] cases)
+    {
+        Score amounts = new("lines: amount, unit and grams");
+        Score foods = new("lines: food as written");
+        Score doubts = new("lines: no more doubts than expected");
+        Score asked = new("lines: asked where a question is due");
+        foreach (JsonElement c in cases.Where(c => Kind(c) == "line"))
+        {
+            string input = c.GetProperty("input").GetString()!;
+            (IngredientLine line, ImmutableArray<Doubt> questions) = CardReader.ReadLineWithDoubts(input, c.GetProperty("lang").GetString()!);
+            int few = c.GetProperty("expect").TryGetProperty("doubts", out JsonElement d) && d.ValueKind == JsonValueKind.Number ? d.GetInt32() : 0;
+            doubts.Add(questions.Length <= few, () => $"{Id(c)} “{input}”: {questions[0].Question}");
+            if (few > 0)
+            {
+                asked.Add(!questions.IsEmpty, () => $"{Id(c)} “{input}”: nothing asked");
+            }
+
+            JsonElement[] want = [.. c.GetProperty("expect").GetProperty("foods").EnumerateArray()];
+            FoodAmount[] got = line.Kind == LineKind.Ingredient ? [.. line.Foods] : [];
+            if (want.Length == 0)
+            {
+                amounts.Add(got.Length == 0, () => $"{Id(c)} “{input}” is no food");
+            }
+
+            for (int i = 0; i < want.Length; i++)
+            {
+                FoodAmount? f = got.Length == want.Length ? got[i] : null;
+                JsonElement w = want[i];
+                amounts.Add(f is not null && Right(w, f), () => $"{Id(c)} “{input}” read {f?.Amount} to {f?.AmountMax} {f?.Unit}, {f?.Grams} g");
+                foods.Add(string.Equals(Plain(w.GetProperty("food").GetString()!), Plain(f?.Food ?? ""), StringComparison.OrdinalIgnoreCase), () => $"{Id(c)} “{input}” is {w.GetProperty("food").GetString()}, read {f?.Food}");
+            }
+        }
+
+        return [amounts, foods, doubts, asked];
+    }
+
+    private static IEnumerable<Score> Steps(JsonElement[] cases)
+    {
+        Score minutes = new("steps: minutes");
+        Score degrees = new("steps: temperatures");
+        foreach (JsonElement c in cases.Where(c => Kind(c) == "step"))
+        {
+            string input = c.GetProperty("input").GetString()!;
+            Step step = CardReader.ReadStep(input, c.GetProperty("lang").GetString()!);
+            JsonElement e = c.GetProperty("expect");
+            string want = string.Join(' ', e.GetProperty("times").EnumerateArray().Select(t => $"{Say(t.GetProperty("minutesMin"))}-{Say(t.GetProperty("minutesMax"))}"));
+            string got = string.Join(' ', step.Times.Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}")));
+            string wantC = string.Join(' ', e.GetProperty("temperatures").EnumerateArray().Select(t => Say(t.GetProperty("c"))).Where(t => t.Length > 0));
+            string gotC = string.Join(' ', step.Temperatures.Select(t => FormattableString.Invariant($"{t.Celsius:0.##}")));
+            minutes.Add(want == got, () => $"{Id(c)} “{input}” is {want}, read {got}");
+            degrees.Add(wantC == gotC, () => $"{Id(c)} “{input}” is {wantC}, read {gotC}");
+        }
+
+        return [minutes, degrees];
+    }
+
+    /// <summary>The same amount; a pack told as "400 g tin" is right as one tin and as 400 g when the grams agree.</summary>
+    private static bool Right(JsonElement w, FoodAmount f)
+    {
+        bool amount = Same(w, "amount", f.Amount) && Same(w, "amountMax", f.AmountMax) && Units(w.GetProperty("unit").GetString(), f.Unit);
+        bool pack = w.TryGetProperty("packSize", out _) && f.Grams is not null && Same(w, "grams", f.Grams);
+        bool each = w.GetProperty("grams").ValueKind != JsonValueKind.Number && f.Grams is null || Same(w, "grams", f.Grams);
+        return pack || amount && each && Same(w, "gramsMax", f.GramsMax);
+    }
+
+    /// <summary>Units that say the same of an amount: our spelling of one, counted things, packs of no fixed size.</summary>
+    private static bool Units(string? want, string? got) => want == got || want?.Replace(" ", "", StringComparison.Ordinal) == got || Alike.Any(set => set.Contains(want) && set.Contains(got));
+
+    private static readonly string[][] Alike = [["piece", "slice", "rasher", "leaf", "sheet", "stalk", "stick", "ear", "loaf", "block"], ["pack", "tin", "carton", "pot", "tub", "jar", "punnet", "bottle", "glass"], ["knob", "nut", "thumb"], ["splash", "dash", "drizzle"]];
+
+    private static string Plain(string s) => s.Replace('’', '\'');
+
+    private static bool Same(JsonElement e, string key, double? got) => e.GetProperty(key) is { ValueKind: JsonValueKind.Number } n ? got is { } g && Math.Abs(g - n.GetDouble()) <= 0.006 + 1e-4 * g : got is null;
+
+    /// <summary>A figure as it is compared; empty for none.</summary>
+    public static string Say(JsonElement e) => e.ValueKind == JsonValueKind.Number ? FormattableString.Invariant($"{e.GetDouble():0.##}") : "";
+}

@@ -1,0 +1,61 @@
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>Puts back together what a window's edge broke when a text was copied: "• 10 beef cheeks, trimmed, about" and "280 g each" are one item.</summary>
+internal static class BrokenLines
+{
+    private const int Longest = 400;
+    private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa",
+    };
+
+    /// <summary>The lines with their halves joined.</summary>
+    public static List<RawLine> Joined(List<RawLine> lines)
+    {
+        for (int i = 1; i < lines.Count; i++)
+        {
+            if (Broken(lines[i - 1], lines[i]))
+            {
+                return Join(lines);
+            }
+        }
+
+        return lines;
+    }
+
+    private static List<RawLine> Join(List<RawLine> lines)
+    {
+        List<RawLine> joined = new(lines.Count);
+        foreach (RawLine line in lines)
+        {
+            if (joined.Count > 0 && Broken(joined[^1], line))
+            {
+                RawLine first = joined[^1];
+                joined[^1] = first with { Text = first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
+            }
+            else
+            {
+                joined.Add(line);
+            }
+        }
+
+        return joined;
+    }
+
+    /// <summary>A marked item that does not end, and a line right under it that goes on in small letters, or with a figure where a word still hangs.</summary>
+    private static bool Broken(RawLine first, RawLine next)
+    {
+        string a = first.Text;
+        string b = next.Text;
+        if (first.Block != next.Block || a.Length + b.Length > Longest || a[^1] is '.' or '!' or '?' or ':' or ';' or '|' or '。' || b.Contains('|') || Looks.Bullet(b) || Marks.ListNumber(b, 0) > 0 || !(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
+        {
+            return false;
+        }
+
+        int space = a.LastIndexOf(' ');
+        bool hangs = a[^1] == ',' || Hanging.Contains(a[(space + 1)..].TrimEnd('.'));
+        return hangs ? char.IsLower(b[0]) || char.IsAsciiDigit(b[0]) : char.IsLower(b[0]) && !b.Contains(':');
+    }
+}

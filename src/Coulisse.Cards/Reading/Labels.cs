@@ -1,0 +1,37 @@
+namespace Coulisse.Cards.Reading;
+
+/// <summary>A label before a line: "Zum Bestreuen: 20 g Mandeln", "Brine: water 50 g". It says what the food is for; the food stands behind it.</summary>
+internal static class Labels
+{
+    private const int Longest = 30;
+
+    /// <summary>Takes the label off; the line itself when it has none.</summary>
+    public static string Take(string s, string lang, Draft d)
+    {
+        int colon = s.IndexOf(':');
+        if (colon is < 2 or > Longest || colon + 2 >= s.Length || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0)
+        {
+            return s;
+        }
+
+        string label = s[..colon].Trim();
+        string rest = s[(colon + 1)..].Trim();
+        bool purpose = Uses.Begins(label, lang) && rest.Length > 1 && Amounts.At(rest, 0, lang) is { Unit: not null };
+        // "Lieu jaune : 4 pavés": an amount right behind the colon is of what stands before it.
+        bool named = !purpose && rest.Length > 2 && char.IsLetter(rest[0]) && Amounts.At(rest, 0, lang) is null && Behind(rest, lang);
+        if (!purpose && !named)
+        {
+            return s;
+        }
+
+        d.Use = label;
+        d.Tokens?.Add(new ReadToken(label, "use", label));
+        return rest;
+    }
+
+    private static bool Behind(string rest, string lang)
+    {
+        Draft tried = new(why: false);
+        return BackAmount.Take(rest, lang, tried) is { Length: > 1 } && tried is { Amount: not null, Unit: not null };
+    }
+}

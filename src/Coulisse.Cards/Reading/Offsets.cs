@@ -1,0 +1,51 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Times that say when and not how long: before service, ahead, before the end, more or less than another time, by the weight.</summary>
+internal static class Offsets
+{
+    private static readonly string[] Behind =
+    [
+        "ahead", "in advance", "beforehand", "before", "avant", "à l'avance", "vor", "vorher", "im voraus", "antes", "de antelación", "prima", "in anticipo", "前",
+    ];
+
+    // By the weight, or more or less than another time: no time of its own, whatever stands before it.
+    private static readonly string[] Relative =
+    [
+        "in meno", "de moins", "weniger", "menos", "less than", "to the time", "to the cooking", "per 100", "per 250", "per 500", "per 1", "per kg", "per kilo", "per lb", "per pound", "je 100", "je 500", "je kg", "pro kg", "pro 500", "par kg", "par kilo", "par 500", "por kilo", "por kg", "al kg", "al chilo",
+    ];
+
+    private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "per", "durante", "a further", "another"];
+    private static readonly string[] Taken = ["take", "remove", "bring", "sortir", "retirer", "herausnehmen", "nehmen", "sacar", "retirar", "togliere", "tirare fuori", "出す", "出し"];
+
+    /// <summary>True when the words behind a time make it such a point.</summary>
+    /// <param name="s">The sentence.</param>
+    /// <param name="before">What stands before the time, lower case.</param>
+    /// <param name="after">What stands behind it, lower case.</param>
+    public static bool Is(string s, string before, string after)
+    {
+        string a = after.TrimStart();
+        // "Chill at least 2 hours before serving" is a wait; what is taken out of the cold before serving is not.
+        return Begins(a, Relative) || Begins(a, Behind) && (!Ends(before, Waits) || Places.HasAny(s, Taken));
+    }
+
+    private static bool Begins(string a, string[] words) =>
+        Array.Exists(words, w => a.StartsWith(w, StringComparison.Ordinal) && (a.Length == w.Length || !char.IsLetter(a[w.Length]) || Places.IsJapanese(w[0]) || char.IsAsciiDigit(w[^1])));
+
+    /// <summary>True when the words before a time make it another way, a stretch inside another time, or an addition to it.</summary>
+    public static bool Aside(string before, bool first) => Ends(before, "(or up to", "or up to", "adding") || !first && Ends(before, "the first", "after", "nach", "après", "dopo", "tras", "or, better,");
+
+    private static bool Ends(string before, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(before[before.Length - w.Length - 1])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

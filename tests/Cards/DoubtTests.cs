@@ -1,0 +1,67 @@
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Cards.Tests;
+
+/// <summary>Questions that keep a wrong figure from being taken in silence, each with the near miss that raises none. Our own examples.</summary>
+public sealed class DoubtTests
+{
+    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
+
+    [Theory]
+    [InlineData("− 5 g salt", false)]
+    [InlineData("−5 g salt", true)]
+    [InlineData("- -5 g salt", true)]
+    [InlineData("salt -5 g", true)]
+    [InlineData("salt: −5 g", true)]
+    [InlineData("-5 g salt", false)]
+    [InlineData("- 5 g salt", false)]
+    [InlineData("salt - 5 g", false)]
+    [InlineData("60 -75 g vinegar", false)]
+    [InlineData("200 g ice at -5 °C", false)]
+    public void A_minus_before_an_amount_is_asked_and_the_mark_of_an_item_is_not(string line, bool asked)
+    {
+        (IngredientLine read, System.Collections.Immutable.ImmutableArray<Doubt> doubts) = CardReader.ReadLineWithDoubts(line, "en");
+
+        Assert.Equal(asked, !doubts.IsEmpty);
+        Assert.Equal(asked, read.Confidence < 1);
+    }
+
+    [Fact]
+    public void A_minus_in_a_table_is_asked() =>
+        Assert.Single(Read("# A\n\n| Item | Amount |\n|---|---|\n| flour | 500 g |\n| salt | -5 g |\n").Doubts);
+
+    [Fact]
+    public void A_bare_oven_figure_beside_cups_is_asked_and_one_beside_grams_or_another_degree_is_not()
+    {
+        const string Bake = "\n1. Mix flour and butter. Bake at 220 for 20 min.";
+        Doubt doubt = Assert.Single(Read("# A\n\n## B\n- 2 cups flour\n- 1 stick butter\n" + Bake).Doubts);
+        Assert.Equal("220 °C or 104 °C", doubt.Moves);
+        Assert.Empty(Read("# A\n\n## B\n- 240 g flour\n- 113 g butter\n" + Bake).Doubts);
+        Assert.Empty(Read("# A\n\n## B\n- 2 cups flour\n- 1 stick butter\n" + Bake + "\n2. Cool to 30 °C.").Doubts);
+        Assert.Empty(Read("# A\n\n## B\n- 240 g farine\n- 113 g de beurre\n\n1. Mélanger la farine et le beurre, cuire au four à 220 pendant 20 min.").Doubts);
+    }
+
+    [Theory]
+    [InlineData("Total time: 50 min.", true)]
+    [InlineData("Total time: 4 h.", false)]
+    [InlineData("Prep 10 min | Cook 30 min | Serves 4", true)]
+    [InlineData("Cook 30 min", false)]
+    public void A_head_that_promises_less_than_its_steps_is_said(string head, bool said)
+    {
+        Dish d = Read($"# A\n\n{head}\n\n## B\n- 200 g quince\n\n1. Boil the quince 20 min.\n2. Set the quince 3 h in the fridge.");
+
+        Assert.Equal(said, d.Remarks.Any(r => r.Kind == "time mismatch"));
+    }
+
+    [Theory]
+    [InlineData("2S0 g ricotta")]
+    [InlineData("I tbsp tomato puree")]
+    [InlineData("30 q fresh yeast")]
+    public void Print_damage_is_mended_and_asked(string line) => Assert.Single(CardReader.ReadLineWithDoubts(line, "en").Doubts);
+
+    [Theory]
+    [InlineData("5 Sichuan peppercorns")]
+    [InlineData("1 quail")]
+    [InlineData("I like it hot")]
+    public void What_only_looks_like_it_is_not(string line) => Assert.Empty(CardReader.ReadLineWithDoubts(line, "en").Doubts);
+}
