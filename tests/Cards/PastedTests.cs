@@ -94,4 +94,12 @@ public sealed class PastedTests
         Assert.Equal([false, true], steps[0].Temperatures.Select(t => t.Fan == true));
         Assert.Equal(180, steps[1].Temperatures.Single().Celsius);
     }
+
+    [Fact]
+    public void A_cubed_centimetre_is_no_footnote_and_an_empty_mark_is_no_line() =>
+        Assert.Equal(["100 cm³ water", "8 g leaf gelatine"], Read("# A\n\n## B\n- 100 cm³ water\n-\n- 8 g leaf gelatine¹\n\n1. Boil.\n\n¹ or 4 g agar").Components.Single().Ingredients.Select(l => l.Text));
+
+    [Fact]
+    public void What_a_heading_says_in_brackets_is_kept() =>
+        Assert.Contains(Read("# A\n\n## Ingredients (keep the peel)\n- 200 g quince\n\n## Method\n1. Boil.").Notes, n => n.Text == "keep the peel");
 }

@@ -9,6 +9,7 @@ namespace Coulisse.Cards.Occasions;
 /// <summary>Reads an occasion sheet, or the one sentence that is enough to begin.</summary>
 public static class OccasionReader
 {
+    private const double LongestSlot = 7 * 24 * 60;
     private static readonly string[] Known = ["dishes", "hands", "people", "kit", "circuits", "guests' diets", "diets", "what is shown", "shown", "notes"];
 
     /// <summary>The sheet, or every problem found.</summary>
@@ -233,7 +234,7 @@ public static class OccasionReader
     {
         for (int i = 0; i < s.Length; i++)
         {
-            if (char.IsAsciiDigit(s[i]) && (i == 0 || s[i - 1] == ' ') && Clock.At(s, i, "en") is { } t)
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || s[i - 1] == ' ') && Clock.At(s, i, "en") is { Min: < LongestSlot } t)
             {
                 return Duration.FromMinutes(t.Min);
             }

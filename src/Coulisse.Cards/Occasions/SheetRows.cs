@@ -50,7 +50,7 @@ internal static class SheetRows
         LocalDateTime? moves = null;
         int inThe = what.IndexOf("in the ", StringComparison.OrdinalIgnoreCase);
         int until = what.IndexOf(" until ", StringComparison.OrdinalIgnoreCase);
-        if (inThe >= 0 && until > inThe && SheetTime.Times(what) is { Count: > 0 } times && SheetTime.DayOfWeek(what, until + 7) is var d and > 0)
+        if (inThe >= 0 && until >= inThe + 7 && SheetTime.Times(what) is { Count: > 0 } times && SheetTime.DayOfWeek(what, until + 7) is var d and > 0)
         {
             earlier = what[(inThe + 7)..until].Trim();
             moves = SheetTime.On(d, day).At(times[0]);

@@ -100,13 +100,14 @@ internal sealed class CardBuilder(string text, string lang)
         {
             case "notes": Close(); _mode = "notes"; break;
             case { } section:
-                _mode = section;
-                _under = Sections.IsDay(name) ? name : null;
-                if (_yields.Count == 0 && name.IndexOf('(') > 0 && YieldWords.OfTitle(name, span, _lang) is { } made)
+                if (name.IndexOf('(') is > 0 and var open && name[(open + 1)..].Trim(' ', ')', '.', ':') is { Length: > 0 } inside)
                 {
-                    _yields.Add(made);
+                    // "Ingredients (serves 4)": what stands in brackets is a sentence of its own.
+                    Paragraph(inside, span);
                 }
 
+                _mode = section;
+                _under = Sections.IsDay(name) ? name : null;
                 break;
             default:
                 Close();
@@ -138,6 +139,12 @@ internal sealed class CardBuilder(string text, string lang)
     private void AddLine(string s, Span span)
     {
         IngredientLine line = LineReader.Read(Footnotes.Strip(s, span.Line, _footnotes), _lang, span, _doubts, _ids);
+        if (line.Text.Length == 0)
+        {
+            // A mark with nothing behind it.
+            return;
+        }
+
         if (line.Kind == LineKind.Heading)
         {
             Loose();

@@ -21,6 +21,13 @@ internal sealed class Footnotes
             return s;
         }
 
+        // "100 cm³" is a measure, and a figure inside a word is no mark.
+        bool ends = at + 1 >= s.Length || !char.IsLetterOrDigit(s[at + 1]);
+        if (!ends || at > 1 && s[at - 1] == 'm' && s[at - 2] is 'c' or 'd' or ' ' or 'm')
+        {
+            return s;
+        }
+
         notes._lines.TryAdd(line, s[at]);
         return s.Remove(at, 1);
     }

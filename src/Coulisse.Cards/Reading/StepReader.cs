@@ -90,7 +90,7 @@ internal static class StepReader
             if (times.Count > 0 && Ends(before, "every", "toutes les", "alle", "cada", "ogni"))
             {
                 // "2 hours, basting every 20 minutes": when to look, no time of its own
-                tendAt.AddRange(times[^1].MinutesMax is { } whole && t.Min >= 1 && whole / t.Min < 40 ? Enumerable.Range(1, (int)Math.Ceiling(whole / t.Min) - 1).Select(k => k * t.Min) : []);
+                tendAt.AddRange(times[^1].MinutesMax is { } whole && t.Min >= 1 && whole / t.Min < 40 ? Enumerable.Range(1, Math.Max(0, (int)Math.Ceiling(whole / t.Min) - 1)).Select(k => k * t.Min) : []);
                 continue;
             }
 

@@ -49,7 +49,7 @@ public static class CardWriter
 
         b.Append('\n');
         Lines(c.Ingredients, b);
-        foreach (Variant v in dish.Variants.Where(v => v.Component == c.Name))
+        foreach (Variant v in dish.Variants.Where(v => v.Component == c.Name && ReferenceEquals(c, dish.Components.Last(k => k.Name == c.Name))))
         {
             b.Append('\n').Append(v.Name.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) ? "" : "The same for ").Append(v.Name).Append("\n\n");
             Lines(v.Ingredients, b);
