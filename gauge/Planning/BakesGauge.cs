@@ -16,7 +16,7 @@ internal static class BakesGauge
         Console.WriteLine("|---|---|---|---|---|");
         foreach (StateFormulation formulation in Enum.GetValues<StateFormulation>())
         {
-            foreach (string words in (string[])["", "subsolvers:\"no_lp\""])
+            foreach (string words in (string[])["linearization_level:1", "subsolvers:\"no_lp\""])
             {
                 EngineOutcome o = new CpSatEngine().Solve(problem, new Effort(seconds, 1, 2) { States = formulation, Parameters = words });
                 Console.WriteLine(o is EngineSchedule e
@@ -25,6 +25,8 @@ internal static class BakesGauge
             }
         }
 
+        Console.WriteLine(new CpSatEngine().Solve(problem, new Effort(seconds, 1, 2)) is EngineSchedule kept
+            ? string.Create(CultureInfo.InvariantCulture, $"| the engine as it is | | {kept.Levels[0].Value} | {kept.Levels[0].Bound} | {kept.Seconds:0.0} |") : "| the engine as it is | | none | | |");
         return 0;
     }
 

@@ -9,15 +9,18 @@ namespace Coulisse.Solver;
 /// <summary>The scheduling engine over CP-SAT: levels are solved in order, each fixed before the next.</summary>
 public sealed class CpSatEngine : ISchedulingEngine
 {
+    private const int ManyBakes = 30;
+
     /// <inheritdoc/>
     public EngineOutcome Solve(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better = null, CancellationToken cancel = default)
         => Engine.ImproveMakespan.Solve(problem, effort, better, (p, e, tell, stop) => Search(p, e, tell ? better : null, stop), cancel)
             ?? Engine.ImproveByParts.Solve(problem, effort, (p, e, _, stop) => Search(p, e, null, stop), better, cancel)
             ?? Search(problem, Suited(problem, effort), better, cancel);
 
-    // A shortest schedule of plain tasks in several modes: the linear relaxation costs more than it gives (measured: decision 0183). Set points are another matter.
+    // A shortest schedule of tasks in several modes, or of many bakes: the linear relaxation costs more than it gives (measured: decisions 0183, 0185).
     private static Effort Suited(SchedulingProblem problem, Effort effort)
-        => effort.Parameters.Length == 0 && problem.StateKits.IsEmpty && (problem.Goals.IsEmpty || problem.Goals is [{ Terms: [{ Kind: TermKind.Makespan }] }]) ? effort with { Parameters = "subsolvers:\"no_lp\"" } : effort;
+        => effort.Parameters.Length == 0 && (problem.StateKits.IsEmpty || problem.Activities.Count(a => a.Modes.Any(m => m.State is not null)) >= ManyBakes)
+            && (problem.Goals.IsEmpty || problem.Goals is [{ Terms: [{ Kind: TermKind.Makespan }] }]) ? effort with { Parameters = "subsolvers:\"no_lp\"" } : effort;
 
     private static EngineOutcome Search(SchedulingProblem problem, Effort effort, Action<EngineSchedule>? better, CancellationToken cancel)
     {

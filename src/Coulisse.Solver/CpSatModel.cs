@@ -354,6 +354,11 @@ internal sealed class CpSatModel
             Model.Add(last >= _end[a]).OnlyEnforceIf(_present[a]);
         }
 
+        foreach ((long capacity, long work) in TotalWork.Of(_problem))
+        {
+            Model.Add(last * capacity >= work);
+        }
+
         return last;
     }
 

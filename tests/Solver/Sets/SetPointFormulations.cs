@@ -30,6 +30,22 @@ public sealed class SetPointFormulations
         Assert.Equal(22, Value(p, formulation));
     }
 
+    [Fact]
+    public void All_shelves_together_bound_a_row_of_bakes_that_no_search_can_settle()
+    {
+        // Forty bakes of 21 to 60 min on either of two ovens of two shelves: the work over four shelves, rounded up.
+        int[] minutes = [.. Enumerable.Range(0, 40).Select(i => 21 + (i * 17 % 40))];
+        SchedulingProblem p = new()
+        {
+            Horizon = 3000,
+            Activities = [.. minutes.Select((m, i) => new Activity($"b{i}", [.. new[] { 0, 1 }.Select(oven => new Mode(m, [new Demand(oven, 1)]) { State = new StateUse(oven, 150 + (10 * (i % 5))) })]))],
+            Resources = [new Resource("shelves", 2), new Resource("shelves", 2)],
+            StateKits = [new StateKit("oven 1", 5, 2), new StateKit("oven 2", 5, 2)],
+        };
+        EngineSchedule s = Assert.IsType<EngineSchedule>(new CpSatEngine().Solve(p, new Effort(5, 1, 1)));
+        Assert.InRange(s.Levels[0].Bound, (minutes.Sum() + 3) / 4, s.Levels[0].Value);
+    }
+
     private static long Value(SchedulingProblem p, StateFormulation formulation)
     {
         EngineSchedule s = Assert.IsType<EngineSchedule>(new CpSatEngine().Solve(p, new Effort(90, 1, 1) { States = formulation }));
