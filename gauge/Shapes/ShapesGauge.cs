@@ -54,8 +54,11 @@ internal static class ShapesGauge
             throw new InvalidOperationException("The list of the gauge is not read.");
         }
 
-        Need[] needs = [.. Enumerable.Range(0, 5000).SelectMany(d => Enumerable.Range(0, 12).Select(l => new Need($"food number {((d * 7) + (l * 13)) % 300}", 20 + l, "x") { Dish = $"dish {d}", Component = "a" }))];
-        Row("cost of 5,000 dishes of 12 lines", Stopwatches.Milliseconds(5, _ => Costing.Of(needs, prices)), 1000);
+        ShelvedDish[] dishes = [.. Enumerable.Range(0, 5000).Select(d => new ShelvedDish($"dish {d}", [.. Enumerable.Range(0, 12).Select(l => new Need($"food number {((d * 7) + (l * 13)) % 300}", 20 + l, "x") { Dish = $"dish {d}", Component = "a" })], 10, "portions"))];
+        Need[] needs = [.. dishes.SelectMany(d => d.Needs)];
+        Row("cost of 5,000 dishes of 12 lines as one list", Stopwatches.Milliseconds(5, _ => Costing.Of(needs, prices)), 1000);
+        Row("one price changed: 5,000 dishes before and after, dish by dish", Stopwatches.Milliseconds(5, _ => PriceChange.Of(dishes, prices, prices.With(r => r.Item == "food number 7" ? 9 : null))), 1000);
+        Row("every price changed: 5,000 dishes before and after, dish by dish", Stopwatches.Milliseconds(5, _ => PriceChange.Of(dishes, prices, prices.With(r => r.Price.Amount + 1))), 1000);
     }
 
     private static void Row(string what, (double Median, double P95) time, double limit)

@@ -4,6 +4,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Views.Papers;
@@ -86,6 +87,10 @@ public static class PrintFlow
             },
             now);
     }
+
+    /// <summary>The bundle of an order alone: what is bought before anything is planned.</summary>
+    public static PaperBundle OrderBundle(Occasion occasion, NeedsList needs, PriceList prices, Order order, string code, LocalDateTime now)
+        => Marked(new() { Mark = new("", ""), Occasion = occasion, Code = code, Needs = needs, Prices = prices, Order = order }, now);
 
     /// <summary>What could not be bought or valued: said on the sheets, and to whoever prints.</summary>
     public static ImmutableArray<Problem> Problems(PaperBundle bundle)

@@ -62,6 +62,7 @@ public static class WebBench
         builder.Services.AddSingleton<OccasionShelf>();
         builder.Services.AddSingleton<KitchenBook>();
         builder.Services.AddSingleton<ShowMarks>();
+        builder.Services.AddSingleton<PriceShelf>();
         builder.Services.AddSingleton<KeptPlans>();
         builder.Services.AddSingleton<SheetWall>();
         builder.Services.AddSingleton<PaperBundles>();
@@ -103,6 +104,8 @@ public static class WebBench
         app.MapRecords();
         app.MapControlLog();
         app.MapKitchen();
+        app.MapPrices();
+        app.MapOrders();
         app.MapWorkings();
         app.MapVersions();
         if (options.Network)

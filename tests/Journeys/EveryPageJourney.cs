@@ -33,6 +33,8 @@ public sealed class EveryPageJourney
     [InlineData("/workings/heat")]
     [InlineData("/kitchen")]
     [InlineData("/kitchen/foods?q=cream")]
+    [InlineData("/prices")]
+    [InlineData("/orders/{occasion}")]
     [InlineData("/occasions")]
     [InlineData("/occasions/{occasion}")]
     [InlineData("/records/{occasion}")]
@@ -51,6 +53,9 @@ public sealed class EveryPageJourney
         CancellationToken cancel = TestContext.Current.CancellationToken;
         string card = Assert.IsType<SaveOutcome.Saved>(await bench.Store.SaveAsync(DocumentKind.Card, null, 0, "Card", EmbeddedFiles.Demo("cards/royale-draft.md")!, "test", "")).Id;
         await bench.Store.SaveAsync(DocumentKind.Card, card, 1, "Card", EmbeddedFiles.Demo("cards/royale-draft.md")!.Replace("530 g", "540 g", StringComparison.Ordinal), "test", "");
+        string prices = bench.Store.Own("kitchen-prices");
+        await bench.Store.SaveAsync(DocumentKind.Prices, prices, 0, "Prices", EmbeddedFiles.Demo("prices.csv")!, "test", "", cancel);
+        await bench.Store.SaveAsync(DocumentKind.Prices, prices, 1, "Prices", EmbeddedFiles.Demo("prices.csv")!.Replace("2.45", "2.95", StringComparison.Ordinal), "test", "", cancel);
         KeptOccasion kept = Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync("8 plates, 7 March 2026 14:00, 5 minutes, Ada and Ben", "# Onion tart\n\nServes 8.\n\n- 1 kg onions\n- 250 g flour\n\n1. Slice the onions, 30 min.\n2. Bake 45 min at 180 °C.\n", cancel)).Value;
         string plan = await bench.Store.KeepPlanAsync(kept.Id, kept.Version, TravelJson.Write(HandPlan.Tart), "", cancel);
         string run = await bench.Store.StartRunAsync(plan, TimeProvider.System.GetUtcNow(), rehearsal: true, cancel);

@@ -1,6 +1,6 @@
 namespace Coulisse.Tests;
 
-/// <summary>The outside data that tests read when it is laid beside the repository; absent, a test skips with a clear line.</summary>
+/// <summary>Outside data: what tests/Outside carries, else what is laid beside the repository; absent, a test skips with a clear line.</summary>
 internal static class SharedData
 {
     private static readonly string? Root = Find();
@@ -10,6 +10,13 @@ internal static class SharedData
     /// <summary>Full path of a file of the outside data; skips the running test when it is not there.</summary>
     public static string Path(string relative)
     {
+        // figures that the tests carry themselves, so that a clone alone is checked too
+        string own = System.IO.Path.Combine(Repository, "tests", "Outside", relative);
+        if (File.Exists(own))
+        {
+            return own;
+        }
+
         string? path = Root is null ? null : System.IO.Path.Combine(Root, relative);
         Assert.SkipUnless(path is not null && (File.Exists(path) || Directory.Exists(path)), $"outside data '{relative}' is not beside the repository");
         return path!;

@@ -27,6 +27,8 @@ internal static class All
         DemoCommand.Create(),
         OrderCommand.Create(),
         CostCommand.Create(),
+        PricesCommand.Create(),
+        BalanceCommand.Create(),
         LoadsCommand.Create(),
         LineCommand.Create(),
         ReplanCommand.Create(),

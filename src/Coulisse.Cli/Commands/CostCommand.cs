@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
@@ -61,14 +62,14 @@ internal static class CostCommand
             {
                 NeedsList needs = NeedsList.From([batch], asked.Extra);
                 CardYield? makes = weighed.Dish.Yields.FirstOrDefault(y => y.Unit is "portions" or "plates" or "covers" or "pieces" && y.Amount > 0) ?? weighed.Dish.Yields.FirstOrDefault(y => y.Amount > 0);
-                return Give(asked, weighed.Dish.Title, needs, Costing.Of(needs.Needs, list), makes is null ? [] : [new(weighed.Dish.Title, makes.Amount, makes.Amount, makes.Unit)]);
+                return Give(asked, weighed.Dish.Title, needs, Costing.Of(needs.Needs, list), Order.For(needs.Needs, list), [batch], makes is null ? [] : [new(weighed.Dish.Title, makes.Amount, makes.Amount, makes.Unit)]);
             },
             problems => Input.Fail(asked.Path, problems));
 
     private static int OfOccasion(Asked asked, Occasion occasion) => PriceFile.Read(asked.Prices, asked.Currency ?? occasion.Sheet.Currency, out int exit) is not { } list
         ? exit
         : OccasionNeeds.Of(occasion, asked.Extra, asked.Twins).Match(
-            needs => Give(asked, occasion.Title, needs, Costing.Of(needs.Needs, list), [.. occasion.Dishes.GroupBy(d => d.Dish.Title, StringComparer.Ordinal).Select(g => Counted(g.First(), occasion.Guests))]),
+            needs => Give(asked, occasion.Title, needs, Costing.Of(needs.Needs, list), Order.For(needs.Needs, list), OccasionBatches.Make(occasion).Match(b => b, _ => []), [.. occasion.Dishes.GroupBy(d => d.Dish.Title, StringComparer.Ordinal).Select(g => Counted(g.First(), occasion.Guests))]),
             problems => Input.Fail(asked.Path, problems));
 
     private static Count Counted(OccasionDish dish, int guests)
@@ -77,9 +78,13 @@ internal static class CostCommand
         return new(dish.Dish.Title, made, dish.Unit == "pieces" ? dish.Count : Math.Min(dish.Count, guests), dish.Unit);
     }
 
-    private static int Give(Asked asked, string title, NeedsList needs, Costing costing, Count[] counts)
+    private static int Give(Asked asked, string title, NeedsList needs, Costing costing, Order order, ImmutableArray<Batch> batches, Count[] counts)
     {
         Problem[] problems = [.. needs.Problems, .. costing.Problems];
+
+        // what is paid for and left in the packs; it belongs to the house, not to the dish
+        decimal surplus = order.Total.Amount - costing.Total.Amount;
+        decimal? Kilo(PartCost p) => p.Role == NeedRole.Served && batches.Where(b => b.Weighed.Dish.Title == p.Dish).SelectMany(b => b.Components.Where(c => c.Weighed.Component.Name == p.Component).Select(c => PartBalance.GramsMade(b, c))).FirstOrDefault() is > 0 and var made ? p.Value.Amount * 1000 / (decimal)made : null;
         var dishes = counts.Select(c =>
         {
             Money sum = new(costing.Parts.Where(p => p.Dish == c.Title && p.Role == NeedRole.Served && !Alone(c, p, needs)).Sum(p => p.Value.Amount), costing.Currency);
@@ -93,14 +98,14 @@ internal static class CostCommand
             Input.Json(new
             {
                 schema = "coulisse/cost/1", title, currency = costing.Currency, total = Cents(costing.Total), exact = costing.Total.Amount,
-                served = Cents(costing.For(NeedRole.Served)), diets = Cents(costing.For(NeedRole.Diet)), twins = Cents(costing.For(NeedRole.Twin)), added = Cents(costing.For(NeedRole.Added)),
+                served = Cents(costing.For(NeedRole.Served)), diets = Cents(costing.For(NeedRole.Diet)), twins = Cents(costing.For(NeedRole.Twin)), added = Cents(costing.For(NeedRole.Added)), trim = Cents(costing.Trim), surplus = Math.Round(surplus, 2), order = Cents(order.Total),
                 dishes = dishes.Select(d => new
                 {
                     title = d.Count.Title, cost = Cents(d.Sum), made = d.Count.Made, eaten = d.Count.Eaten, unit = d.Count.Unit, perMade = Math.Round(d.Made.Amount, 4), perEaten = Math.Round(d.Eaten.Amount, 4),
                     unlisted = d.Price is null ? null : (decimal?)Math.Round(d.Price.Unlisted.Amount, 4), net = d.Price is null ? null : (decimal?)Cents(d.Price.Net), tax = d.Price is null ? null : (decimal?)Cents(d.Price.Tax), gross = d.Price is null ? null : (decimal?)Cents(d.Price.Gross),
                 }),
-                parts = costing.Parts.Select(p => new { dish = p.Dish, part = p.Component, role = p.Role, cost = Math.Round(p.Value.Amount, 4) }),
-                lines = costing.Lines.Select(l => new { dish = l.Need.Dish, part = l.Need.Component, food = l.Need.Food, grams = Math.Round(l.Need.Grams, 3), item = l.Item, amount = Math.Round(l.Amount, 4), cost = Math.Round(l.Value.Amount, 5) }),
+                parts = costing.Parts.Select(p => new { dish = p.Dish, part = p.Component, role = p.Role, cost = Math.Round(p.Value.Amount, 4), perKiloMade = Kilo(p) is { } k ? (decimal?)Math.Round(k, 3) : null }),
+                lines = costing.Lines.Select(l => new { dish = l.Need.Dish, part = l.Need.Component, food = l.Need.Food, grams = Math.Round(l.Need.Grams, 3), item = l.Item, amount = Math.Round(l.Amount, 4), cost = Math.Round(l.Value.Amount, 5), trim = Math.Round(l.Trim.Amount, 5) }),
                 problems = problems.Select(p => new { p.Code, p.Line, p.Message, p.Hint }), notCounted = needs.NotCounted,
             });
         }
@@ -113,11 +118,11 @@ internal static class CostCommand
                 Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\n{d.Count.Title}: {d.Sum.Amount:0.00} {costing.Currency}; {d.Made.Amount:0.000} each of {d.Count.Made:0.##} {d.Count.Unit} made, {d.Eaten.Amount:0.000} each of {d.Count.Eaten:0.##} eaten{price}"));
                 foreach (PartCost p in costing.Parts.Where(p => p.Dish == d.Count.Title))
                 {
-                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {p.Value.Amount,9:0.00}  {(p.Component.Length > 0 ? p.Component : "(the dish)")}"));
+                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {p.Value.Amount,9:0.00}  {(p.Component.Length > 0 ? p.Component : "(the dish)")}{(p.Role == NeedRole.Served ? "" : $", {p.Role.ToString().ToLowerInvariant()}")}{(Kilo(p) is { } k ? string.Create(CultureInfo.InvariantCulture, $", {k:0.00} a kilo made") : "")}"));
                 }
             }
 
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nServed {costing.For(NeedRole.Served).Amount:0.00}, diets {costing.For(NeedRole.Diet).Amount:0.00}, twins {costing.For(NeedRole.Twin).Amount:0.00}, added {costing.For(NeedRole.Added).Amount:0.00}; together {costing.Total.Amount:0.00} {costing.Currency}"));
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nServed {costing.For(NeedRole.Served).Amount:0.00}, diets {costing.For(NeedRole.Diet).Amount:0.00}, twins {costing.For(NeedRole.Twin).Amount:0.00}, added {costing.For(NeedRole.Added).Amount:0.00}; together {costing.Total.Amount:0.00} {costing.Currency}\nOf it cut away before use {costing.Trim.Amount:0.00}; besides, left in packs {surplus:0.00} (the order is {order.Total.Amount:0.00})"));
         }
 
         return problems.Length == 0 ? Exit.Done : Input.Fail(title, problems);

@@ -34,7 +34,7 @@ internal static class FitCommand
         {
             if (FitParts.Sizes(parsed.GetRequiredValue(first)) is not { } block || FitParts.Sizes(parsed.GetRequiredValue(second)) is not { } piece)
             {
-                return Input.Fail(Exit.Usage, "sizes are millimetres, such as 330x220 or 60.");
+                return Input.Fail(Exit.Usage, $"“{parsed.GetRequiredValue(first)}” and “{parsed.GetRequiredValue(second)}”: sizes are millimetres, each more than 0, such as 330x220 or 60.");
             }
 
             return FitParts.Guard(() =>

@@ -15,7 +15,7 @@ internal static class FitPiped
         Argument<string> size = new("SIZE") { Description = "mm" };
         Option<int> count = new("--count") { Description = "How many", DefaultValueFactory = _ => 1 };
         Option<double> stays = new("--stays") { Description = "Per cent that stays in bag and nozzle (4 to 8, common practice, no source)", DefaultValueFactory = _ => 6 };
-        Command command = new("piped", "Grams of what is piped or spooned, and how much goes into the bag.\nExample: coulisse fit piped line 8x35 --density 1.02 --count 265") { shape, size, count, stays, FitParts.Density, FitParts.Json };
+        Command command = new("piped", "Grams of what is piped or spooned, and how much goes into the bag.\nExample: coulisse fit piped line 8x35 --density 1.02 --count 265") { shape, size, count, stays, FitParts.Density, FitParts.Json, FitParts.Svg };
         command.SetAction(parsed => FitParts.Guard(() =>
         {
             Length[]? s = FitParts.Sizes(parsed.GetRequiredValue(size))?.Select(FitParts.Mm).ToArray();
@@ -36,7 +36,7 @@ internal static class FitPiped
             Mass all = each * parsed.GetValue(count);
             Mass bag = Piped.IntoTheBag(all, Fraction.FromPercent(parsed.GetValue(stays)));
             return FitParts.Give(parsed, new { schema = "coulisse/fit-piped/1", pieceMillilitres = volume.Millilitres, pieceGrams = each.Grams, grams = all.Grams, intoTheBagGrams = bag.Grams },
-                FormattableString.Invariant($"{each.Grams:0.00} g each ({volume.Millilitres:0.00} mL), {all.Grams:0} g in all, {bag.Grams:0} g into the bag"), null);
+                FormattableString.Invariant($"{each.Grams:0.00} g each ({volume.Millilitres:0.00} mL), {all.Grams:0} g in all, {bag.Grams:0} g into the bag"), parsed.GetRequiredValue(shape) is "line" ? ShapeDrawings.Piped(s![1], s[0], pointed: false) : ShapeDrawings.Piped(s![0], s.Length == 3 ? s[1] : s[0], pointed: true));
         }));
         return command;
     }
@@ -47,12 +47,12 @@ internal static class FitPiped
         Argument<double> thickness = new("THICKNESS") { Description = "Of the dough, mm" };
         Option<double> seam = new("--seam") { Description = "Width pressed together, mm", DefaultValueFactory = _ => 8 };
         Option<double> dough = new("--dough-density") { Description = "g/mL", DefaultValueFactory = _ => 1.2 };
-        Command command = new("dumpling", "Dough and filling of a disc closed in two.\nExample: coulisse fit dumpling 90 2 --seam 8 --density 1.02") { disc, thickness, seam, dough, FitParts.Density, FitParts.Json };
+        Command command = new("dumpling", "Dough and filling of a disc closed in two.\nExample: coulisse fit dumpling 90 2 --seam 8 --density 1.02") { disc, thickness, seam, dough, FitParts.Density, FitParts.Json, FitParts.Svg };
         command.SetAction(parsed => FitParts.Guard(() =>
         {
             Dumpling d = Dumpling.Of(FitParts.Mm(parsed.GetRequiredValue(disc)), FitParts.Mm(parsed.GetRequiredValue(thickness)), FitParts.Mm(parsed.GetValue(seam)), Density.FromGramsPerMillilitre(parsed.GetValue(dough)), Density.FromGramsPerMillilitre(parsed.GetValue(FitParts.Density)));
             return FitParts.Give(parsed, new { schema = "coulisse/fit-dumpling/1", doughGrams = d.DoughMass.Grams, fillingGrams = d.FillingMass.Grams, fillingMillilitres = d.Filling.Millilitres, assumed = "The leaves belly out to 0.6 of the free radius (common practice, no source): weigh one." },
-                FormattableString.Invariant($"{d.DoughMass.Grams:0.0} g of dough, {d.FillingMass.Grams:0.0} g of filling; the bellying is assumed, weigh one"), null);
+                FormattableString.Invariant($"{d.DoughMass.Grams:0.0} g of dough, {d.FillingMass.Grams:0.0} g of filling; the bellying is assumed, weigh one"), ShapeDrawings.Closed(FitParts.Mm(parsed.GetRequiredValue(disc)), FitParts.Mm(parsed.GetValue(seam))));
         }));
         return command;
     }

@@ -23,8 +23,8 @@ internal static class FitShapes
             (Length h, Length t) = (FitParts.Mm(parsed.GetRequiredValue(hole)), FitParts.Mm(parsed.GetRequiredValue(thickness)));
             if (parsed.GetValue(length) is { } sheet)
             {
-                SpiralRoll spiral = SpiralRoll.Of(t, FitParts.Mm(sheet), h / 2);
-                return FitParts.Give(parsed, new { schema = "coulisse/fit-roll/1", outerMillimetres = spiral.Diameter.Millimetres, spiral.Turns }, FormattableString.Invariant($"{spiral.Diameter.Millimetres:0.0} mm across, {spiral.Turns:0.00} turns"), null);
+                SpiralRoll spiral = SpiralRoll.Of(t, FitParts.Mm(sheet), h);
+                return FitParts.Give(parsed, new { schema = "coulisse/fit-roll/1", outerMillimetres = spiral.Diameter.Millimetres, spiral.Turns }, FormattableString.Invariant($"{spiral.Diameter.Millimetres:0.0} mm across, {spiral.Turns:0.00} turns"), ShapeDrawings.Of(spiral, t));
             }
 
             RolledTube tube = RolledTube.Of(h, t, parsed.GetValue(turns), FitParts.Mm(parsed.GetValue(overlap)), FitParts.Mm(parsed.GetValue(height)));

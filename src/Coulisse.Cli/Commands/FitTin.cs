@@ -14,7 +14,7 @@ internal static class FitTin
         Argument<string[]> size = new("TIN") { Description = Shapes, Arity = ArgumentArity.OneOrMore };
         Option<string?> to = new("--to") { Description = "Another tin, written the same way: how the amount and the depth change" };
         Option<double> fill = new("--fill") { Description = "Share of the volume that is filled, 0 to 1", DefaultValueFactory = _ => 0.6 };
-        Command command = new("tin", "What a tin takes, and the same in another tin.\nExample: coulisse fit tin 200x50 --fill 0.6 --density 0.85 --to \"GN 1/2 65\"") { size, to, fill, FitParts.Density, FitParts.Json };
+        Command command = new("tin", "What a tin takes, and the same in another tin.\nExample: coulisse fit tin 200x50 --fill 0.6 --density 0.85 --to \"GN 1/2 65\"") { size, to, fill, FitParts.Density, FitParts.Json, FitParts.Svg };
         command.SetAction(parsed => FitParts.Guard(() =>
         {
             Mould? from = Mould(string.Join(' ', parsed.GetRequiredValue(size)));
@@ -31,7 +31,7 @@ internal static class FitTin
                 schema = "coulisse/fit-tin/1", volumeMillilitres = from.Volume.Millilitres, grams = held.Mass.Grams, depthMillimetres = held.Depth.Millimetres, headroomMillimetres = held.Headroom.Millimetres,
                 factor = change?.Factor, newDepthMillimetres = change?.NewDepth.Millimetres, minutesFactorLow = change?.MinutesFactorLow, minutesFactorHigh = change?.MinutesFactorHigh, warning = change?.Warning,
             }, FormattableString.Invariant($"{from.Volume.Millilitres:0} mL; filled {held.Mass.Grams:0} g, {held.Depth.Millimetres:0.0} mm deep, {held.Headroom.Millimetres:0.0} mm free")
-                + (change is null ? "" : FormattableString.Invariant($"; other tin: × {change.Factor:0.###} at {change.NewDepth.Millimetres:0.0} mm. {change.Warning}")), null);
+                + (change is null ? "" : FormattableString.Invariant($"; other tin: × {change.Factor:0.###} at {change.NewDepth.Millimetres:0.0} mm. {change.Warning}")), ShapeDrawings.Of(held));
         }));
         return command;
     }

@@ -22,7 +22,7 @@ internal static class LoadsCommand
         Command command = new("loads", "Load of circuits and shelves by the minute, against their limits.\nExample: coulisse loads examples/demo/occasion.md") { sheet, seconds, svg, json };
         command.SetAction(parsed => PlanCommand.Load([parsed.GetRequiredValue(sheet)], null, out int exit) is not { } occasion ? exit
             : PlanFlow.Plan(occasion, new PlanOptions(parsed.GetValue(seconds)), CodeOfPractice.Of(occasion).Code).Match(
-                p => p.Outcome is Plan plan ? Give([.. LoadProfile.Circuits(plan, occasion.Kit, occasion.Circuits), .. ShelfLoads.Of(plan, occasion)], parsed.GetValue(svg), parsed.GetValue(json)) : Input.Fail(Exit.Problems, "there is no plan, so there are no loads: " + string.Join("; ", p.Outcome is NoPlan no ? no.Conflicts : ["none was found in the time given"])),
+                p => p.Outcome is Plan plan ? Give([.. LoadProfile.Circuits(plan, occasion.Kit, occasion.Circuits), .. ShelfLoads.Of(plan, occasion), .. p.Batches.IsEmpty ? [] : WaitingLoads.Of(plan, occasion, p.Batches)], parsed.GetValue(svg), parsed.GetValue(json)) : Input.Fail(Exit.Problems, "there is no plan, so there are no loads: " + string.Join("; ", p.Outcome is NoPlan no ? no.Conflicts : ["none was found in the time given"])),
                 problems => Input.Fail(parsed.GetRequiredValue(sheet), problems)));
         return command;
     }

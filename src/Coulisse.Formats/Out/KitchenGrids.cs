@@ -13,8 +13,8 @@ public static class KitchenGrids
         ArgumentNullException.ThrowIfNull(order);
         return
         [
-            new Grid("Order", ["supplier", "item", "packs", "pack_size", "unit", "pack_price", "sum", "currency", "need", "bought", "margin_percent", "thin", "lead_days", "comes_on", "note"],
-                [.. order.Lines.SelectMany(l => l.Packs.Select(p => Grid.Row(p.Row.Supplier, l.Item, p.Count, p.Row.PackSize, p.Row.Unit, p.Row.Price.Amount, p.Count * p.Row.Price.Amount, order.Total.Currency, Math.Round(l.Need, 3), l.Bought, Math.Round(l.Margin * 100, 2), l.Thin ? "yes" : "no", p.Row.LeadDays, p.ComesOn, p.Row.Note))).OrderBy(r => (string)r[0]!, StringComparer.Ordinal).ThenBy(r => (string)r[1]!, StringComparer.Ordinal)]),
+            new Grid("Order", ["supplier", "item", "packs", "pack_size", "unit", "pack_price", "sum", "currency", "need", "bought", "margin_percent", "thin", "lead_days", "comes_on", "other_article", "note"],
+                [.. order.Lines.SelectMany(l => l.Packs.Select(p => Grid.Row(p.Row.Supplier, l.Item, p.Count, p.Row.PackSize, p.Row.Unit, p.Row.Price.Amount, p.Count * p.Row.Price.Amount, order.Total.Currency, Math.Round(l.Need, 3), l.Bought, Math.Round(l.Margin * 100, 2), l.Thin ? "yes" : "no", p.Row.LeadDays, p.ComesOn, p.Row.MayReplace switch { true => "allowed", false => "not allowed", _ => null }, p.Row.Note))).OrderBy(r => (string)r[0]!, StringComparer.Ordinal).ThenBy(r => r[13] as NodaTime.LocalDate? ?? default).ThenBy(r => (string)r[1]!, StringComparer.Ordinal)]),
             new Grid("From stock", ["item", "take", "there_since"], [.. order.Lines.SelectMany(l => l.FromStock.Select(t => Grid.Row(t.Lot.Item, t.Amount, t.Lot.Since)))]),
             new Grid("Not ordered", ["code", "line", "what", "remedy"], [.. order.Problems.Select(p => Grid.Row(p.Code, p.Line, p.Message, p.Hint))]),
         ];

@@ -14,15 +14,20 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
     /// <param name="needs">Needs.</param>
     /// <param name="prices">The list; an item on offer in several packs is valued at its cheapest price a unit.</param>
     /// <remarks>Roots cut into discs count in whole pieces, shared over the needs. Of the parts of one fruit the one that decides how many are bought carries the price.</remarks>
-    public static Costing Of(IEnumerable<Need> needs, PriceList prices)
+    public static Costing Of(IEnumerable<Need> needs, PriceList prices) => Of(needs, prices, PriceMatch.For(prices));
+
+    /// <summary>The same with names matched before: a shelf of dishes asks for the same foods again and again.</summary>
+    internal static Costing Of(IEnumerable<Need> needs, PriceList prices, PriceMatch match)
     {
         List<Problem> problems = [];
         List<CostLine> lines = [];
-        foreach (PricedItem item in PricedNeeds.Of(needs, prices, PriceMatch.For(prices), problems))
+        foreach (PricedItem item in PricedNeeds.Of(needs, match, problems))
         {
             decimal unit = item.Rows.Min(r => r.PerUnit);
+            decimal? each = item.Pieces ? match.Note(item.Item).GramsEach is { } g ? (decimal)g : null : item.Rows[0].Unit == "g" ? 1 : null;
+            CostLine Line(Need need, decimal amount, decimal value) => new(need, item.Item, amount, new(value, prices.Currency)) { Trim = new(Trimmed(need, value, unit, each), prices.Currency) };
 
-            lines.AddRange(item.Lines.Where(l => !Cut(item, l.Need)).Select(l => new CostLine(l.Need, item.Item, l.Amount, new(l.Amount * unit, prices.Currency))));
+            lines.AddRange(item.Lines.Where(l => !Cut(item, l.Need)).Select(l => Line(l.Need, l.Amount, l.Amount * unit)));
 
             // What is cut from whole pieces is paid for in whole pieces, what is served first: a twin pays only for the pieces it adds.
             decimal before = 0;
@@ -30,7 +35,7 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
             {
                 decimal own = role.Sum(l => l.Amount);
                 decimal whole = Whole(before + own) - Whole(before);
-                lines.AddRange(role.Select(l => new CostLine(l.Need, item.Item, l.Amount, new(own == 0 ? 0 : whole * unit * l.Amount / own, prices.Currency))));
+                lines.AddRange(role.Select(l => Line(l.Need, l.Amount, own == 0 ? 0 : whole * unit * l.Amount / own)));
                 before += own;
             }
         }
@@ -47,6 +52,16 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
     /// <summary>Exact sums by dish and component.</summary>
     public ImmutableArray<PartCost> Parts => [.. Lines.GroupBy(l => (l.Need.Dish, l.Need.Component, l.Need.Role)).Select(g => new PartCost(g.Key.Dish, g.Key.Component, g.Key.Role, Sum(g)))];
 
+    /// <summary>What is paid for and cut away (peel, stalks, what a disc leaves of its slice), as far as weights are known. It is part of the total, not on top of it.</summary>
+    public Money Trim => new(Lines.Sum(l => l.Trim.Amount), Currency);
+
+    // Paid grams less used grams, at the price a gram; a line weighed ready to use from a whole pack has none.
+    private static decimal Trimmed(Need need, decimal value, decimal unit, decimal? gramsEach)
+    {
+        decimal paid = unit > 0 && gramsEach is { } each ? value / unit * each : 0;
+        return paid > 0 && need.Grams > 0 ? Math.Max(0, value * (1 - ((decimal)need.Grams / paid))) : 0;
+    }
+
     private static bool Cut(PricedItem item, Need need) => item.Pieces && need.Cut is not null;
 
     private static decimal Whole(decimal pieces) => Math.Ceiling(pieces - 0.000000001m);
@@ -59,7 +74,11 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
 /// <param name="Item">Item of the price list.</param>
 /// <param name="Amount">Amount to buy for it, grams or pieces.</param>
 /// <param name="Value">Its value, unrounded.</param>
-public sealed record CostLine(Need Need, string Item, decimal Amount, Money Value);
+public sealed record CostLine(Need Need, string Item, decimal Amount, Money Value)
+{
+    /// <summary>The share of the value that is cut away before use; nothing where no weight is known.</summary>
+    public Money Trim { get; init; } = new(0, Value.Currency);
+}
 
 /// <summary>Value of a component.</summary>
 /// <param name="Dish">Dish.</param>

@@ -44,7 +44,7 @@ public sealed record Order(ImmutableArray<OrderLine> Lines, Money Total, Immutab
         PriceMatch match = PriceMatch.For(prices);
         ILookup<string, StockLot> larder = Larder(terms, match, problems);
         List<(PricedItem Item, ImmutableArray<StockTake> Stock, decimal Buy, ImmutableArray<PriceRow> Rows)> open = [];
-        foreach (PricedItem item in PricedNeeds.Of(needs, prices, match, problems))
+        foreach (PricedItem item in PricedNeeds.Of(needs, match, problems))
         {
             ImmutableArray<StockTake> stock = Take(item.Amount, larder[item.Item]);
             decimal left = item.Amount - stock.Sum(s => s.Amount);

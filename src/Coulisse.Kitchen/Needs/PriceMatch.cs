@@ -12,14 +12,23 @@ internal sealed class PriceMatch
 
     private static readonly string[] Cuts = ["slice", "disc", "dice", "cube", "stick", "wedge", "segment", "ring", "round", "strip", "chunk", "crumb", "shaving"];
 
-    private PriceMatch(PriceList prices) => _items = [.. prices.Rows.GroupBy(r => r.Item, StringComparer.Ordinal).Select(g => new Entry(g.Key, Words(g.Key), IdOf(g.Key), PriceNote.Of(g.First())))];
+    private readonly Dictionary<string, (PriceNote Note, ImmutableArray<PriceRow> Rows)> _offers;
+
+    private PriceMatch(PriceList prices)
+    {
+        _offers = prices.Rows.GroupBy(r => r.Item, StringComparer.Ordinal).ToDictionary(g => g.Key, g => (PriceNote.Of(g.First()), g.ToImmutableArray()), StringComparer.Ordinal);
+        _items = [.. _offers.Select(o => new Entry(o.Key, Words(o.Key), IdOf(o.Key), o.Value.Note))];
+    }
 
     public static PriceMatch For(PriceList prices) => new(prices);
 
     /// <summary>Items a need may be; one is an answer.</summary>
     public ImmutableArray<string> Items(Need need) => _known.GetOrAdd(need.FoodId + "|" + need.Food, _ => Find(need));
 
-    public PriceNote Note(string item) => _items.First(i => i.Item == item).Note;
+    public PriceNote Note(string item) => _offers[item].Note;
+
+    /// <summary>Offers of an item.</summary>
+    public ImmutableArray<PriceRow> Offers(string item) => _offers[item].Rows;
 
     /// <summary>Words folded and in the singular, so that "pears, firm" and "firm pear" are one.</summary>
     public static ImmutableHashSet<string> Words(string text) => [.. FoodName.Singular(FoodName.Fold(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(w => w.Trim('%')).Where(w => w.Length > 0)];

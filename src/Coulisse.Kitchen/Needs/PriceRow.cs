@@ -1,4 +1,5 @@
 using Coulisse.Matter.Quantities;
+using NodaTime;
 
 namespace Coulisse.Kitchen.Needs;
 
@@ -13,6 +14,16 @@ namespace Coulisse.Kitchen.Needs;
 /// <param name="Note">As written.</param>
 public sealed record PriceRow(int Line, string Item, string Supplier, decimal PackSize, string Unit, Money Price, int? LeadDays, string Note)
 {
+    /// <summary>First day of the price; null when it was always so.</summary>
+    public LocalDate? Since { get; init; }
+
+    /// <summary>Last day of the price; null when it goes on.</summary>
+    public LocalDate? Until { get; init; }
+
+    /// <summary>Whether the supplier may send another article in its place; null when the list is silent, and then it may not.</summary>
+    public bool? MayReplace { get; init; }
+
     /// <summary>Price of one gram, millilitre or piece, unrounded.</summary>
     public decimal PerUnit => Price.Amount / PackSize;
+
 }

@@ -17,7 +17,7 @@ internal sealed record PricedItem(string Item, ImmutableArray<PriceRow> Rows, Im
 /// <summary>Matches needs to a price list and turns grams into what is sold.</summary>
 internal static class PricedNeeds
 {
-    public static ImmutableArray<PricedItem> Of(IEnumerable<Need> needs, PriceList prices, PriceMatch match, List<Problem> problems)
+    public static ImmutableArray<PricedItem> Of(IEnumerable<Need> needs, PriceMatch match, List<Problem> problems)
     {
         List<(string Item, Need Need)> matched = [];
         foreach (Need need in needs)
@@ -35,11 +35,10 @@ internal static class PricedNeeds
             }
         }
 
-        ILookup<string, PriceRow> offers = prices.Rows.ToLookup(r => r.Item, StringComparer.Ordinal);
         List<PricedItem> priced = [];
         foreach (IGrouping<string, (string Item, Need Need)> item in matched.GroupBy(m => m.Item, StringComparer.Ordinal))
         {
-            ImmutableArray<PriceRow> rows = [.. offers[item.Key]];
+            ImmutableArray<PriceRow> rows = match.Offers(item.Key);
             ImmutableArray<Need> own = [.. item.Select(m => m.Need)];
             string[] units = [.. rows.Select(r => r.Unit).Distinct()];
             PriceNote note = match.Note(item.Key);

@@ -103,7 +103,8 @@ public sealed record PlateGuide(double FlatMillimetres, ImmutableArray<PlatedPar
 
     /// <summary>The plate from above, to scale.</summary>
     /// <param name="plateMillimetres">Diameter of the whole plate.</param>
-    public Drawing Draw(double plateMillimetres)
+    /// <param name="labels">What stands on each part; null numbers them in plating order.</param>
+    public Drawing Draw(double plateMillimetres, IReadOnlyList<string>? labels = null)
     {
         double c = plateMillimetres / 2;
         ImmutableArray<Mark>.Builder marks = ImmutableArray.CreateBuilder<Mark>();
@@ -114,7 +115,7 @@ public sealed record PlateGuide(double FlatMillimetres, ImmutableArray<PlatedPar
             ImmutableArray<ImmutableArray<DrawnPoint>> pieces = Outlines(Parts[i]);
             marks.AddRange(pieces.Select(o => new PolygonMark([.. o.Select(p => new DrawnPoint(c + p.X, c + p.Y))], Closed: true, i % 2 == 0 ? Ink.Piece : Ink.PieceTwo)));
             DrawnPoint at = pieces[pieces.Length / 2].Aggregate(new DrawnPoint(0, 0), (s, p) => new(s.X + (p.X / pieces[pieces.Length / 2].Length), s.Y + (p.Y / pieces[pieces.Length / 2].Length)));
-            marks.Add(new TextMark(c + at.X, c + at.Y + 2, (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), 6, Ink.Guide));
+            marks.Add(new TextMark(c + at.X, c + at.Y + 2, labels?[i] ?? (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), 6, Ink.Guide));
         }
 
         return new(FormattableString.Invariant($"Plate of {plateMillimetres:0} mm from above, 12 o'clock at the top: {string.Join(", ", Parts.Select((p, i) => FormattableString.Invariant($"{i + 1} {p.Name} {p.Grams:0.0} g")))}"), plateMillimetres, plateMillimetres, marks.ToImmutable());

@@ -28,6 +28,7 @@ public static class CostPaper
         [
             new("Food together", Money(costing.Total)), new("For what is served", Money(costing.For(NeedRole.Served))), new("For diets", Money(costing.For(NeedRole.Diet))),
             new("For twins and what is begun on stage", Money(costing.For(NeedRole.Twin))), new("Added by hand", Money(costing.For(NeedRole.Added))),
+            new("Of it cut away before use", Money(costing.Trim)), .. bundle.Order is { } order ? [new("Besides, left in packs", Money(new Money(order.Total.Amount - costing.Total.Amount, costing.Currency)))] : Array.Empty<Fact>(),
         ]));
         foreach (Count c in Counts(bundle))
         {

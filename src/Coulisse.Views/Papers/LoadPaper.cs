@@ -18,7 +18,7 @@ public static class LoadPaper
             return null;
         }
 
-        ImmutableArray<LoadProfile> loads = [.. LoadProfile.Circuits(plan, occasion.Kit, occasion.Circuits), .. ShelfLoads.Of(plan, occasion)];
+        ImmutableArray<LoadProfile> loads = [.. LoadProfile.Circuits(plan, occasion.Kit, occasion.Circuits), .. ShelfLoads.Of(plan, occasion), .. occasion.Dishes.Length == bundle.Batches.Length ? WaitingLoads.Of(plan, occasion, bundle.Batches) : []];
         LoadProfile[] loaded = [.. loads.Where(l => !l.Stretches.IsEmpty)];
         if (loaded.Length == 0)
         {
@@ -51,7 +51,7 @@ public static class LoadPaper
         return bundle.Sheet(Kind, "Loads", [.. blocks]) with { TextSize = 9.5 };
     }
 
-    private static string Amount(double amount, string unit, CultureInfo culture) => Figures.Number(Math.Round(amount, 3), culture) + "\u202F" + (unit == "shelves" && Math.Abs(amount - 1) < 1e-9 ? "shelf" : unit);
+    private static string Amount(double amount, string unit, CultureInfo culture) => Figures.Number(Math.Round(amount, 3), culture) + "\u202F" + (Math.Abs(amount - 1) > 1e-9 ? unit : unit switch { "shelves" => "shelf", "slots" => "slot", "trays" => "tray", _ => unit });
 
     private static PaperRow Row(LoadProfile l, CultureInfo culture)
     {

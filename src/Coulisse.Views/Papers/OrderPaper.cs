@@ -19,16 +19,17 @@ public static class OrderPaper
 
         CultureInfo culture = bundle.Culture;
         List<Block> blocks = [.. order.Problems.Select(p => new CalloutBlock("Not on this order: " + p.Message, p.Hint))];
-        foreach (IGrouping<string, (OrderLine Line, OrderedPack Pack)> supplier in order.Lines.SelectMany(l => l.Packs.Select(p => (l, p))).GroupBy(x => x.p.Row.Supplier).OrderBy(g => g.Key, StringComparer.Ordinal))
+        foreach (var supplier in order.Lines.SelectMany(l => l.Packs.Select(p => (Line: l, Pack: p))).GroupBy(x => (x.Pack.Row.Supplier, x.Pack.ComesOn)).OrderBy(g => g.Key.Supplier, StringComparer.Ordinal).ThenBy(g => g.Key.ComesOn ?? default))
         {
-            blocks.Add(new HeadingBlock(1, supplier.Key.Length > 0 ? supplier.Key : "No supplier named"));
-            blocks.Add(new FactsBlock([new("Order by", By(bundle, supplier, culture)), new("Comes on", Comes(bundle, supplier, culture)), .. order.TopUp.GetValueOrDefault(supplier.Key) is > 0 and var more ? [new Fact("Short of its least order by", Money(more, order.Total.Currency))] : Array.Empty<Fact>()]));
+            string name = supplier.Key.Supplier;
+            blocks.Add(new HeadingBlock(1, (name.Length > 0 ? name : "No supplier named") + (supplier.Key.ComesOn is { } day ? ", " + Days.Long(day, culture) : "")));
+            blocks.Add(new FactsBlock([new("Order by", By(bundle, supplier, culture)), new("Comes on", Comes(bundle, supplier, culture)), .. order.TopUp.GetValueOrDefault(name) is > 0 and var more ? [new Fact("Short of its least order by", Money(more, order.Total.Currency))] : Array.Empty<Fact>()]));
             ImmutableArray<PaperRow> rows = [.. supplier.OrderBy(x => x.Line.Item, StringComparer.Ordinal).Select(x => Row(x.Line, x.Pack, culture))];
             blocks.Add(new TableBlock(
             [
                 new("Item"), new("Ready to use", Side.Right), new("Usable", Side.Right), new("To buy", Side.Right), new("On hand", Side.Right, Pen: 13), new("Pack", Side.Right), new("Packs", Side.Right, Strong: true), new("A pack", Side.Right), new("Sum", Side.Right), new("Over", Side.Right), new("Days ahead", Side.Right), new("Other article", Pen: 22), new("Came", Side.Centre), new("°C", Pen: 14),
             ],
-            rows.Add(PaperRow.Total("Sum", "", "", "", "", "", "", "", Money(order.BySupplier[supplier.Key].Amount, order.Total.Currency), "", "", "", "", ""))));
+            rows.Add(PaperRow.Total("Sum", "", "", "", "", "", "", "", Money(supplier.Sum(x => x.Pack.Count * x.Pack.Row.Price.Amount), order.Total.Currency), "", "", "", "", ""))));
         }
 
         OrderLine[] stocked = [.. order.Lines.Where(l => !l.FromStock.IsEmpty)];
@@ -89,7 +90,7 @@ public static class OrderPaper
         Money(pack.Row.Price.Amount * pack.Count, ""),
         Percent(line.Margin, culture) + (line.Thin ? " LITTLE" : ""),
         pack.Row.LeadDays is { } days ? days.ToString(culture) : "",
-        PaperCell.Blank,
+        pack.Row.MayReplace is { } may ? may ? "allowed" : "none" : PaperCell.Blank,
         PaperCell.Tick,
         PaperCell.Blank,
     ]);

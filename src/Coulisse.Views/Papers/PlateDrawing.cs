@@ -1,37 +1,63 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Plating;
 using Coulisse.Matter.Shapes;
 
 namespace Coulisse.Views.Papers;
 
-/// <summary>The empty plate with its clock face, to scale, when the card says how wide it is; the numbers of steps stand at the hours they name.</summary>
+/// <summary>The plate with its clock face, to scale, when the card says how wide it is: parts with a known shape are drawn as they lie, the others are marked where their step puts them; a number is the step.</summary>
 public static partial class PlateDrawing
 {
+    /// <summary>Flat of the plate, mm: as the kit says ("plate 160 mm, flat 120 mm"), else three quarters of the plate (assumed); null when the card states no plate width.</summary>
+    public static double? Flat(Dish dish, Component? assembly, IEnumerable<SheetKit> kit)
+        => kit.Where(k => k.Type == "plate" && k.Millimetres.Length > 1).Select(k => (double?)k.Millimetres.Min()).FirstOrDefault() ?? (Across(dish, assembly) is { } across ? across * 0.75 : null);
+
     /// <summary>The drawing; null when the card states no plate width.</summary>
-    public static Drawing? Of(Dish dish, Component? assembly)
+    /// <param name="dish">The card.</param>
+    /// <param name="assembly">Its plating.</param>
+    /// <param name="reading">Parts with shape and place; null draws none.</param>
+    public static Drawing? Of(Dish dish, Component? assembly, PlateReading? reading)
     {
-        string text = string.Join('\n', dish.Yields.Select(y => y.Text).Concat(dish.Notes.Select(n => n.Text)).Concat(dish.Unread.Select(n => n.Text)).Concat(assembly?.Notes.Select(n => n.Text) ?? []).Append(assembly?.Name ?? ""));
-        Match wide = PlateWidth().Match(text);
-        if (!wide.Success || !double.TryParse(wide.Groups["mm"].Value, CultureInfo.InvariantCulture, out double across) || across is < 50 or > 600)
+        if (Across(dish, assembly) is not { } across)
         {
             return null;
         }
 
         double r = across / 2;
-        List<Mark> marks = [new CircleMark(r, r, r, Ink.Outline), new CircleMark(r, r, r * 0.75, Ink.Guide)];
+        double flat = reading?.Guide.FlatMillimetres ?? across * 0.75;
+        List<Mark> marks = [new CircleMark(r, r, r, Ink.Outline), new CircleMark(r, r, flat / 2, Ink.Guide)];
         for (int h = 1; h <= 12; h++)
         {
-            (double x, double y) = At(r, r * 0.9, h);
+            (double x, double y) = At(r, r * 0.93, h);
             marks.Add(new TextMark(x, y + 1.3, h.ToString(CultureInfo.InvariantCulture), 3.6, Ink.Guide));
+        }
+
+        HashSet<int> drawn = [.. reading?.Parts.Where(p => p.Placed is not null).Select(p => p.Step) ?? []];
+        if (reading is { Guide.Parts.IsEmpty: false })
+        {
+            marks.AddRange(reading.Guide.Draw(across, [.. reading.Guide.Parts.Select(g => reading.Parts.First(p => p.Placed == g).Step.ToString(CultureInfo.InvariantCulture))]).Marks.Skip(2));
         }
 
         int n = 0;
         foreach (Step step in assembly?.Steps ?? [])
         {
             n++;
-            double[] hours = Hours(step.Text);
+            if (drawn.Contains(n))
+            {
+                continue;
+            }
+
+            ImmutableArray<double> hours = PlateClock.Hours(step.Text);
             double out_ = Distance().Match(step.Text) is { Success: true } d && double.TryParse(d.Groups["mm"].Value, CultureInfo.InvariantCulture, out double mm) && mm < r ? mm : r * 0.5;
+            if (Stroke().IsMatch(step.Text) && hours.Length == 2)
+            {
+                double turn = ((hours[1] - hours[0]) % 12 + 12) % 12;
+                marks.Add(new PolygonMark([.. Enumerable.Range(0, 25).Select(i => At(r, out_, hours[0] + (turn * i / 24))).Select(p => new DrawnPoint(p.X, p.Y))], Closed: false, Ink.Outline));
+            }
+
             foreach (double hour in hours)
             {
                 (double x, double y) = At(r, out_, hour);
@@ -40,26 +66,14 @@ public static partial class PlateDrawing
             }
         }
 
-        return new Drawing(string.Create(CultureInfo.InvariantCulture, $"Plate {across:0.#} mm across, clock face; a number is the step that puts something there"), across, across, [.. marks]);
+        return new Drawing(string.Create(CultureInfo.InvariantCulture, $"Plate {across:0.#} mm across, flat {flat:0.#} mm, clock face; a number is the step that puts something there{(drawn.Count > 0 ? "; parts with a known shape are to scale" : "")}"), across, across, [.. marks]);
     }
 
-    /// <summary>Hours of the clock face that a step names: "at 12, 1 and 7 o'clock", "from 8 to 11 o'clock" (both ends), "half past nine".</summary>
-    internal static double[] Hours(string text)
+    private static double? Across(Dish dish, Component? assembly)
     {
-        List<double> hours = [];
-        foreach (Match m in OClock().Matches(text))
-        {
-            hours.AddRange(Number().Matches(m.Value).Select(x => double.Parse(x.Value, CultureInfo.InvariantCulture)).Where(h => h is >= 1 and <= 12));
-        }
-
-        string[] words = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-        foreach (Match m in HalfPast().Matches(text))
-        {
-            int at = Array.IndexOf(words, m.Groups["hour"].Value.ToLowerInvariant());
-            hours.AddRange(at >= 0 ? [at + 1.5] : []);
-        }
-
-        return [.. hours.Distinct()];
+        string text = string.Join('\n', dish.Yields.Select(y => y.Text).Concat(dish.Notes.Select(n => n.Text)).Concat(dish.Unread.Select(n => n.Text)).Concat(assembly?.Notes.Select(n => n.Text) ?? []).Append(assembly?.Name ?? ""));
+        Match wide = PlateWidth().Match(text);
+        return wide.Success && double.TryParse(wide.Groups["mm"].Value, CultureInfo.InvariantCulture, out double across) && across is >= 50 and <= 600 ? across : null;
     }
 
     private static (double X, double Y) At(double centre, double distance, double hour)
@@ -71,15 +85,9 @@ public static partial class PlateDrawing
     [GeneratedRegex(@"(?<mm>\d{2,3}(\.\d+)?) mm plates?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex PlateWidth();
 
+    [GeneratedRegex(@"\b(stroke|swipe|smear|line)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    private static partial Regex Stroke();
+
     [GeneratedRegex(@"(?<mm>\d{1,3}) mm from the (middle|centre)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Distance();
-
-    [GeneratedRegex(@"(\d{1,2}(, | and | to )?)+ ?o['’]clock", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
-    private static partial Regex OClock();
-
-    [GeneratedRegex(@"half past (?<hour>\w+)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
-    private static partial Regex HalfPast();
-
-    [GeneratedRegex(@"\d{1,2}", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
-    private static partial Regex Number();
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Labels;
+using Coulisse.Kitchen.Plating;
 using Coulisse.Views.Web;
 
 namespace Coulisse.Views.Papers;
@@ -20,27 +22,66 @@ public static class PlatingPaper
         Dish dish = batch.Weighed.Dish;
         CultureInfo culture = bundle.Culture;
         Component? assembly = dish.Components.FirstOrDefault(c => c.IsAssembly);
+        PlateReading? reading = PlateDrawing.Flat(dish, assembly, bundle.Occasion?.Kit ?? []) is { } flat ? PlateReading.Of(dish, flat) : null;
         List<Block> blocks =
         [
             new FactsBlock([new("Photograph or sample plate", ""), new("Never like this", "")]),
-            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("Tool", Pen: 26), new("Ahead or last", Pen: 18), new("Seconds", Pen: 14)],
-                [.. dish.Plate.Select(p => new PaperRow([CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "", PaperCell.Blank, PaperCell.Blank, PaperCell.Blank])),
-                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "", "")]),
+            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("O’clock", Side.Right), new("Ahead or last", Pen: 18), new("Tool", Pen: 22), new("Seconds", Pen: 14)],
+                [.. dish.Plate.Select(p => Row(p, reading?.Parts.FirstOrDefault(r => r.Part == p), culture)),
+                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "", "", "")]),
         ];
+        if (PlateDrawing.Of(dish, assembly, reading) is { } drawing)
+        {
+            string assumed = reading is null || reading.Guide.Parts.IsEmpty ? "" : string.Join("; ", reading.Assumed.Where(a => a.Length > 0));
+            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest." + (assumed.Length > 0 ? " Assumed: " + assumed + "." : ""), Share: 0.3));
+            blocks.AddRange(Clear(reading, culture));
+        }
+
         if (assembly is not null)
         {
             blocks.Add(new HeadingBlock(1, "In this order"));
             blocks.Add(new ListBlock([.. assembly.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Text))]));
         }
 
-        blocks.AddRange(PlatingLineBlocks.Of(bundle, batch));
-        if (PlateDrawing.Of(dish, assembly) is { } drawing)
+        (GuestRow Row, GuestPlate Plate)[] diets = bundle.Occasion is not { } occasion ? [] : [.. Guests.Of(occasion, AllergenNames.RegimeOf(bundle.Code))
+            .SelectMany(r => r.Plates.Where(p => p.Dish == bundle.NameOf(batch) && p.Text.Length > 0 && !p.Text.Equals("as the others", StringComparison.OrdinalIgnoreCase)).Select(p => (r, p)))];
+        if (diets.Length > 0)
         {
-            blocks.Add(new FigureBlock(drawing, drawing.Title + ". Twelve o’clock is away from the guest.", Share: 0.27));
+            blocks.Add(new HeadingBlock(1, "Plates for diets"));
+            blocks.Add(new TableBlock([new("Seat", Strong: true), new("Declared"), new("This plate"), new("Laid", Side.Centre)],
+                [.. diets.Select(d => new PaperRow([string.Join(", ", d.Row.Seats), d.Row.Declared, d.Plate.Text, PaperCell.Tick]))]));
         }
 
+        blocks.AddRange(PlatingLineBlocks.Of(bundle, batch));
         blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
         string title = bundle.TitleOf(batch);
         return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 9.5 };
+    }
+
+    private static PaperRow Row(PlatePart p, ReadPart? read, CultureInfo culture) => new(
+    [
+        CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "",
+        read is { Hours.IsEmpty: false } ? string.Join(", ", read.Hours.Select(h => Figures.Number(Math.Floor(h), culture) + (h % 1 > 0.4 ? ".30" : ""))) : "",
+        read is { Step: > 0 } ? read.AfterChill ? "last, after the chill" : "ahead" : PaperCell.Blank,
+        read is { Tool.Length: > 0 } ? read.Tool : PaperCell.Blank, PaperCell.Blank,
+    ]);
+
+    // Whether the parts clear each other and the rim, as far as their shapes are known.
+    private static IEnumerable<Block> Clear(PlateReading? reading, CultureInfo culture)
+    {
+        if (reading is null || reading.Guide.Parts.Length < 2)
+        {
+            yield break;
+        }
+
+        string[] wrong =
+        [
+            .. reading.Guide.OverRim.Select(o => $"{o.Part} reaches {Figures.Number(Math.Round(o.Millimetres, 1), culture)} mm over the flat"),
+            .. reading.Guide.Overlaps.Select(o => $"{o.One} and {o.Other} overlap by {Figures.Number(Math.Round(o.Millimetres, 1), culture)} mm"),
+        ];
+        if (wrong.Length > 0)
+        {
+            yield return new CalloutBlock("Does not fit as drawn", string.Join("; ", wrong) + ".");
+        }
     }
 }

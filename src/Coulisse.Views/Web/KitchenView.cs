@@ -78,7 +78,8 @@ public sealed record KitchenRow(ImmutableArray<string> Cells, string ReadAs);
 /// <param name="Says">How much was read.</param>
 /// <param name="Faults">Lines that could not be read.</param>
 /// <param name="Rows">The beginning of what was read.</param>
-public sealed record PricesView(int Version, string Text, string Says, ImmutableArray<string> Faults, ImmutableArray<PriceRowView> Rows)
+/// <param name="Heads">Heads to be explained, each with what it is taken for; empty when all that is needed was found.</param>
+public sealed record PricesView(int Version, string Text, string Says, ImmutableArray<string> Faults, ImmutableArray<PriceRowView> Rows, ImmutableArray<(string Head, string Is)> Heads)
 {
     private const int Most = 200;
 
@@ -88,7 +89,7 @@ public sealed record PricesView(int Version, string Text, string Says, Immutable
         int suppliers = list.Rows.Select(r => r.Supplier).Where(s => s.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase).Count();
         return new PricesView(version, text, string.Create(culture, $"{list.Rows.Length} packs of {suppliers} suppliers, in {list.Currency}."), [],
             [.. list.Rows.Take(Most).Select(r => new PriceRowView(r.Item, r.Supplier, string.Create(culture, $"{r.PackSize:#,0.##} {r.Unit}"), string.Create(culture, $"{r.Price.Amount:0.00} {r.Price.Currency}"),
-                r.Unit == "each" ? string.Create(culture, $"{r.PerUnit:0.00} each") : string.Create(culture, $"{r.PerUnit * 1000:0.00} a {(r.Unit == "g" ? "kg" : "L")}"), r.LeadDays is { } d ? d.ToString(culture) : ""))]);
+                r.Unit == "each" ? string.Create(culture, $"{r.PerUnit:0.00} each") : string.Create(culture, $"{r.PerUnit * 1000:0.00} a {(r.Unit == "g" ? "kg" : "L")}"), r.LeadDays is { } d ? d.ToString(culture) : ""))], []);
     }
 }
 

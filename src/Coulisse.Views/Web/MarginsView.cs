@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Plating;
 using Coulisse.Kitchen.Safety;
 
 namespace Coulisse.Views.Web;
@@ -55,7 +57,7 @@ public sealed record MarginsView
     public ImmutableArray<string> Faults { get; init; } = [];
 
     /// <summary>Puts the margins together.</summary>
-    public static MarginsView From(WeighedDish weighed, Batch? batch, Findings? findings, CultureInfo culture)
+    public static MarginsView From(WeighedDish weighed, Batch? batch, Findings? findings, CultureInfo culture, ImmutableArray<PartBalance> balance = default)
     {
         Dish dish = weighed.Dish;
         Dictionary<int, (List<WeightMark> Weights, List<RemarkView> Remarks)> lines = [];
@@ -102,6 +104,11 @@ public sealed record MarginsView
         foreach (Note n in dish.Unread.Where(n => !doubts.Any(d => d.Line == n.Span.Line)))
         {
             At(n.Span.Line).Remarks.Add(RemarkView.Kept());
+        }
+
+        foreach (PartBalance p in balance.IsDefault ? [] : balance.Where(p => p.Row.Verdict != BalanceVerdict.Even))
+        {
+            At(dish.Components.First(c => c.Name.Equals(p.Row.Component, StringComparison.OrdinalIgnoreCase)).Span.Line).Remarks.Add(RemarkView.From(p, culture));
         }
 
         int waiting = Math.Max(0, doubts.Length - Asked);
@@ -210,6 +217,13 @@ public sealed record RemarkView(string Kind, string What)
         Source = f.Source,
         Code = f.Rule,
         Working = f.Working is null ? null : WorkingView.From(f.Working),
+    };
+
+    /// <summary>A part that does not come out even for the plates.</summary>
+    public static RemarkView From(PartBalance p, CultureInfo culture) => new("remark", string.Create(culture, $"{p.Row.Made:#,0.#} {p.Units} made, the plates take {p.Row.Needed:#,0.#}: {Math.Abs(p.Row.Over):#,0.#} {p.Units} {(p.Row.Verdict == BalanceVerdict.Short ? "short" : "over")} ({Math.Abs(p.Row.OverPercent):0.0}\u202F%)."))
+    {
+        Word = p.Row.Verdict == BalanceVerdict.Short ? "Short" : "Over",
+        Remedy = char.ToUpperInvariant(p.Remedy[0]) + p.Remedy[1..] + ".",
     };
 
     /// <summary>A question of the reader.</summary>

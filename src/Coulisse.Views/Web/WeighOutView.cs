@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Plating;
 
 namespace Coulisse.Views.Web;
 
@@ -22,13 +23,23 @@ public sealed record WeighOutView(string Id, int Version, string Title, string F
     /// <param name="scaledFor">Sentence it was scaled by; empty as written.</param>
     /// <param name="faults">What could not be had.</param>
     /// <param name="culture">Culture of the figures.</param>
-    public static WeighOutView From(string id, int version, Batch batch, string scaledFor, ImmutableArray<string> faults, CultureInfo culture)
+    /// <param name="fine">Lines that no scale of the kitchen weighs within 2 %.</param>
+    public static WeighOutView From(string id, int version, Batch batch, string scaledFor, ImmutableArray<string> faults, CultureInfo culture, ImmutableArray<ScaleFinding> fine = default)
     {
-        ImmutableArray<WeighPart> parts = [.. batch.Components.Select((c, n) => Part(c, n, culture)).Where(p => !p.Lines.IsEmpty)];
+        ILookup<string, string> tooFine = (fine.IsDefault ? [] : fine).ToLookup(f => f.Component, f => TooFine(f, culture));
+        ImmutableArray<WeighPart> parts = [.. batch.Components.Select((c, n) => Part(c, n, culture) with { TooFine = [.. tooFine[c.Weighed.Component.Name]] }).Where(p => !p.Lines.IsEmpty)];
         int lines = parts.Sum(p => p.Lines.Length);
         int unknown = parts.Sum(p => p.Lines.Count(l => !l.Known));
         string says = string.Create(culture, $"{(batch.For.Length > 0 && scaledFor.Length > 0 ? "For " + batch.For : "As written")}; {lines} {(lines == 1 ? "weight" : "weights")}, {Figures.Grams(parts.Sum(p => p.Lines.Sum(l => l.Grams)), culture)} in all{(unknown > 0 ? $"; {unknown} without a weight" : "")}.");
         return new WeighOutView(id, version, batch.Weighed.Dish.Title, scaledFor, says, faults, parts);
+    }
+
+    /// <summary>A line below the scales, with the mixture that makes it possible.</summary>
+    private static string TooFine(ScaleFinding f, CultureInfo culture)
+    {
+        string Grams(double g) => g.ToString("0.##", culture) + "\u202Fg";
+        return $"{Grams(f.Line.Grams)} {f.Line.Weighed.Food.Food}: half a division of the finest scale is {f.ErrorPercent.ToString("0.#", culture)}\u202F% of it. "
+            + (f.Master is { } m ? $"Mix {Grams(m.AgentGrams)} of it into {Grams(m.CarrierGrams)} {m.Carrier}, take {Grams(m.TakeGrams)} of that, and add {Grams(m.CarrierLeftGrams)} more {m.Carrier}." : "The part holds nothing to mix it into: make more of it at once, or use a finer scale.");
     }
 
     private static WeighPart Part(BatchComponent component, int number, CultureInfo culture)
@@ -60,7 +71,11 @@ public sealed record WeighOutView(string Id, int Version, string Title, string F
 /// <param name="Sum">Sum of its weights.</param>
 /// <param name="Loads">In how many loads it is made, in words; empty for one.</param>
 /// <param name="Lines">Its weights.</param>
-public sealed record WeighPart(string Name, string Sum, string Loads, ImmutableArray<WeighLine> Lines);
+public sealed record WeighPart(string Name, string Sum, string Loads, ImmutableArray<WeighLine> Lines)
+{
+    /// <summary>Lines that no scale of the kitchen weighs within 2 %, each with a way out.</summary>
+    public ImmutableArray<string> TooFine { get; init; } = [];
+}
 
 /// <summary>One weight.</summary>
 /// <param name="Key">Place in the card, stable for one version and one scale.</param>

@@ -3,6 +3,7 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Plating;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Matter.Shapes;
 using Coulisse.Matter.Substance;
@@ -55,7 +56,8 @@ public sealed record WorkingsView(string Id, string Title, ImmutableArray<ChartV
             charts.Add(Cost(batch, prices, missing, culture));
         }
 
-        if (PlateDrawing.Of(dish.Dish, dish.Dish.Components.FirstOrDefault(c => c.IsAssembly)) is { } plate)
+        Component? assembly = dish.Dish.Components.FirstOrDefault(c => c.IsAssembly);
+        if (PlateDrawing.Of(dish.Dish, assembly, PlateDrawing.Flat(dish.Dish, assembly, []) is { } flat ? PlateReading.Of(dish.Dish, flat) : null) is { } plate)
         {
             charts.Add(new ChartView("plate", "The plate", "To scale; the numbers are those of the steps that set the part down.", SvgDrawing.Write(plate), ["No.", "Step"],
                 [.. dish.Dish.Components.First(c => c.IsAssembly).Steps.Select((s, i) => ImmutableArray.Create((i + 1).ToString(culture), s.Text))]));

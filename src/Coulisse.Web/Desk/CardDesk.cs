@@ -1,7 +1,11 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Cards.Occasions;
 using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Plating;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Views.Web;
 
@@ -21,11 +25,18 @@ internal static class CardDesk
             problems => new Parsed<(Dish, MarginsView)>.Failed(problems));
 
     /// <summary>A card laid out for the scale.</summary>
-    public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures)
+    /// <param name="id">Card.</param>
+    /// <param name="version">Its version.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="scaledFor">The sentence above it; empty as written.</param>
+    /// <param name="measures">Size system; empty lets the card decide.</param>
+    /// <param name="kit">Kit of the kitchen, for its scales; null when none is kept.</param>
+    public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures, IEnumerable<SheetKit>? kit = null)
     {
+        KitchenScale[] scales = [.. (kit ?? []).Select(KitchenScale.Of).OfType<KitchenScale>()];
         List<string> faults = [];
         return Batch(text, scaledFor, measures, faults).Match<Parsed<WeighOutView>>(
-            batch => new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, batch, faults.Count == 0 ? scaledFor.Trim() : "", [.. faults], CultureInfo.GetCultureInfo("en-GB"))),
+            batch => new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, batch, faults.Count == 0 ? scaledFor.Trim() : "", [.. faults], CultureInfo.GetCultureInfo("en-GB"), scales.Length == 0 ? [] : ScaleCheck.Of(batch, scales))),
             problems => new Parsed<WeighOutView>.Failed(problems));
     }
 
@@ -46,8 +57,14 @@ internal static class CardDesk
         string known = DeskView.Codes.Any(c => c.Key == code) ? code : DeskView.Codes[0].Key;
         WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
         Batch? batch = scaledFor.Length > 0 ? Scale(weighed, scaledFor, faults) : null;
-        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB")) with { Faults = [.. faults] };
+        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB"), Balanced(weighed, batch)) with { Faults = [.. faults] };
     }
+
+    // Whether the parts come out even for the plates that the card, or the sentence above it, asks for.
+    private static ImmutableArray<PartBalance> Balanced(WeighedDish weighed, Batch? batch)
+        => weighed.Dish.Plate.IsEmpty || weighed.Dish.Yields.FirstOrDefault(y => y.Unit is "portions" or "plates" or "covers" && y.Amount > 0) is not { } plates ? []
+        : batch is not null ? PartBalance.Of(batch, plates.Amount * batch.Factor)
+        : Scaling.Scale(weighed, new ScaleTo.Factor(1)).Match(b => PartBalance.Of(b, plates.Amount), _ => []);
 
     private static string? System(string measures, List<string> faults)
     {

@@ -37,10 +37,10 @@ internal static class DeskEndpoints
             ? await PageAsync(new DeskView(d.Id, d.Version, d.Title, d.Text, "", string.Create(CultureInfo.InvariantCulture, $"Kept {d.Saved:yyyy-MM-dd HH:mm} UTC.")) { Trials = await Records.TrialEndpoints.RowsAsync(store, d.Id, cancel) }, book, cancel)
             : Results.NotFound();
 
-    private static async Task<IResult> WeighAsync(string id, KitchenStore store, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
+    private static async Task<IResult> WeighAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
         => await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } d
             ? Results.NotFound()
-            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures).Match<IResult>(
+            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures, (await book.HouseAsync(cancel))?.Kit).Match<IResult>(
                 view => new RazorComponentResult<WeighPage>(new { View = view }),
                 problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
 

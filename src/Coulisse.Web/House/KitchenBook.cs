@@ -17,9 +17,13 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     private readonly string _prices = store.Own("kitchen-prices");
     private const string CodeKey = "kitchen.code";
     private const string MeasuresKey = "kitchen.measures";
+    private const string HeadsKey = "kitchen.price-heads";
 
     /// <summary>Key of the book.</summary>
     public string Key => _book;
+
+    /// <summary>Key of the price list.</summary>
+    public string PricesKey => _prices;
 
     /// <summary>Hands, kit and circuits, to lie under every sheet; null while none is kept.</summary>
     public async Task<OccasionSheet?> HouseAsync(CancellationToken cancel)
@@ -33,7 +37,13 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
 
     /// <summary>The price list; null when none is kept or it cannot be read.</summary>
     public async Task<PriceList?> PricesAsync(CancellationToken cancel, string? currency = null)
-        => await store.OpenDocumentAsync(_prices, cancel) is { } kept && PriceList.Read(kept.Text, currency) is Parsed<PriceList>.Ok(var list) ? list : null;
+        => await store.OpenDocumentAsync(_prices, cancel) is { } kept && PriceList.Read(kept.Text, currency, await HeadsAsync(cancel), Today) is Parsed<PriceList>.Ok(var list) ? list : null;
+
+    /// <summary>What this kitchen has said of the heads of its suppliers' lists.</summary>
+    public async Task<PriceHeads> HeadsAsync(CancellationToken cancel) => PriceHeads.Read(await store.SettingAsync(HeadsKey, cancel) ?? "");
+
+    /// <summary>Remembers what heads stand for, for every later list.</summary>
+    public Task ExplainAsync(PriceHeads heads, CancellationToken cancel) => store.SetAsync(HeadsKey, heads.Write(), cancel);
 
     /// <summary>Larder and suppliers' terms.</summary>
     public async Task<OrderTerms> TermsAsync(CancellationToken cancel)
@@ -57,7 +67,7 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     {
         Document? kept = await store.OpenDocumentAsync(_book, cancel);
         Document? prices = await store.OpenDocumentAsync(_prices, cancel);
-        return View(kept?.Version ?? 0, kept?.Text ?? BookText.Usual, Prices(prices?.Version ?? 0, prices?.Text ?? ""), await CodeAsync(cancel), await MeasuresAsync(cancel));
+        return View(kept?.Version ?? 0, kept?.Text ?? BookText.Usual, Prices(prices?.Version ?? 0, prices?.Text ?? "", await HeadsAsync(cancel)), await CodeAsync(cancel), await MeasuresAsync(cancel));
     }
 
     /// <summary>Keeps the book as it was filled in.</summary>
@@ -110,14 +120,15 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
             prices, code, measures);
     }
 
-    private static PricesView Prices(int version, string text)
+    private PricesView Prices(int version, string text, PriceHeads heads)
     {
         CultureInfo culture = CultureInfo.GetCultureInfo("en-GB");
         return text.Trim().Length == 0
-            ? new PricesView(version, "", "No price list is kept. Paste one or drop a file: its first line names the columns item, supplier, pack size, unit, price, currency, lead days, note.", [], [])
-            : PriceList.Read(text, "").Match(
+            ? new PricesView(version, "", "No price list is kept. Paste one, drop a file, or choose a workbook: its first line names the columns item, supplier, pack size, unit, price, currency, lead days, note, since, until, another article.", [], [], [])
+            : PriceList.Read(text, "", heads, Today).Match(
                 list => PricesView.From(version, text, list, culture),
-                problems => new PricesView(version, text, "It is kept as written, but not used until it can be read.", [.. problems.Take(30).Select(p => string.Create(culture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"))], []));
+                problems => new PricesView(version, text, "It is kept as written, but not used until it can be read.", [.. problems.Take(30).Select(p => string.Create(culture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"))], [],
+                    problems.Any(p => p.Code == "PRI001") && CellText.Split(text) is [var first, ..] ? [.. first.Cells.Where(c => PriceHeads.Fold(c).Length > 0).Select(c => (c.Trim(), heads.Of(c) ?? ""))] : []));
     }
 
     private static string Where(Dictionary<string, List<(int Line, string[] Cells)>> rows, int line)

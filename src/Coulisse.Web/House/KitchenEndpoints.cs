@@ -1,9 +1,7 @@
 using System.Globalization;
-using Coulisse.Cards;
 using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Web;
-using Coulisse.Web.Hosting;
 using Coulisse.Web.Pages;
 using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -11,15 +9,13 @@ using Microsoft.AspNetCore.Mvc;
 
 namespace Coulisse.Web.House;
 
-/// <summary>The kitchen's own page, its prices, and the foods it can look up.</summary>
+/// <summary>The kitchen's own page and the foods it can look up.</summary>
 internal static class KitchenEndpoints
 {
     public static void MapKitchen(this WebApplication app)
     {
         app.MapGet("/kitchen", PageAsync);
         app.MapPost("/kitchen", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
-        app.MapPost("/kitchen/prices", PricesAsync).DisableAntiforgery();
-        app.MapPost("/kitchen/prices/example", ExampleAsync).DisableAntiforgery();
         app.MapPost("/kitchen/settings", SettingsAsync).DisableAntiforgery();
         app.MapGet("/kitchen/foods", Foods);
     }
@@ -49,23 +45,6 @@ internal static class KitchenEndpoints
 
         int basedOn = int.TryParse(form["basedOn"], NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0;
         return await book.KeepAsync(rows, basedOn, context.Name(), cancel) is SaveOutcome.Conflict(_, _, var theirs) ? Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"/kitchen?both={theirs.Version}")) : Results.Redirect("/kitchen");
-    }
-
-    private static async Task<IResult> PricesAsync(HttpContext context, [FromForm] string? text, [FromForm] int? basedOn, KitchenBook book, CancellationToken cancel)
-    {
-        if ((text ?? "").Length > CardText.MostCharacters)
-        {
-            return Results.Problem("A price list is 5 MB at most; nothing was kept.", statusCode: StatusCodes.Status422UnprocessableEntity);
-        }
-
-        await book.KeepPricesAsync(text ?? "", basedOn ?? 0, context.Name(), cancel);
-        return Results.Redirect("/kitchen#prices");
-    }
-
-    private static async Task<IResult> ExampleAsync(HttpContext context, [FromForm] int? basedOn, KitchenBook book, CancellationToken cancel)
-    {
-        await book.KeepPricesAsync(EmbeddedFiles.Demo("prices.csv") ?? "", basedOn ?? 0, context.Name(), cancel);
-        return Results.Redirect("/kitchen#prices");
     }
 
     private static async Task<IResult> SettingsAsync([FromForm] string? code, [FromForm] string? measures, KitchenBook book, CancellationToken cancel)

@@ -97,4 +97,18 @@ public sealed class NeedsPublished
         // 365 / 0.88 drained for the curd; 1,000 in two tins and 500 · 120 / 724 for the ramekin as bought
         Assert.Equal(414.773 + 1000 + 82.873, (double)quark.Need, 0.01);
     }
+
+    [Fact]
+    public void Of_7_20_paid_for_bulbs_4_79_is_trim_P10()
+    {
+        Costing costing = Costing.Of(Demo.Needs().Needs, Demo.Prices);
+        CostLine discs = costing.Lines.Single(l => l.Item == "kohlrabi" && l.Need.Role == NeedRole.Served);
+
+        Assert.Equal(7.20m, discs.Value.Amount);
+        Assert.InRange(discs.Trim.Amount, 4.784m, 4.796m); // the list writes 354 g for 354.5: 4.785
+        Assert.Equal(costing.Trim.Amount, costing.Lines.Sum(l => l.Trim.Amount));
+        Assert.All(costing.Lines, l => Assert.InRange(l.Trim.Amount, 0, l.Value.Amount));
+        CostLine beet = costing.Lines.Single(l => l.Item == "beetroot, tops off");
+        Assert.InRange(beet.Trim.Amount - (beet.Value.Amount * 0.28m), -0.0001m, 0.0001m); // usable share 0.72
+    }
 }

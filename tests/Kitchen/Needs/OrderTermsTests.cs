@@ -1,5 +1,6 @@
 using Coulisse.Cards;
 using Coulisse.Kitchen.Needs;
+using CsCheck;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Tests.Needs;
@@ -67,4 +68,16 @@ public sealed class OrderTermsTests
     [Fact]
     public void The_demo_order_is_the_same_and_proven()
         => Assert.True(Order.For(Demo.Needs().Needs, Demo.Prices, new OrderTerms()) is { Proven: true } order && order.Total == Order.For(Demo.Needs().Needs, Demo.Prices).Total);
+
+    [Fact]
+    public void The_order_covers_the_need_and_dropping_any_pack_breaks_it()
+    {
+        PriceList packs = Assert.IsType<Parsed<PriceList>.Ok>(PriceList.Read("item,supplier,pack,unit,price,currency\nrice,a,250,g,1.10,D\nrice,a,1000,g,3.90,D\nrice,b,500,g,2.05,D\nrice,b,5000,g,17.40,D")).Value;
+        Gen.Int[1, 20000].Sample(grams =>
+        {
+            OrderLine line = Order.For([new Need("rice", grams, "x")], packs).Lines.Single();
+            decimal wanted = grams * 1.01m;
+            return line.Bought >= wanted && line.Packs.All(p => line.Bought - p.Row.PackSize < wanted) && line.Cost.Amount == line.Packs.Sum(p => p.Count * p.Row.Price.Amount);
+        });
+    }
 }

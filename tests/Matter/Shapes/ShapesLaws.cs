@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Coulisse.Matter.Quantities;
 using Coulisse.Matter.Shapes;
 using CsCheck;
@@ -105,5 +106,64 @@ public sealed class ShapesLaws
         }
 
         return true;
+    }
+
+    [Fact]
+    public void Every_drawing_of_a_mould_stays_inside_its_frame_and_shows_the_level()
+    {
+        Length Mm(double mm) => Length.FromMillimetres(mm);
+        Mould[] moulds = [new RoundMould(Mm(200), Mm(50)), new TaperedMould(Mm(60), Mm(80), Mm(40)), new BoxMould(Mm(330), Mm(230), Mm(45)), new LoafMould(Mm(200), Mm(90), Mm(220), Mm(110), Mm(65)), new RingMould(Mm(240), Mm(80)), new ChimneyMould(Mm(240), Mm(70), Mm(90)), DomeMould.HalfSphere(Mm(70)), new ShellMould(Mm(75), Mm(45), Mm(15))];
+        foreach (Mould mould in moulds)
+        {
+            MouldFill fill = MouldFill.Share(mould, Density.FromGramsPerMillilitre(1), Fraction.FromValue(0.6));
+            Drawing d = ShapeDrawings.Of(fill);
+            DrawnPoint[] points = [.. d.Marks.OfType<PolygonMark>().SelectMany(p => p.Points)];
+
+            Assert.All(points, p => Assert.True(p.X >= -1e-6 && p.X <= d.Width + 1e-6 && p.Y >= -1e-6 && p.Y <= d.Height + 1e-6, $"{mould}: {p}"));
+            Assert.Equal(d.Height - fill.Depth.Millimetres, d.Marks.OfType<PolygonMark>().Where(p => p.Ink == Ink.Piece).SelectMany(p => p.Points).Min(p => p.Y), 1e-6);
+        }
+    }
+
+    [Fact]
+    public void A_spiral_ends_at_its_outside_and_runs_as_long_as_the_sheet()
+    {
+        // along the middle of the sheet: the sum of the drawn chords is the length rolled, to half a per cent
+        SpiralRoll roll = SpiralRoll.Of(Length.FromMillimetres(1.5), Length.FromMillimetres(400), Length.FromMillimetres(12));
+        ImmutableArray<DrawnPoint> line = ShapeDrawings.Of(roll, Length.FromMillimetres(1.5)).Marks.OfType<PolygonMark>().Single().Points;
+        double long_ = line.Zip(line.Skip(1)).Sum(p => Math.Sqrt(Math.Pow(p.First.X - p.Second.X, 2) + Math.Pow(p.First.Y - p.Second.Y, 2)));
+
+        Assert.Equal(30.1, roll.Diameter.Millimetres, 0.05);
+        Assert.Equal(400, long_, 2.0);
+    }
+
+    [Fact]
+    public void Cutting_edge_to_edge_equals_trying_every_cut()
+        => Gen.Select(Gen.Int[3, 22], Gen.Int[3, 22], Gen.Int[2, 7], Gen.Int[2, 7]).Sample((l, w, a, b) =>
+        {
+            Length Mm(int mm) => Length.FromMillimetres(mm);
+            CutPlan p = Cutting.Fit(Mm(l), Mm(w), Mm(a), Mm(b));
+            return !p.Proven || p.Count == Most(l, w, a, b, []);
+        }, iter: 300);
+
+    // Every whole-millimetre cut from edge to edge, both ways, pieces either way round.
+    private static int Most(int l, int w, int a, int b, Dictionary<(int, int), int> known)
+    {
+        if (known.TryGetValue((l, w), out int held))
+        {
+            return held;
+        }
+
+        int best = (l == a && w == b) || (l == b && w == a) ? 1 : 0;
+        for (int x = 1; x < l; x++)
+        {
+            best = Math.Max(best, Most(x, w, a, b, known) + Most(l - x, w, a, b, known));
+        }
+
+        for (int y = 1; y < w; y++)
+        {
+            best = Math.Max(best, Most(l, y, a, b, known) + Most(l, w - y, a, b, known));
+        }
+
+        return known[(l, w)] = best;
     }
 }

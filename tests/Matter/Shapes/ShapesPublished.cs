@@ -151,4 +151,32 @@ public sealed class ShapesPublished
         Assert.Throws<ArgumentOutOfRangeException>(() => new RoundMould(Mm(0), Mm(50)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Cutting.Fit(Mm(100), Mm(100), Mm(0), Mm(30)));
     }
+
+    [Theory] // the system of EN 631-1: a fraction says how many fill one 1/1, in whatever way they lie
+    [InlineData("1/2", 2)]
+    [InlineData("1/3", 3)]
+    [InlineData("1/4", 4)]
+    [InlineData("1/6", 6)]
+    [InlineData("1/9", 9)]
+    [InlineData("2/4", 2)]
+    [InlineData("1/1", 1)]
+    public void So_many_of_a_gastronorm_fraction_fill_one_whole(string size, int count)
+    {
+        Gastronorm whole = Gastronorm.Find("GN 1/1")!;
+        Gastronorm part = Gastronorm.Find(size)!;
+
+        Assert.Equal(count, BoxesOnTray.Fit(whole.Along, whole.Across, part.Along, part.Across).PerTray);
+        Assert.Equal(1.0 / count, part.Along.Millimetres * part.Across.Millimetres / (530.0 * 325), 0.02 / count * 1.2); // walls and ledges take up to two in a hundred
+        Assert.All(part.Litres, l => Assert.True(l.Value <= part.Box(Mm(l.Key)).Volume.Millilitres / 1000, $"{size}, {l.Key} mm: more than the box round it"));
+    }
+
+    [Fact]
+    public void Two_thirds_and_a_third_and_two_wholes_close_too()
+    {
+        Gastronorm whole = Gastronorm.Find("1/1")!;
+        Assert.Equal((530, 325), (whole.Along.Millimetres, whole.Across.Millimetres));
+        Assert.Equal(whole.Along.Millimetres, Gastronorm.Find("2/3")!.Along.Millimetres + Gastronorm.Find("1/3")!.Across.Millimetres, 1e-9);
+        Gastronorm twice = Gastronorm.Find("2/1")!;
+        Assert.Equal(2, BoxesOnTray.Fit(twice.Along, twice.Across, whole.Along, whole.Across).PerTray);
+    }
 }
