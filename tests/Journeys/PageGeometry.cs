@@ -1,3 +1,4 @@
+using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
@@ -6,8 +7,14 @@ namespace Coulisse.Journeys.Tests;
 /// <summary>What is wrong with a page as it is laid out: nothing clipped, nothing over another, targets wide enough, no barrier that axe can see (contrast is one of its rules).</summary>
 internal static class PageGeometry
 {
-    public static async Task<IEnumerable<string>> WrongAsync(IPage page, string at)
-        => (await page.EvaluateAsync<string[]>(Script)).Concat((await page.RunAxe()).Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html).Take(3))}")).Select(w => $"{at}: {w}").ToArray();
+    /// <summary>What is wrong.</summary>
+    /// <param name="page">Page.</param>
+    /// <param name="at">How it is looked at, for the message.</param>
+    /// <param name="far">True for a page that is read at two metres: contrast must be 7 to 1 (WCAG 2.2, 1.4.6) instead of 4.5.</param>
+    public static async Task<IEnumerable<string>> WrongAsync(IPage page, string at, bool far = false)
+        => (await page.EvaluateAsync<string[]>(Script)).Concat((await page.RunAxe(far ? Far : null)).Violations.Select(v => $"{v.Id}: {string.Join(" | ", v.Nodes.Select(n => n.Html).Take(3))}")).Select(w => $"{at}: {w}").ToArray();
+
+    private static AxeRunOptions Far => new() { Rules = new Dictionary<string, RuleOptions> { ["color-contrast-enhanced"] = new RuleOptions { Enabled = true } } };
 
     /// <summary>Sideways scroll of the page, words cut off by their own box, controls over each other, targets under 24 px (WCAG 2.2, 2.5.8), and buttons under 44 px where a finger is used.</summary>
     private const string Script =

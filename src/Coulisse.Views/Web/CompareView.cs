@@ -39,7 +39,7 @@ public sealed record CompareView(
             }
 
             string change = x is { Known: true } && y is { Known: true }
-                ? string.Create(culture, $"{y.Grams - x.Grams:+#,0.##;−#,0.##;0} g{(x.Grams > 0 ? $", {(y.Grams - x.Grams) / x.Grams * 100:+0.0;−0.0;0} %" : "")}")
+                ? Math.Abs(y.Grams - x.Grams) < 0.005 ? "" : string.Create(culture, $"{y.Grams - x.Grams:+#,0.##;−#,0.##;0} g{(x.Grams > 0 ? $", {(y.Grams - x.Grams) / x.Grams * 100:+0.0;−0.0;0} %" : "")}")
                 : x is null ? "came" : y is null ? "went" : "not known in both";
             differ.Add(new ComparedWeight(x?.Part ?? y!.Part, x?.Food ?? y!.Food, Grams(x, culture), Grams(y, culture), change, Share(x, culture), Share(y, culture)));
         }

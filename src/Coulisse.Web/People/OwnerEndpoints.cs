@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.Json;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -107,9 +108,17 @@ internal static class OwnerEndpoints
         List<ControlEntry> log = await store.AuditLogAsync(cancel);
         ChainCheck check = await store.CheckAuditLogAsync(cancel);
         string says = check.Broken.IsEmpty
-            ? string.Create(CultureInfo.InvariantCulture, $"{check.Entries} entries; the chain is whole.")
+            ? string.Create(CultureInfo.InvariantCulture, $"{(check.Entries == 1 ? "One entry" : check.Entries + " entries")}; the chain is whole.")
             : string.Create(CultureInfo.InvariantCulture, $"The chain is broken at entry {check.Broken[0]}: somebody changed the log.");
-        return new RazorComponentResult<ChainPage>(new { View = new ChainView("Who did what", says, [.. log.AsEnumerable().Reverse().Take(500).Select(e => new ChainRow(string.Create(CultureInfo.InvariantCulture, $"{e.At:yyyy-MM-dd HH:mm:ss}"), e.Who, e.Json))]) });
+        return new RazorComponentResult<ChainPage>(new { View = new ChainView("Who did what", says, [.. log.AsEnumerable().Reverse().Take(500).Select(e => new ChainRow(string.Create(CultureInfo.InvariantCulture, $"{e.At:yyyy-MM-dd HH:mm:ss}"), e.Who, Said(e.Json)))]) });
+    }
+
+    // the log keeps what was done and to whom as data; a person reads a sentence
+    private static string Said(string json)
+    {
+        using JsonDocument entry = JsonDocument.Parse(json);
+        string what = entry.RootElement.TryGetProperty("what", out JsonElement w) ? w.GetString() ?? "" : json;
+        return entry.RootElement.TryGetProperty("subject", out JsonElement s) && s.GetString() is { Length: > 0 } subject ? $"{what}: {subject}" : what;
     }
 
     private static async Task<string> JoinAsync(HttpContext context, SignedLinks links, KeptPerson person, CancellationToken cancel)
