@@ -32,6 +32,7 @@ internal static class ReadingGauge
         Console.OutputEncoding = new UTF8Encoding(false);
         List<Score> scores = [Patterns(data), .. CaseFile.Of(Cases(data)), .. Labelled.Run(data)];
         CaseFile.Print(scores);
+        FoodNames.Run(Start.StartGauge.Root());
         Speed(data);
         return 0;
     }

@@ -54,6 +54,12 @@ public sealed class SheetMistakeTests
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 4, 5 | vegetarian |\n| 40 | vegan |")]
     public void Near_misses_are_read(string sheet) => Assert.IsType<Parsed<OccasionSheet>.Ok>(Read(sheet));
 
+    [Theory]
+    [InlineData("53 plates, Saturday 14:00, 25 minutes, 9999999999 others")]
+    [InlineData(Day + "## Kit\n| Code | What | Place | Number | Capacity |\n|---|---|---|---|---|\n| SO | oven | stage | 9999999999 | 99999999999 shelves |")]
+    [InlineData(Day + "## Dishes\n| Dish | Card | How many |\n|---|---|---|\n| A | a.md | 99999999999 plates |")]
+    public void Numbers_beyond_any_kitchen_make_nothing_throw(string sheet) => Assert.NotNull(Read(sheet));
+
     [Fact]
     public void A_day_that_is_past_is_said_and_the_sheet_is_read_all_the_same()
     {

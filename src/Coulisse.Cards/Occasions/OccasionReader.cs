@@ -206,7 +206,7 @@ public static class OccasionReader
             }
 
             int j = Places.Skip(s, n.End);
-            int count = (int)n.Min;
+            int count = n.Count;
             if (Places.WordAt(s, j, "guests") || Places.WordAt(s, j, "covers"))
             {
                 sheet = sheet.Guests is null ? sheet with { Guests = count } : sheet;
@@ -255,7 +255,7 @@ public static class OccasionReader
         {
             if (Numbers.Single(who, 0, "en") is { } n)
             {
-                for (int i = 0; i < Math.Min((int)n.Min, 50); i++)
+                for (int i = 0; i < Math.Min(n.Count, 50); i++)
                 {
                     Add(FormattableString.Invariant($"Hand {people.Count + 1}"));
                 }

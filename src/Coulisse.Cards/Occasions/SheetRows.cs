@@ -18,7 +18,7 @@ internal static class SheetRows
             return new SheetDish(t.Cell(c, "Dish"), t.Cell(c, "Card"), 0, "", t.Cell(c, "For"), line);
         }
 
-        return new SheetDish(t.Cell(c, "Dish"), t.Cell(c, "Card"), (int)n.Min, many[n.End..].Trim(), t.Cell(c, "For"), line);
+        return new SheetDish(t.Cell(c, "Dish"), t.Cell(c, "Card"), n.Count, many[n.End..].Trim(), t.Cell(c, "For"), line);
     }
 
     public static SheetPerson Person(SheetTable t, int line, string[] c, LocalDate day)
@@ -61,7 +61,7 @@ internal static class SheetRows
         {
             if (shelves is null && Places.FindWord(capacity, w) >= 0 && Numbers.Single(capacity, 0, "en") is { } n)
             {
-                shelves = (int)n.Min;
+                shelves = n.Count;
             }
         }
 
@@ -69,7 +69,7 @@ internal static class SheetRows
         int apart = capacity.IndexOf(" mm apart", StringComparison.Ordinal);
         double? pitch = apart > 0 ? Numbers.Single(capacity, capacity.LastIndexOf(' ', apart - 1) + 1, "en")?.Min : null;
         double? max = degrees.Length > 0 ? degrees.Max() : null;
-        return new SheetKit(t.Cell(c, "Code"), what, Type(what), t.Cell(c, "Place"), Numbers.Single(t.Cell(c, "Number"), 0, "en") is { } count ? (int)count.Min : 1, capacity, line)
+        return new SheetKit(t.Cell(c, "Code"), what, Type(what), t.Cell(c, "Place"), Numbers.Single(t.Cell(c, "Number"), 0, "en") is { } count ? count.Count : 1, capacity, line)
         {
             Shelves = shelves, Litres = litres, CelsiusMin = degrees.Length > 1 || (degrees.Length == 1 && !temperatures.Contains("to ", StringComparison.Ordinal)) || temperatures.StartsWith("to ", StringComparison.Ordinal) && max < 20 ? degrees.Min() : null, CelsiusMax = max,
             Kilowatts = Numbers.Single(t.Cell(c, "Power"), 0, "en")?.Min, Circuit = t.Cell(c, "Circuit") is { Length: > 0 } k ? k : null, EarlierPlace = earlier, MovesAt = moves,
@@ -91,7 +91,7 @@ internal static class SheetRows
             problems.Add(new Problem("OCC008", line, $"“{t.Cell(c, "How")}” is no way of showing.", "Write full, begin, finish or tell."));
         }
 
-        return new SheetShow(t.Cell(c, "Component"), t.Cell(c, "Step"), how, Numbers.Single(t.Cell(c, "Weight"), 0, "en") is { } n ? (int)n.Min : 3, line);
+        return new SheetShow(t.Cell(c, "Component"), t.Cell(c, "Step"), how, Numbers.Single(t.Cell(c, "Weight"), 0, "en") is { } n ? n.Count : 3, line);
     }
 
     private static double Number(string s) => Numbers.Single(s, 0, "en")?.Min ?? 0;

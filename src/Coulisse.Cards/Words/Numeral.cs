@@ -17,4 +17,7 @@ internal readonly record struct Numeral(double Min, double? Max, int End)
 
     /// <summary>Comma or dot with three digits: thousands by the language, could be a decimal.</summary>
     public bool Grouped { get; init; }
+
+    /// <summary>The low end as a count of things: whole, and a million at most, as nobody means more.</summary>
+    public int Count => (int)Math.Clamp(Math.Floor(Min), 0, 1_000_000);
 }
