@@ -100,6 +100,15 @@ public sealed class PastedTests
         Assert.Equal(["100 cm³ water", "8 g leaf gelatine"], Read("# A\n\n## B\n- 100 cm³ water\n-\n- 8 g leaf gelatine¹\n\n1. Boil.\n\n¹ or 4 g agar").Components.Single().Ingredients.Select(l => l.Text));
 
     [Fact]
+    public void A_day_under_which_nothing_stands_is_kept_and_written_back_as_it_was()
+    {
+        Dish d = Read("# A\n\n## B\n- 200 g quince\n\n### Day 1\n\n### Day 2\n\n1. Boil.");
+
+        Assert.Contains(d.Components.Single().Notes, n => n.Text == "No step stands under Day 1.");
+        Assert.Equal(CardWriter.Write(d), CardWriter.Write(Read(CardWriter.Write(d))));
+    }
+
+    [Fact]
     public void What_a_heading_says_in_brackets_is_kept() =>
         Assert.Contains(Read("# A\n\n## Ingredients (keep the peel)\n- 200 g quince\n\n## Method\n1. Boil.").Notes, n => n.Text == "keep the peel");
 }

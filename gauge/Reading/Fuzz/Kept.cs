@@ -102,7 +102,7 @@ internal static class Kept
         StringBuilder b = new(s.Length);
         foreach (Rune r in s.EnumerateRunes())
         {
-            b.Append(r.Value is '¹' or '²' or '³' or 'º' ? "" : r.Value == 0xFFFD ? "" : r.ToString().Normalize(NormalizationForm.FormKD));
+            b.Append(r.Value is '¹' or '²' or '³' or 'º' or 'ʼ' ? "" : r.Value == 0xFFFD ? "" : r.ToString().Normalize(NormalizationForm.FormKD));
         }
 
         int n = 0;

@@ -28,6 +28,8 @@ internal sealed class CardBuilder(string text, string lang)
     private Span _span;
     private string? _group;
     private string? _under;
+    private Span _underSpan;
+    private bool _underTold;
     private Span _groupSpan;
     private bool _groupTaken = true;
     private string _mode = "";
@@ -81,6 +83,18 @@ internal sealed class CardBuilder(string text, string lang)
         }
     }
 
+    /// <summary>A day under which no step stands is a sentence of the part.</summary>
+    private void Idle()
+    {
+        if (_under is { } day && !_underTold)
+        {
+            (_name is null ? _notes : _componentNotes).Add(new Note($"No step stands under {day}.", _underSpan));
+        }
+
+        _under = null;
+        _underTold = false;
+    }
+
     private void Heading(string name, int level, Span span)
     {
         if (level == 1 && _title is null)
@@ -107,14 +121,15 @@ internal sealed class CardBuilder(string text, string lang)
                 }
 
                 _mode = section;
+                Idle();
                 _under = Sections.IsDay(name) ? name : null;
+                _underSpan = span;
                 break;
             default:
                 Close();
                 _mode = "";
                 _name = name;
                 _span = span;
-                _under = null;
                 break;
         }
     }
@@ -168,6 +183,7 @@ internal sealed class CardBuilder(string text, string lang)
             _oven = (fan ? set[^2] : set[^1]).Celsius;
         }
 
+        _underTold |= _under is not null;
         _steps.Add(_under is null ? step : step with { Under = _under });
     }
 
@@ -206,6 +222,7 @@ internal sealed class CardBuilder(string text, string lang)
     {
         EndOther();
         Loose();
+        Idle();
         _groupTaken = true;
         if (_name is null && _lines.Count == 0 && _steps.Count == 0)
         {

@@ -43,5 +43,7 @@ internal static class Finishing
     private static Component Noted(Component c, Footnotes notes) => c with
     {
         Ingredients = [.. c.Ingredients.Select(l => notes.For(l.Span.Line) is { } other && l.Foods.Length > 0 ? l with { Foods = l.Foods.SetItem(0, l.Foods[0] with { Alternative = other }) } : l)],
+        // A footnote of a line that names no food stays a sentence.
+        Notes = [.. c.Notes, .. c.Ingredients.Where(l => l.Foods.Length == 0 && notes.For(l.Span.Line) is not null).Select(l => new Note($"or {notes.For(l.Span.Line)}", l.Span))],
     };
 }
