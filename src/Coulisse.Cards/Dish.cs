@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards;
 
@@ -37,6 +39,17 @@ public sealed record Dish
 
     /// <summary>Lines the reader did not understand, as written.</summary>
     public ImmutableArray<Note> Unread { get; init; } = [];
+
+    /// <summary>The foods the card is weighed and judged with: those that ship, with the house's own laid over.</summary>
+    [JsonIgnore]
+    public FoodTable Foods { get; init; } = FoodTable.Default;
+
+    /// <summary>The row of a food of this card: the house's own by its name, else what the reader found; null when there is none.</summary>
+    public Food? Row(FoodAmount food)
+    {
+        ArgumentNullException.ThrowIfNull(food);
+        return Foods.Match(food.Food, Language) is { } match && (food.FoodId is null || Foods.IsOwn(match.Id)) ? Foods.Find(match.Id) : food.FoodId is { } id ? Foods.Find(id) : null;
+    }
 }
 
 /// <summary>A component of the dish: one formula with its own list and method.</summary>

@@ -9,7 +9,7 @@ namespace Coulisse.Cli;
 internal static class OwnFoodsFile
 {
     /// <summary>Name of the file.</summary>
-    public const string Name = "our-foods.csv";
+    public const string Name = Flows.OwnFoodsBeside.Name;
 
     /// <summary>Foods to weigh a card with: those that ship, with the table beside the card laid over when there is one; null, with the exit code, when it cannot be used.</summary>
     public static FoodTable? Beside(string card, out int exit)

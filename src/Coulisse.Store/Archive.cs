@@ -212,7 +212,8 @@ public static class Archive
     {
         string folded = string.Join('-', Folding.Words(title).Take(8));
         string stem = $"{kind}s/{(folded.Length == 0 ? "untitled" : folded)}";
-        string name = $"{stem}.{(kind == DocumentKind.Prices ? "csv" : "md")}";
-        return taken.Add(name) ? name : $"{stem}-{id[..Math.Min(8, id.Length)]}.{(kind == DocumentKind.Prices ? "csv" : "md")}";
+        string ending = kind is DocumentKind.Prices or DocumentKind.Foods ? "csv" : "md";
+        string name = $"{stem}.{ending}";
+        return taken.Add(name) ? name : $"{stem}-{id[..Math.Min(8, id.Length)]}.{ending}";
     }
 }

@@ -11,9 +11,10 @@ public static class DocumentKind
     public const string Kitchen = "kitchen";
     public const string Trial = "trial";
     public const string Record = "record";
+    public const string Foods = "food";
 
     /// <summary>All kinds, what others refer to first.</summary>
-    public static readonly string[] All = [Card, Occasion, Prices, Kitchen, Trial, Record];
+    public static readonly string[] All = [Card, Occasion, Prices, Kitchen, Trial, Record, Foods];
 }
 
 /// <summary>A document's newest version.</summary>

@@ -111,4 +111,22 @@ public sealed class KitchenTests
         Assert.Contains("Line 3", page);
         Assert.Null(await bench.Services.GetRequiredService<KitchenBook>().PricesAsync(Cancel));
     }
+
+    [Fact]
+    public async Task Own_foods_go_before_those_that_ship_in_margins_and_plans_and_a_line_that_cannot_be_read_is_named()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        FormUrlEncodedContent Foods(string text) => new([new("basedOn", "0"), new("text", text)]);
+
+        await bench.Client.PostAsync("/kitchen/own-foods", Foods("name,source,water,contains\nhouse curd,label,300,milk\n"), Cancel);
+        Assert.Contains("Line 2: water is", WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel)), StringComparison.Ordinal);
+
+        await bench.Client.PostAsync("/kitchen/own-foods", new FormUrlEncodedContent([new("basedOn", "1"), new("text", "name,source,water,protein,fat,carbohydrate,ash,density,contains\nhouse curd,dairy's label,70,12,14,3,1,1.1,milk\n")]), Cancel);
+        Assert.Contains("1 own foods go before", WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel)), StringComparison.Ordinal);
+        Assert.True((await bench.Services.GetRequiredService<KitchenBook>().FoodsAsync(Cancel)).Match("house curd", "en") is not null);
+
+        Occasion occasion = Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync("8 plates, 7 March 2026 14:00, 5 minutes, Ada and Ben", "# Curd\n\nServes 8.\n\n- 1 cup house curd\n\n1. Spoon it out, 5 min.\n", Cancel)).Value.Occasion;
+        Kitchen.Formulas.WeighedLine line = Kitchen.Formulas.Weighing.Weigh(occasion.Dishes[0].Dish).Components[0].Lines[0];
+        Assert.Equal(("dairy's label", true), (line.Known?.Source, line.Grams is > 230 and < 290));
+    }
 }

@@ -50,7 +50,7 @@ internal static class PlanCommand
         }
 
         Parsed<Occasion> built = sentence is not null
-            ? OccasionFiles.Sentence(sentence, today, [.. texts])
+            ? OccasionFiles.Sentence(sentence, today, [.. texts], null, path => OwnFoodsBeside.In(Path.GetDirectoryName(Path.GetFullPath(path)) ?? "."))
             : what is ["-"] ? OccasionFiles.Build(texts[0].Item2, today, _ => null) : OccasionFiles.Load(what[0], today);
         Occasion? occasion = built.Match<Occasion?>(o => o, p => { code = Input.Fail(sentence is null ? what[0] : "--for", p); return null; });
         exit = code;

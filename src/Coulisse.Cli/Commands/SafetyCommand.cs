@@ -30,7 +30,7 @@ internal static class SafetyCommand
         }
 
         return CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes), path)).Match(
-            dish => Show(dish, code, vulnerable, json),
+            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? Show(dish with { Foods = foods }, code, vulnerable, json) : failed,
             problems => Input.Fail(path, problems));
     }
 

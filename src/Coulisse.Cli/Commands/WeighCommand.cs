@@ -31,7 +31,7 @@ internal static class WeighCommand
     internal static int Read(string path, string? measures, Func<WeighedDish, int> then) => Input.Bytes(path, out int exit) is not { } bytes
         ? exit
         : CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), path)).Match(
-            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? then(Weighing.Weigh(dish, measures, foods)) : failed,
+            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? then(Weighing.Weigh(dish with { Foods = foods }, measures)) : failed,
             problems => Input.Fail(path, problems));
 
     private static int Json(WeighedDish w) => Input.Json(new

@@ -16,12 +16,12 @@ public static class Weighing
     /// <summary>Weighs a dish.</summary>
     /// <param name="dish">The card as read.</param>
     /// <param name="measures">Whose spoons and cups: au, nz, uk, us, jp, metric; null to take the card's own word, or what can be inferred.</param>
-    /// <param name="foods">Foods to weigh with; null for those that ship.</param>
+    /// <param name="foods">Foods to weigh with; null for the dish's own table.</param>
     /// <exception cref="ArgumentOutOfRangeException">Measures that are none of the six.</exception>
     public static WeighedDish Weigh(Dish dish, string? measures = null, FoodTable? foods = null)
     {
         ArgumentNullException.ThrowIfNull(dish);
-        FoodTable table = foods ?? FoodTable.Default;
+        FoodTable table = foods ?? dish.Foods;
         CardMeasures card = CardMeasures.Of(dish, measures);
         ImmutableArray<WeighedComponent> components = [.. dish.Components.Select(c => Component(c, card, dish.Language, table))];
         List<Doubt> doubts = [];

@@ -33,7 +33,7 @@ internal static class ControlPoints
                     yield return new ControlPoint(name, s.Span.Line, "Survival and growth in food that is warmed again", FormattableString.Invariant($"{code.Reheat:0} °C in the middle, once"), "Probe in the middle of the thickest piece, each batch, by the cook in charge", "Go on until it is there; never a second time", "Reading, hour, name") { LeastCelsius = code.Reheat };
                 }
 
-                if (s.Temperatures.Any(t => t.Of == TemperatureOf.Freezer) && FoodTraits.Lines(c, f => FoodTraits.Contains(f, "fish")).Any() && FoodTraits.Hottest(dish, c) < 60)
+                if (s.Temperatures.Any(t => t.Of == TemperatureOf.Freezer) && FoodTraits.LinesThat(c, l => FoodTraits.Contains(l, "fish")).Any() && FoodTraits.Hottest(dish, c) < 60)
                 {
                     yield return new ControlPoint(name, s.Span.Line, "Parasites in fish eaten raw", FormattableString.Invariant($"{code.FishCelsius:0} °C for {code.FishHours:0} h in all parts").Replace('-', '−'), "Freezer's own log, and a probe in the middle of one piece", "Count the hours again from when the middle is there", "Date and hour in and out, freezer reading, name") { MostCelsius = code.FishCelsius };
                 }

@@ -1,6 +1,5 @@
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
-using Coulisse.Matter.Foods;
 
 namespace Coulisse.Kitchen.Safety;
 
@@ -40,7 +39,10 @@ internal static class FoodTraits
     public static IEnumerable<WeighedLine> Lines(WeighedComponent component, Func<FoodAmount, bool> test) => component.Lines.Where(l => l.Source.Kind == LineKind.Ingredient && test(l.Food));
 
     /// <summary>An allergen code the food always carries.</summary>
-    public static bool Contains(FoodAmount food, string code) => food.FoodId is { } id && FoodTable.Default.Find(id)?.Contains.Contains(code) == true;
+    public static bool Contains(WeighedLine line, string code) => line.Known?.Contains.Contains(code) == true;
+
+    /// <summary>Lines that answer to a test of the line and its food's row.</summary>
+    public static IEnumerable<WeighedLine> LinesThat(WeighedComponent component, Func<WeighedLine, bool> test) => component.Lines.Where(l => l.Source.Kind == LineKind.Ingredient && test(l));
 
     /// <summary>An ingredient's words.</summary>
     public static bool Says(FoodAmount food, string word) => $"{food.Grade} {food.Food} {food.State} {food.Preparation}".Contains(word, StringComparison.OrdinalIgnoreCase);

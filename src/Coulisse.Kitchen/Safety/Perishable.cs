@@ -23,7 +23,7 @@ internal static class Perishable
             return false;
         }
 
-        bool lives = FoodTraits.Lines(c, f => FoodTraits.IsEgg(f) || FoodTraits.IsFlesh(f) || FoodTraits.Contains(f, "milk") || FoodTraits.Contains(f, "fish") || FoodTraits.Contains(f, "mollusc") || FoodTraits.Contains(f, "crustacean")).Any();
+        bool lives = FoodTraits.LinesThat(c, l => FoodTraits.IsEgg(l.Food) || FoodTraits.IsFlesh(l.Food) || FoodTraits.Contains(l, "milk") || FoodTraits.Contains(l, "fish") || FoodTraits.Contains(l, "mollusc") || FoodTraits.Contains(l, "crustacean")).Any();
         if (barrier.End is not { Water: { } water, Protein: { } protein } end)
         {
             return true;

@@ -15,6 +15,9 @@ namespace Coulisse.Views.Web;
 /// <param name="Measures">Spoons and cups; empty when each card decides.</param>
 public sealed record KitchenView(int Version, string Says, ImmutableArray<string> Faults, ImmutableArray<KitchenSection> Sections, PricesView Prices, string Code, string Measures)
 {
+    /// <summary>The house's own foods and suppliers' specifications.</summary>
+    public OwnFoodsView OwnFoods { get; init; } = new(0, "", "", []);
+
     /// <summary>What the bench understands of a piece of kit, in words: the physics it plans with.</summary>
     public static string ReadAs(SheetKit kit, IEnumerable<SheetCircuit> circuits, CultureInfo culture)
     {
@@ -95,3 +98,10 @@ public sealed record PricesView(int Version, string Text, string Says, Immutable
 
 /// <summary>A pack on offer.</summary>
 public sealed record PriceRowView(string Item, string Supplier, string Pack, string Price, string Rate, string Lead);
+
+/// <summary>Own foods as kept.</summary>
+/// <param name="Version">Version; 0 while none is kept.</param>
+/// <param name="Text">As written.</param>
+/// <param name="Says">How many are used, or why none.</param>
+/// <param name="Faults">Lines that could not be read.</param>
+public sealed record OwnFoodsView(int Version, string Text, string Says, ImmutableArray<string> Faults);

@@ -7,6 +7,7 @@ using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Plating;
 using Coulisse.Kitchen.Safety;
+using Coulisse.Matter.Foods;
 using Coulisse.Views.Web;
 
 namespace Coulisse.Web.Desk;
@@ -19,9 +20,10 @@ internal static class CardDesk
     /// <param name="scaledFor">The sentence above it; empty as written.</param>
     /// <param name="measures">Size system; empty lets the card decide.</param>
     /// <param name="code">Code of practice.</param>
-    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code)
+    /// <param name="foods">Foods of this kitchen; null for those that ship.</param>
+    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code, FoodTable? foods = null)
         => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<(Dish, MarginsView)>>(
-            dish => new Parsed<(Dish, MarginsView)>.Ok((dish, Lay(dish, scaledFor.Trim(), measures, code))),
+            dish => new Parsed<(Dish, MarginsView)>.Ok((With(dish, foods), Lay(With(dish, foods), scaledFor.Trim(), measures, code))),
             problems => new Parsed<(Dish, MarginsView)>.Failed(problems));
 
     /// <summary>A card laid out for the scale.</summary>
@@ -31,25 +33,28 @@ internal static class CardDesk
     /// <param name="scaledFor">The sentence above it; empty as written.</param>
     /// <param name="measures">Size system; empty lets the card decide.</param>
     /// <param name="kit">Kit of the kitchen, for its scales; null when none is kept.</param>
-    public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures, IEnumerable<SheetKit>? kit = null)
+    /// <param name="foods">Foods to weigh with; null the table that ships.</param>
+    public static Parsed<WeighOutView> WeighOut(string id, int version, string text, string scaledFor, string measures, IEnumerable<SheetKit>? kit = null, FoodTable? foods = null)
     {
         KitchenScale[] scales = [.. (kit ?? []).Select(KitchenScale.Of).OfType<KitchenScale>()];
         List<string> faults = [];
-        return Batch(text, scaledFor, measures, faults).Match<Parsed<WeighOutView>>(
+        return Batch(text, scaledFor, measures, faults, foods).Match<Parsed<WeighOutView>>(
             batch => new Parsed<WeighOutView>.Ok(WeighOutView.From(id, version, batch, faults.Count == 0 ? scaledFor.Trim() : "", [.. faults], CultureInfo.GetCultureInfo("en-GB"), scales.Length == 0 ? [] : ScaleCheck.Of(batch, scales))),
             problems => new Parsed<WeighOutView>.Failed(problems));
     }
 
     /// <summary>A card weighed and scaled; as written when what was asked for cannot be had.</summary>
-    public static Parsed<Batch> Batch(string text, string scaledFor, string measures, List<string>? faults = null)
+    public static Parsed<Batch> Batch(string text, string scaledFor, string measures, List<string>? faults = null, FoodTable? foods = null)
         => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match(
             dish =>
             {
                 faults ??= [];
-                WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
+                WeighedDish weighed = Weighing.Weigh(With(dish, foods), System(measures, faults));
                 return scaledFor.Trim().Length > 0 && Scale(weighed, scaledFor.Trim(), faults) is { } wanted ? new Parsed<Batch>.Ok(wanted) : Scaling.Scale(weighed, new ScaleTo.Factor(1));
             },
             problems => new Parsed<Batch>.Failed(problems));
+
+    private static Dish With(Dish dish, FoodTable? foods) => foods is null ? dish : dish with { Foods = foods };
 
     private static MarginsView Lay(Dish dish, string scaledFor, string measures, string code)
     {

@@ -9,6 +9,7 @@ using Coulisse.Kitchen.Formulas;
 using Coulisse.Papers;
 using Coulisse.Papers.Html;
 using Coulisse.Papers.Pages;
+using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Papers;
 using Coulisse.Web.House;
@@ -41,7 +42,8 @@ internal static class CardOutEndpoints
             return Results.Problem($"“{scaledFor}” is no amount to scale to. {ScaleSentence.Hint}", statusCode: StatusCodes.Status422UnprocessableEntity);
         }
 
-        return CardReader.Read(new CardText(card.Text)).Match(dish => AssessFlow.Assess(dish, to, measures.Length > 0 ? measures : null, rules), p => new Parsed<AssessedDish>.Failed(p)).Match(
+        FoodTable foods = await book.FoodsAsync(cancel);
+        return CardReader.Read(new CardText(card.Text)).Match(dish => AssessFlow.Assess(dish with { Foods = foods }, to, measures.Length > 0 ? measures : null, rules), p => new Parsed<AssessedDish>.Failed(p)).Match(
             assessed =>
             {
                 PaperBundle bundle = PrintFlow.Bundle(assessed, LocalDateTime.FromDateTime(clock.GetLocalNow().DateTime));
@@ -50,7 +52,7 @@ internal static class CardOutEndpoints
             Refused);
     }
 
-    private static async Task<IResult> SaveAsync(string id, string form, KitchenStore store, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
+    private static async Task<IResult> SaveAsync(string id, string form, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
     {
         if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } card)
         {
@@ -63,7 +65,7 @@ internal static class CardOutEndpoints
         {
             "text" => Results.File(Encoding.UTF8.GetBytes(card.Text), "text/markdown; charset=utf-8", name + ".md"),
             "data" => CardReader.Read(new CardText(card.Text)).Match(dish => Results.File(Encoding.UTF8.GetBytes(RecipeData.Write(dish)), "application/ld+json", name + ".json"), Refused),
-            "weights" => CardDesk.Batch(card.Text, scaledFor, measures).Match(batch => Results.File(CsvFile.Write(Weights(batch)), "text/csv; charset=utf-8", name + ".csv"), Refused),
+            "weights" => CardDesk.Batch(card.Text, scaledFor, measures, null, await book.FoodsAsync(cancel)).Match(batch => Results.File(CsvFile.Write(Weights(batch)), "text/csv; charset=utf-8", name + ".csv"), Refused),
             _ => Results.NotFound(),
         };
     }

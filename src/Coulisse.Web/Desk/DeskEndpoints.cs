@@ -40,7 +40,7 @@ internal static class DeskEndpoints
     private static async Task<IResult> WeighAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
         => await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } d
             ? Results.NotFound()
-            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures, (await book.HouseAsync(cancel))?.Kit).Match<IResult>(
+            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures, (await book.HouseAsync(cancel))?.Kit, await book.FoodsAsync(cancel)).Match<IResult>(
                 view => new RazorComponentResult<WeighPage>(new { View = view }),
                 problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
 
@@ -89,9 +89,9 @@ internal static class DeskEndpoints
             ? Results.Ok(new { text })
             : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"Line {asked.Line} is no longer there; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
 
-    private static async Task<IResult> MarginsAsync(MarginsAsked asked, ShowMarks marks, CancellationToken cancel)
+    private static async Task<IResult> MarginsAsync(MarginsAsked asked, ShowMarks marks, KitchenBook book, CancellationToken cancel)
     {
-        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "");
+        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "", await book.FoodsAsync(cancel));
         if (read is not Parsed<(Dish Dish, MarginsView View)>.Ok(var (dish, view)))
         {
             return Results.Problem(string.Join(" ", ((Parsed<(Dish Dish, MarginsView View)>.Failed)read).Problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity);

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
+using Coulisse.Flows;
 using Coulisse.Kitchen.Needs;
+using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using NodaTime;
@@ -15,6 +17,7 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
 {
     private readonly string _book = store.Own("kitchen-book");
     private readonly string _prices = store.Own("kitchen-prices");
+    private readonly string _foods = store.Own("kitchen-foods");
     private const string CodeKey = "kitchen.code";
     private const string MeasuresKey = "kitchen.measures";
     private const string HeadsKey = "kitchen.price-heads";
@@ -45,6 +48,14 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     /// <summary>Remembers what heads stand for, for every later list.</summary>
     public Task ExplainAsync(PriceHeads heads, CancellationToken cancel) => store.SetAsync(HeadsKey, heads.Write(), cancel);
 
+    /// <summary>Foods to weigh and judge with: those that ship, with the house's own laid over when a table is kept that can be read.</summary>
+    public async Task<FoodTable> FoodsAsync(CancellationToken cancel)
+        => await store.OpenDocumentAsync(_foods, cancel) is { Text.Length: > 0 } kept && OwnFoodsBeside.Read(kept.Text) is Parsed<FoodTable>.Ok(var table) ? table : FoodTable.Default;
+
+    /// <summary>Keeps the table of own foods.</summary>
+    public Task<SaveOutcome> KeepFoodsAsync(string text, int basedOn, string who, CancellationToken cancel)
+        => store.SaveAsync(DocumentKind.Foods, _foods, basedOn, "Own foods", text.ReplaceLineEndings("\n"), who, "", cancel);
+
     /// <summary>Larder and suppliers' terms.</summary>
     public async Task<OrderTerms> TermsAsync(CancellationToken cancel)
     {
@@ -67,8 +78,15 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     {
         Document? kept = await store.OpenDocumentAsync(_book, cancel);
         Document? prices = await store.OpenDocumentAsync(_prices, cancel);
-        return View(kept?.Version ?? 0, kept?.Text ?? BookText.Usual, Prices(prices?.Version ?? 0, prices?.Text ?? "", await HeadsAsync(cancel)), await CodeAsync(cancel), await MeasuresAsync(cancel));
+        return View(kept?.Version ?? 0, kept?.Text ?? BookText.Usual, Prices(prices?.Version ?? 0, prices?.Text ?? "", await HeadsAsync(cancel)), await CodeAsync(cancel), await MeasuresAsync(cancel)) with { OwnFoods = Own(await store.OpenDocumentAsync(_foods, cancel)) };
     }
+
+    private static OwnFoodsView Own(Document? kept)
+        => kept is not { Text: { } text } || text.Trim().Length == 0
+            ? new OwnFoodsView(kept?.Version ?? 0, "", "No own foods are kept. The first line names the columns: name, source, water, protein, fat, carbohydrate, contains, may …; every food says where its figures are from.", [])
+            : OwnFoodsBeside.Read(text).Match(
+                table => new OwnFoodsView(kept.Version, text, string.Create(CultureInfo.InvariantCulture, $"{table.Ids.Count(table.IsOwn)} own foods go before those that ship, in every card, plan, paper and order of this kitchen."), []),
+                problems => new OwnFoodsView(kept.Version, text, "It is kept as written, but not used until it can be read.", [.. problems.Take(30).Select(p => string.Create(CultureInfo.InvariantCulture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"))]));
 
     /// <summary>Keeps the book as it was filled in.</summary>
     /// <returns>What could not be read, in words; what was written is kept all the same.</returns>

@@ -16,6 +16,7 @@ internal static class KitchenEndpoints
     {
         app.MapGet("/kitchen", PageAsync);
         app.MapPost("/kitchen", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
+        app.MapPost("/kitchen/own-foods", OwnFoodsAsync).DisableAntiforgery();
         app.MapPost("/kitchen/settings", SettingsAsync).DisableAntiforgery();
         app.MapGet("/kitchen/foods", Foods);
     }
@@ -45,6 +46,17 @@ internal static class KitchenEndpoints
 
         int basedOn = int.TryParse(form["basedOn"], NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0;
         return await book.KeepAsync(rows, basedOn, context.Name(), cancel) is SaveOutcome.Conflict(_, _, var theirs) ? Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"/kitchen?both={theirs.Version}")) : Results.Redirect("/kitchen");
+    }
+
+    private static async Task<IResult> OwnFoodsAsync(HttpContext context, [FromForm] string? text, [FromForm] int? basedOn, KitchenBook book, CancellationToken cancel)
+    {
+        if ((text ?? "").Length > CardText.MostCharacters)
+        {
+            return Results.Problem("A table of own foods is 5 MB at most; nothing was kept.", statusCode: StatusCodes.Status422UnprocessableEntity);
+        }
+
+        await book.KeepFoodsAsync(text ?? "", basedOn ?? 0, context.Name(), cancel);
+        return Results.Redirect("/kitchen#own-foods");
     }
 
     private static async Task<IResult> SettingsAsync([FromForm] string? code, [FromForm] string? measures, KitchenBook book, CancellationToken cancel)

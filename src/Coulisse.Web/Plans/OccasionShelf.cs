@@ -9,6 +9,7 @@ using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning.Edits;
 using Coulisse.Kitchen.Planning.Tasks;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
@@ -100,7 +101,8 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
         bool sentence = parts.Contains("sentence");
         OccasionSheet? house = await book.HouseAsync(cancel);
         List<string> changes = await ChangesAsync(id, cancel);
-        return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))], house) : OccasionFiles.Build(text, day, texts.GetValueOrDefault, house)).Match<Parsed<KeptOccasion>>(
+        Parsed<FoodTable> foods = new Parsed<FoodTable>.Ok(await book.FoodsAsync(cancel));
+        return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))], house, _ => foods) : OccasionFiles.Build(text, day, texts.GetValueOrDefault, house, _ => foods)).Match<Parsed<KeptOccasion>>(
             o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, Changed(Marked(sentence ? o with { Title = head.Title } : o, shown), changes) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
             p => new Parsed<KeptOccasion>.Failed(p));
     }

@@ -27,7 +27,7 @@ internal static class WorkingsEndpoints
     }
 
     private static async Task<WorkingsView?> ViewAsync(string id, string scaledFor, string measures, KitchenStore store, KitchenBook book, CancellationToken cancel)
-        => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d && CardDesk.Batch(d.Text, scaledFor, measures) is Parsed<Batch>.Ok(var batch)
+        => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d && CardDesk.Batch(d.Text, scaledFor, measures, null, await book.FoodsAsync(cancel)) is Parsed<Batch>.Ok(var batch)
             ? WorkingsView.From(id, batch, await book.PricesAsync(cancel), Culture)
             : null;
 

@@ -67,4 +67,31 @@ public sealed class OwnFoodsTests
     [InlineData("name,source,water,protein,fat,carbohydrate,ash\nx,y,60,10,20,9,1\n")]
     [InlineData("name,source,water,protein,fat,carbohydrate\nx,y,60,10,20,11.5\n")]
     public void A_line_that_sums_as_labels_do_is_taken(string text) => Assert.IsType<Parsed<FoodTable>.Ok>(Read(text));
+
+    [Fact]
+    public void The_dish_carries_its_foods_to_safety_and_to_what_washes_after_what()
+    {
+        FoodTable foods = Ok("name,source,water,protein,fat,carbohydrate,ash,contains\nhouse loin,fishmonger's sheet,72,24,2,0,1,fish\n");
+        Dish dish = CardReader.Read(new CardText("# Fish bowl\n\nServes 4.\n\n- 300 g house loin\n\n1. Slice the loin thinly and serve raw, 10 min.\n")).Match(d => d, p => throw new InvalidOperationException(string.Join("; ", p)));
+
+        // A raw fish of the house is held to the rule of raw fish; the same words without the sheet are an unknown food.
+        Assert.Contains(Safety.SafetyReview.Review(Weighing.Weigh(dish with { Foods = foods }), "us").All, f => f.Rule == "SAF021");
+        Assert.DoesNotContain(Safety.SafetyReview.Review(Weighing.Weigh(dish), "us").All, f => f.Rule == "SAF021");
+        Assert.Equal(["fish"], (dish with { Foods = foods }).Row(dish.Components[0].Ingredients[0].Foods[0])!.Contains);
+        Assert.Null(dish.Row(dish.Components[0].Ingredients[0].Foods[0]));
+    }
+
+    [Fact]
+    public void A_suppliers_sulphur_dioxide_goes_before_the_laws_limit_and_trans_cholesterol_and_added_sugars_reach_the_panel()
+    {
+        FoodTable foods = Ok("name,source,water,protein,fat,trans,carbohydrate,sugars,added,ash,cholesterol,so2,contains\nred wine,maker's sheet,86,0,0,0,3,1,0,0.3,0,20,sulphite\nhouse spread,maker's sheet,20,5,40,1.5,34,30,25,1,60,,milk\n");
+        const string Card = "# Sauce\n\n- 100 g red wine\n- 100 g house spread\n\n1. Mix.\n";
+
+        Sulphites said = Sulphites.Of(Weigh(Card, foods), AllergenRegime.Eu)!;
+        Assert.Equal((10.0, true), (said.MostMilligramsPerKilogram!.Value, said.BelowLimit!.Value));
+        Assert.Contains("the makers' figures", said.Text, StringComparison.Ordinal);
+        NutritionPanel panel = Panels.Of(Weigh(Card, foods), AllergenRegime.Us).Match(p => p, _ => null!);
+        Assert.Equal((0.75, 30.0, 12.5), (panel.Rows.Single(r => r.Name == "Trans Fat").Computed, panel.Rows.Single(r => r.Name == "Cholesterol").Computed, panel.Rows.Single(r => r.Name == "Includes Added Sugars").Computed));
+        Assert.Equal("MIX008", Read("name,source,sugars,carbohydrate,added\nx,y,10,10,12\n").Match(_ => "", p => p[0].Code));
+    }
 }

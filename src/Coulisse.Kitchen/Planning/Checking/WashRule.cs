@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Occasions;
-using Coulisse.Matter.Foods;
 
 namespace Coulisse.Kitchen.Planning.Checking;
 
@@ -79,7 +78,7 @@ internal static class WashRule
             {
                 Gather(dish, source, found, seen);
             }
-            else if ((food.FoodId ?? FoodTable.Default.Match(food.Food, dish.Language)?.Id) is { } id && FoodTable.Default.Find(id) is { } row)
+            else if (dish.Row(food) is { } row)
             {
                 found.UnionWith(row.Contains);
             }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Coulisse.Cards;
-using Coulisse.Matter.Foods;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
 
@@ -26,7 +25,7 @@ internal static class ComponentAllergens
                     found.UnionWith(Collect(dish, other, seen));
                 }
             }
-            else if ((food.FoodId ?? FoodTable.Default.Match(food.Food, dish.Language)?.Id) is { } id && FoodTable.Default.Find(id) is { } row)
+            else if (dish.Row(food) is { } row)
             {
                 found.UnionWith(row.Contains);
             }

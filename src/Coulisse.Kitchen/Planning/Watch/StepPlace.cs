@@ -73,7 +73,7 @@ internal static class StepPlace
     /// <summary>Words by which a step names food of animals in a part that holds plants too; empty when it holds only one of the two.</summary>
     public static ImmutableArray<string> Animal(WeighedComponent c)
     {
-        WeighedLine[] animal = [.. FoodTraits.Lines(c, f => FoodTraits.IsEgg(f) || FoodTraits.IsFlesh(f) || f.FromComponent is not null || FoodTraits.Contains(f, "milk") || FoodTraits.Contains(f, "fish") || FoodTraits.Contains(f, "mollusc") || FoodTraits.Contains(f, "crustacean"))];
+        WeighedLine[] animal = [.. FoodTraits.LinesThat(c, l => FoodTraits.IsEgg(l.Food) || FoodTraits.IsFlesh(l.Food) || l.Food.FromComponent is not null || FoodTraits.Contains(l, "milk") || FoodTraits.Contains(l, "fish") || FoodTraits.Contains(l, "mollusc") || FoodTraits.Contains(l, "crustacean"))];
         return animal.Length == 0 || animal.Length == c.Lines.Length ? [] : [.. animal.SelectMany(l => (l.Food.Food + " " + (l.Source.Group ?? "")).Split(' ', ',', '-', ':')).Where(w => w.Length >= 4).Select(w => w.ToLowerInvariant()).Distinct()];
     }
 

@@ -10,7 +10,7 @@ internal static class ShellfishRule
         foreach (WeighedComponent c in dish.Components)
         {
             double hottest = FoodTraits.Hottest(dish, c);
-            WeighedLine? shell = FoodTraits.Lines(c, f => FoodTraits.Contains(f, "mollusc") && !FoodTraits.Says(f, "squid") && !FoodTraits.Says(f, "octopus") && !FoodTraits.Says(f, "sauce")).FirstOrDefault()
+            WeighedLine? shell = FoodTraits.LinesThat(c, l => FoodTraits.Contains(l, "mollusc") && !FoodTraits.Says(l.Food, "squid") && !FoodTraits.Says(l.Food, "octopus") && !FoodTraits.Says(l.Food, "sauce")).FirstOrDefault()
                 ?? FoodTraits.Lines(c, f => FoodTraits.Says(f, "oyster") && !FoodTraits.Says(f, "sauce") && !FoodTraits.Says(f, "mushroom")).FirstOrDefault();
             if (shell is not null && hottest < 90)
             {
