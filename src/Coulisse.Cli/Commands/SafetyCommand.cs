@@ -30,13 +30,13 @@ internal static class SafetyCommand
         }
 
         return CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes), path)).Match(
-            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? Show(dish with { Foods = foods }, code, vulnerable, json) : failed,
+            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? WeighCommand.Sound(path, Weighing.Weigh(dish with { Foods = foods }), weighed => Show(weighed, code, vulnerable, json)) : failed,
             problems => Input.Fail(path, problems));
     }
 
-    private static int Show(Dish dish, string code, bool vulnerable, bool json)
+    private static int Show(WeighedDish weighed, string code, bool vulnerable, bool json)
     {
-        Findings found = SafetyReview.Review(Weighing.Weigh(dish, null), code, vulnerable);
+        Findings found = SafetyReview.Review(weighed, code, vulnerable);
         int exit = found.All.Any(f => f.Severity == Severity.Stop) ? Exit.Problems : Exit.Done;
         if (json)
         {

@@ -31,8 +31,12 @@ internal static class WeighCommand
     internal static int Read(string path, string? measures, Func<WeighedDish, int> then) => Input.Bytes(path, out int exit) is not { } bytes
         ? exit
         : CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), path)).Match(
-            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? then(Weighing.Weigh(dish with { Foods = foods }, measures)) : failed,
+            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? Sound(path, Weighing.Weigh(dish with { Foods = foods }, measures), then) : failed,
             problems => Input.Fail(path, problems));
+
+    // A circle of components, a weight of nothing, shares above the whole: nothing may be built on them, so no command goes on.
+    internal static int Sound(string path, WeighedDish weighed, Func<WeighedDish, int> then)
+        => Soundness.Of(weighed) is { IsEmpty: false } faults ? Input.Fail(path, faults) : then(weighed);
 
     private static int Json(WeighedDish w) => Input.Json(new
     {

@@ -3,6 +3,7 @@ using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Labels;
 using Coulisse.Matter.Foods;
+using SafetyReview = Coulisse.Kitchen.Safety.SafetyReview;
 
 namespace Coulisse.Kitchen.Tests.Formulas;
 
@@ -75,8 +76,8 @@ public sealed class OwnFoodsTests
         Dish dish = CardReader.Read(new CardText("# Fish bowl\n\nServes 4.\n\n- 300 g house loin\n\n1. Slice the loin thinly and serve raw, 10 min.\n")).Match(d => d, p => throw new InvalidOperationException(string.Join("; ", p)));
 
         // A raw fish of the house is held to the rule of raw fish; the same words without the sheet are an unknown food.
-        Assert.Contains(Safety.SafetyReview.Review(Weighing.Weigh(dish with { Foods = foods }), "us").All, f => f.Rule == "SAF021");
-        Assert.DoesNotContain(Safety.SafetyReview.Review(Weighing.Weigh(dish), "us").All, f => f.Rule == "SAF021");
+        Assert.Contains(SafetyReview.Review(Weighing.Weigh(dish with { Foods = foods }), "us").All, f => f.Rule == "SAF021");
+        Assert.DoesNotContain(SafetyReview.Review(Weighing.Weigh(dish), "us").All, f => f.Rule == "SAF021");
         Assert.Equal(["fish"], (dish with { Foods = foods }).Row(dish.Components[0].Ingredients[0].Foods[0])!.Contains);
         Assert.Null(dish.Row(dish.Components[0].Ingredients[0].Foods[0]));
     }
