@@ -85,7 +85,7 @@ public sealed class OwnFoodsTests
     [Fact]
     public void A_suppliers_sulphur_dioxide_goes_before_the_laws_limit_and_trans_cholesterol_and_added_sugars_reach_the_panel()
     {
-        FoodTable foods = Ok("name,source,water,protein,fat,trans,carbohydrate,sugars,added,ash,cholesterol,so2,contains\nred wine,maker's sheet,86,0,0,0,3,1,0,0.3,0,20,sulphite\nhouse spread,maker's sheet,20,5,40,1.5,34,30,25,1,60,,milk\n");
+        FoodTable foods = Ok("name,source,water,protein,fat,trans,carbohydrate,sugars,added,alcohol,ash,cholesterol,so2,contains\nred wine,maker's sheet,86,0,0,0,3,1,0,10.6,0.3,0,20,sulphite\nhouse spread,maker's sheet,20,5,40,1.5,34,30,25,0,1,60,,milk\n");
         const string Card = "# Sauce\n\n- 100 g red wine\n- 100 g house spread\n\n1. Mix.\n";
 
         Sulphites said = Sulphites.Of(Weigh(Card, foods), AllergenRegime.Eu)!;
