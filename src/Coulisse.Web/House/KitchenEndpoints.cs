@@ -1,4 +1,5 @@
 using System.Globalization;
+using Coulisse.Cards;
 using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Web;
