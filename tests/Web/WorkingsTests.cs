@@ -34,6 +34,20 @@ public sealed partial class WorkingsTests
     }
 
     [Fact]
+    public async Task What_the_workings_say_of_the_middle_is_what_the_finding_in_the_margin_says()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        string draft = EmbeddedFiles.Demo("cards/royale-draft.md")!, id = await KeepAsync(bench, draft);
+        string card = string.Join('\n', Assert.IsType<Coulisse.Cards.Parsed<Coulisse.Views.Web.MarginsView>.Ok>(Desk.CardDesk.Margins(draft, "", "", "au")).Value.Lines.SelectMany(l => l.Remarks).Select(r => r.ToString()));
+        string workings = WebUtility.HtmlDecode(await bench.Client.GetStringAsync($"/cards/{id}/workings", Cancel));
+        string found = Regex.Match(card, @"the middle of 20 mm is at (\d+\.\d) °C after 45 min").Groups[1].Value;
+        Assert.NotEmpty(found);
+        Assert.Equal(found, Regex.Match(workings, @"after the 45 min of the card the middle is at (\d+\.\d)").Groups[1].Value);
+        // half a gram in 1.6 kg is little, not nothing
+        Assert.Contains("0.03 %", workings);
+    }
+
+    [Fact]
     public async Task Names_in_a_drawing_are_text()
     {
         await using BenchServer bench = await BenchServer.StartAsync();

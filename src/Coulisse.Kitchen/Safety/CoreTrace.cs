@@ -41,7 +41,8 @@ public sealed record CoreTrace(
         PieceInBath piece = PieceInBath.Of(weighed, step, from, at);
         double long_ = Math.Min(24 * 60, Math.Max(minutes.Value, (piece.Cautious.TimeTo(thick, from, at, Temperature.FromCelsius(core))?.TotalMinutes ?? 0) + hold) * 1.15);
         ImmutableArray<(double, Temperature)> Curve(Length size, Temperature medium)
-            => [.. Enumerable.Range(0, Moments + 1).Select(i => long_ * i / Moments).Select(m => (m, piece.Cautious.CoreAfter(size, from, medium, Duration.FromMinutes(m))))];
+            // the card's own minute is one of the moments, so that the figure is the finding's
+            => [.. Enumerable.Range(0, Moments + 1).Select(i => long_ * i / Moments).Append(minutes.Value).Distinct().Order().Select(m => (m, piece.Cautious.CoreAfter(size, from, medium, Duration.FromMinutes(m))))];
         return new CoreTrace(weighed.Component.Name, step.Span.Line, thick, from, at, Temperature.FromCelsius(core), hold, minutes.Value,
             Curve(thick, at), Curve(thick * 1.1, at - TemperatureDelta.FromKelvin(1)), piece.Why);
     }

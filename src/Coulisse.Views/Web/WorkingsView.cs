@@ -71,8 +71,11 @@ public sealed record WorkingsView(string Id, string Title, ImmutableArray<ChartV
     {
         bool known = line.Grade != WeightGrade.Unknown;
         return new FigureRow(component.Component.Name, line.Source.Text, known ? Web.Figures.Grams(line.Grams, culture) : "? g", known && line.High > line.Low ? Web.Figures.Range(line.Low, line.High, culture) : "",
-            known && component.Grams > 0 ? (line.Grams / component.Grams * 100).ToString("0.0", culture) + " %" : "", WorkingView.From(line.Why));
+            known && component.Grams > 0 ? Percent(line.Grams / component.Grams * 100, culture) : "", WorkingView.From(line.Why));
     }
+
+    // a pinch of pepper is 0.03 %, not none
+    private static string Percent(double share, CultureInfo culture) => share.ToString(share is > 0 and < 0.095 ? "G1" : "0.0", culture) + " %";
 
     private static ChartView Core(CoreTrace t, CultureInfo culture)
     {
