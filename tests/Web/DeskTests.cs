@@ -4,6 +4,7 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
+using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Desk;
 using Coulisse.Web.Hosting;
@@ -37,6 +38,24 @@ public sealed class DeskTests
         Assert.Contains("Leek soup", await bench.Client.GetStringAsync("/cards?q=lee", TestContext.Current.CancellationToken));
         Assert.DoesNotContain("Leek soup", await bench.Client.GetStringAsync("/cards?q=plum", TestContext.Current.CancellationToken));
         Assert.Contains("- 600 g leeks", await bench.Client.GetStringAsync(kept.Headers.Location, TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task A_search_finds_notes_of_trials_records_occasions_and_foods_too_accents_or_not()
+    {
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        await using BenchServer bench = await BenchServer.StartAsync();
+        string card = Assert.IsType<SaveOutcome.Saved>(await bench.Store.SaveAsync(DocumentKind.Card, null, 0, "Tart", "# Tart", "t", "", cancel)).Id;
+        string occasion = Assert.IsType<SaveOutcome.Saved>(await bench.Store.SaveAsync(DocumentKind.Occasion, null, 0, "Crème night", "8 plates", "t", "", cancel)).Id;
+        string trial = await bench.Store.KeepTrialAsync(null, "Trial of Tart", "the crème split at 84", "t", card, 1, "{}", cancel);
+        string record = await bench.Store.KeepRecordAsync(null, "Record of the night", "crème: 3 left", "t", occasion, "", cancel);
+        string page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/cards?q=creme", cancel));
+        Assert.Contains($"/trials/{card}/{trial}", page);
+        Assert.Contains($"/records/{occasion}/{record}", page);
+        Assert.Contains("/occasions/" + occasion, page);
+        Assert.Contains("/kitchen/foods?q=", page);
+        Assert.DoesNotContain("<h2>", await bench.Client.GetStringAsync("/cards", cancel));
+        Assert.DoesNotContain("<h2>", await bench.Client.GetStringAsync("/cards?q=zzzzqq", cancel));
     }
 
     [Fact]

@@ -56,7 +56,7 @@ internal static class DeskEndpoints
         };
         return new RazorComponentResult<CardFilePage>(new
         {
-            View = new CardFileView(q, says, [.. found.Select(h => new CardFileRow("/cards/" + h.Id, h.Title, string.Create(CultureInfo.InvariantCulture, $"version {h.Version}, {h.Changed:yyyy-MM-dd}")))]),
+            View = new CardFileView(q, says, [.. found.Select(h => new CardFileRow("/cards/" + h.Id, h.Title, string.Create(CultureInfo.InvariantCulture, $"version {h.Version}, {h.Changed:yyyy-MM-dd}")))]) { Elsewhere = await Elsewhere.FindAsync(store, q, cancel) },
         });
     }
 
