@@ -45,6 +45,14 @@ public sealed class LabelTests
     }
 
     [Fact]
+    public void The_batch_mark_of_a_part_without_something_never_says_with()
+    {
+        string[] marks = [.. PaperShelf.Papers(Demo.Planned()).Where(p => p.Kind == "labels").SelectMany(p => p.Blocks.OfType<LabelBlock>()).SelectMany(l => l.Facts.Where(f => f.Label == "Batch").Select(f => f.Value)).Where(m => m.Contains("ramekin", StringComparison.Ordinal))];
+        Assert.NotEmpty(marks);
+        Assert.All(marks, m => Assert.Contains("ramekin-without-gluten", m, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_text_too_long_for_one_label_goes_on_to_the_next_and_loses_nothing()
     {
         string text = string.Join(' ', Enumerable.Range(0, 700).Select(i => $"w{i}"));

@@ -34,10 +34,12 @@ public static class LabelPaper
         return labels.Count == 0 ? null : bundle.Sheet(Kind, "Container labels", [.. labels]);
     }
 
+    private const int MarkLetters = 24;
+
     /// <summary>Batch mark: day of making, part, number of the batch; the day stays open when no plan says it.</summary>
     internal static string Mark(PaperBundle bundle, Batch batch, BatchComponent c, int n)
     {
-        string part = c.Weighed.Component.Code is { Length: > 0 } code ? code : Slug.Of(CardPaper.Name(c, batch)) is { Length: > 12 } s ? s[..12].Trim('-') : Slug.Of(CardPaper.Name(c, batch));
+        string part = c.Weighed.Component.Code is { Length: > 0 } code ? code : Slug.Short(Slug.Of(CardPaper.Name(c, batch)), MarkLetters);
         string day = Made.Of(bundle, batch, c.Weighed.Component.Name) is { } made ? made.When.ToString("yyMMdd", CultureInfo.InvariantCulture) + "-" : "";
         return string.Create(CultureInfo.InvariantCulture, $"{day}{part}-{n}");
     }
