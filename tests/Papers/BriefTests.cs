@@ -17,7 +17,7 @@ public sealed class BriefTests
     private static readonly string[] OfThePlan =
     [
         "meal", "receive the order, check, log temperatures, store", "clear down: what goes on in ovens and bath comes out at its time; left-overs weighed, to the cold or the bin", "bring the 18 twins to stage, in order, by number",
-        "switch on SB, to 82 °C for C1 Pumpkin-seed royale", "plate 52 plates of Starter, diets first, back to the cold", "weigh and set out for the stage: C4", "run-through against the clock", "move water bath and chamber vacuum sealer to stage, test the circuits at full load",
+        "have SB at 82 °C for C1 Pumpkin-seed royale: switch it on, or see that it holds", "plate 52 plates of Starter, diets first, back to the cold", "weigh and set out for the stage: C4", "run-through against the clock", "move water bath and chamber vacuum sealer to stage, test the circuits at full load",
         "WASH jug, lid and blade: taken apart, hot water and detergent, rinsed, dried", "wash jug, lid and blade, back before the next time it runs", "into SO at 160 °C, timer 38 min",
     ];
 

@@ -24,6 +24,37 @@ public sealed class DemoPlanTests
         Assert.Equal(1500, plan.RunSheet.Sum(s => s.Seconds));
         Assert.True(plan.Objective[0].Proven);
         Assert.All(plan.Twins.Where(t => t.MadeBy is not null), t => Assert.Contains(plan.Tasks, x => x.Id == t.MadeBy));
+        HeatedForWhatGoesIn(plan);
+        BroughtWhenMade(plan);
+        DueOutAtOnce(plan);
+    }
+
+    // A bath filled on Friday in one place is no heat for Saturday's bags in another. The first plan found is judged, so the twenty minutes may still be overrun; a day may not.
+    private static void HeatedForWhatGoesIn(Plan plan)
+    {
+        PlannedTask[] heats = [.. plan.Tasks.Where(t => t.Kind == TaskKind.Preheat)];
+        Assert.NotEmpty(heats);
+        Assert.All(heats, h =>
+        {
+            PlannedTask bath = plan.Tasks.Where(t => t.Kind == TaskKind.Unattended && t.Celsius == h.Celsius && t.Component == h.Component && t.Text.StartsWith("for the stage", StringComparison.Ordinal) == h.Text.StartsWith("for the stage", StringComparison.Ordinal) && t.Start >= h.End).MinBy(t => t.Start)!;
+            Assert.True(h.Kit.IsEmpty || h.Kit.SequenceEqual(bath.Kit), $"{h.Text} on {string.Join(",", h.Kit)} for {string.Join(",", bath.Kit)}");
+        });
+    }
+
+    private static void BroughtWhenMade(Plan plan)
+    {
+        PlannedTask bring = Assert.Single(plan.Tasks, t => t.Text.StartsWith("bring the ", StringComparison.Ordinal));
+        PlannedTask[] made = [.. plan.Twins.Where(t => t.MadeBy is not null && !t.Holds.Contains("in the bath", StringComparison.Ordinal)).Select(t => plan.Tasks.Single(x => x.Id == t.MadeBy))];
+        Assert.NotEmpty(made);
+        Assert.All(made, m => Assert.True(m.End <= bring.Start, $"{m.Text} is made until {m.End}, the twins are brought at {bring.Start}"));
+    }
+
+    // What is due out of an oven or off a ring waits for nothing.
+    private static void DueOutAtOnce(Plan plan)
+    {
+        PlannedTask[] outs = [.. plan.Tasks.Where(t => t.Kind == TaskKind.Moment && t.Text.Contains("out: ", StringComparison.Ordinal))];
+        Assert.NotEmpty(outs);
+        Assert.All(outs, t => Assert.Equal(Duration.Zero, t.Slack));
     }
 
     [Fact]

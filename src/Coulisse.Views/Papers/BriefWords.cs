@@ -101,7 +101,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
     [GeneratedRegex("^bring the (\\d+) twins to (.+), in order, by number$")]
     private static partial Regex Twins();
 
-    [GeneratedRegex("^switch on (\\S+), to ([\\d.]+) °C for (.+)$")]
+    [GeneratedRegex("^have (\\S+) at ([\\d.]+) °C for (.+): switch it on, or see that it holds$")]
     private static partial Regex SwitchOn();
 
     [GeneratedRegex("^plate (\\d+) plates? of (.+), diets first, back to the cold$")]

@@ -8,6 +8,9 @@ namespace Coulisse.Kitchen.Planning.Tasks;
 /// <summary>Turns the components of a dish into chains of tasks, and ties the chains together where one takes from another.</summary>
 internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<PrepLink> links)
 {
+    // minutes within which the next step goes on; common practice, no source
+    private const int StraightOn = 60;
+
     private static readonly string[] OnTop = ["over", "spread", "scatter", "pour", "lay", "on the", "into the tin", "top"];
     private readonly Dictionary<(string Dish, int Line), StepTasks.Span> _steps = [];
     private RunMinutes _physical = RunMinutes.None;
@@ -48,13 +51,17 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         StepTasks.Span? heat = null;
         Step? previous = null;
         List<StepTasks.Span> beside = [];
+        HashSet<int> readiedAt = [];
+        (string Type, int Task)? heating = null;
         foreach (Step step in steps)
         {
             StepTasks.Span span = make.Add(step, plain, factor, vessels);
             _steps[(key, step.Span.Line)] = span;
             bool parallel = step.Meanwhile || step.Text.StartsWith("As ", StringComparison.OrdinalIgnoreCase) || step.Text.StartsWith("While ", StringComparison.OrdinalIgnoreCase);
             bool readiesKit = step.Operation is "fill_bath" or "preheat_oven" or "line_tin";
-            if (last is { } l)
+            // Wherever the card says it, heat waits for nothing and only what goes in waits for it.
+            bool heats = tasks[span.First].Kind == TaskKind.Preheat;
+            if (last is { } l && !heats)
             {
                 if (parallel)
                 {
@@ -64,7 +71,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
                 {
                     // A mix goes straight on, within the hour, unless the step before leaves it cold, dry or boxed.
                     bool keeps = l.Wait > 0 || Rests(previous!, tasks[l.Last]);
-                    links.Add(new PrepLink(l.Last, false, span.First, false, 0, keeps ? null : 60, !keeps, "after the step before"));
+                    links.Add(new PrepLink(l.Last, false, span.First, false, 0, keeps ? null : StraightOn, !keeps, "after the step before"));
                     if (l.Wait > 0)
                     {
                         links.Add(new PrepLink(l.First, true, span.First, false, l.Wait, null, false, "the wait the card states"));
@@ -72,11 +79,13 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
                 }
             }
 
-            if (!parallel)
+            if (!parallel && !heats)
             {
                 foreach (StepTasks.Span b in beside)
                 {
-                    links.Add(new PrepLink(b.Last, false, span.First, false, 0, null, false, "what ran beside it is needed"));
+                    // A tin is lined and an oven switched on for what comes now, not for another day.
+                    bool readied = readiedAt.Contains(b.Last);
+                    links.Add(new PrepLink(b.Last, false, span.First, false, 0, readied ? StraightOn : null, readied, "what ran beside it is needed"));
                     if (b.Wait > 0)
                     {
                         links.Add(new PrepLink(b.First, true, span.First, false, b.Wait, null, false, "the wait the card states"));
@@ -87,12 +96,12 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             }
 
             Limits(step, span, last, heat);
-            if (last is null && underneath is { } u && (OnTop.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase)) || component.Steps.Length == 1))
+            if (last is null && !heats && underneath is { } u && (OnTop.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase)) || component.Steps.Length == 1))
             {
                 links.Add(new PrepLink(u.Last, false, span.First, false, 0, null, false, "goes on what is underneath"));
                 underneath = null;
             }
-            else if (last is not null && underneath is { } under)
+            else if (last is not null && !heats && underneath is { } under)
             {
                 links.Add(new PrepLink(under.Last, false, span.First, false, 0, null, false, "goes on what is underneath"));
                 underneath = null;
@@ -100,7 +109,15 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
 
             if (parallel || readiesKit)
             {
-                beside.Add(span);
+                if (!heats)
+                {
+                    beside.Add(span);
+                }
+
+                if (readiesKit)
+                {
+                    readiedAt.Add(span.Last);
+                }
             }
             else
             {
@@ -112,6 +129,8 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             {
                 heat = span;
             }
+
+            heating = Heated(step, span, heating);
         }
 
         if (last is { Wait: > 0 } waits && previous is not null)
@@ -164,6 +183,31 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         string[] words = [.. taker.Name.ToLowerInvariant().Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 3)];
         return (step.Text.Contains("weigh out", StringComparison.OrdinalIgnoreCase) || step.Text.Contains("set aside", StringComparison.OrdinalIgnoreCase) || step.Text.Contains("take out", StringComparison.OrdinalIgnoreCase))
             && words.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
+    }
+
+    // An oven is heated for what goes into it, not on Thursday for Saturday: the first of the chain that is on such kit follows soon.
+    private (string Type, int Task)? Heated(Step step, StepTasks.Span span, (string Type, int Task)? heating)
+    {
+        if (tasks[span.First].Kind == TaskKind.Preheat)
+        {
+            return (step.Operation == "fill_bath" ? "bath" : "oven", span.First);
+        }
+
+        if (heating is not { } heated)
+        {
+            return null;
+        }
+
+        for (int t = span.First; t < tasks.Count; t++)
+        {
+            if (tasks[t].Kind == TaskKind.Unattended && tasks[t].Kit.Any(k => k.Type == heated.Type))
+            {
+                links.Add(new PrepLink(heated.Task, false, t, false, 0, StepTasks.HeatStands, true, StepTasks.HeatFor));
+                return null;
+            }
+        }
+
+        return heating;
     }
 
     // The last step ends in a wait. What is then cut or turned out has its own hands; what only cools is done that much earlier.

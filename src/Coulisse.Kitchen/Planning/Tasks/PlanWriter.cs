@@ -19,6 +19,7 @@ public static class PlanWriter
         int[] present = [.. Enumerable.Range(0, work.Tasks.Length).Where(i => schedule.Starts[i] >= 0).OrderBy(i => schedule.Starts[i]).ThenBy(i => work.Tasks[i].Kind == TaskKind.Moment).ThenBy(i => i)];
         Dictionary<int, string> ids = Ids(prep, schedule, present);
         Dictionary<int, ImmutableArray<string>> kit = Kit(work, prep, schedule, present);
+        Heated(work, schedule, present, kit);
         ImmutableArray<PlannedTask>.Builder tasks = ImmutableArray.CreateBuilder<PlannedTask>();
         OneMove move = new(prep.Problem, schedule);
         HoldWords words = new(occasion, work, prep, schedule, i => ids[i]);
@@ -116,7 +117,23 @@ public static class PlanWriter
         return kit;
     }
 
-    /// <summary>How long a task could be later by the lags alone.</summary>
+    // What is heated is the very kit that what goes in will be on; while something else is on it the hands alone are told.
+    private static void Heated(PrepWork work, EngineSchedule schedule, int[] present, Dictionary<int, ImmutableArray<string>> kit)
+    {
+        foreach (int i in present.Where(i => work.Tasks[i].Kind == TaskKind.Preheat))
+        {
+            if (work.Links.FirstOrDefault(l => l.From == i && l.Because == StepTasks.HeatFor && kit.ContainsKey(l.To)) is not { } use || kit[use.To] is not [var code, ..])
+            {
+                continue;
+            }
+
+            Stretch span = new(schedule.Starts[i], schedule.Starts[i] + work.Tasks[i].Minutes);
+            bool free = present.All(j => j == i || work.Tasks[j].Within is not null || !kit[j].Contains(code) || schedule.Starts[j] + work.Tasks[j].Minutes <= span.Start || span.End <= schedule.Starts[j]);
+            kit[i] = free ? [code] : [];
+        }
+    }
+
+    /// <summary>How long a task could be later by the lags alone, what it follows staying where it is.</summary>
     private static int Slack(PrepWork work, PrepProblem prep, EngineSchedule schedule, int i)
     {
         int Start(int t) => schedule.Starts[t];
@@ -126,6 +143,12 @@ public static class PlanWriter
         foreach (PrepLink l in work.Links.Where(l => l.From == i && Start(l.To) >= 0))
         {
             slack = Math.Min(slack, (l.ToEnd ? End(l.To) : Start(l.To)) - (l.FromStart ? Start(i) : End(i)) - l.Least);
+        }
+
+        // What must follow another within a time cannot be later than that: what is due out of the oven does not wait for Thursday.
+        foreach (PrepLink l in work.Links.Where(l => l.To == i && l.Most is not null && Start(l.From) >= 0))
+        {
+            slack = Math.Min(slack, (l.FromStart ? Start(l.From) : End(l.From)) + l.Most!.Value - (l.ToEnd ? End(i) : Start(i)));
         }
 
         return Math.Max(0, slack);

@@ -35,6 +35,8 @@ internal sealed record RunMinutes(ImmutableDictionary<int, (double Minutes, stri
             double? minutes = s.MinutesCautious ?? best;
             if (minutes is > 0 and < 48 * 60 && (s.Physical || measured.ContainsKey(s.Step.Span.Line)))
             {
+                // A smaller batch may be done sooner; it is planned on the card's minutes all the same, for those are what the card promises and what the plan is checked by.
+                minutes = Math.Max(minutes.Value, s.MinutesAsWritten ?? 0);
                 lines[s.Step.Span.Line] = (minutes.Value, string.Create(CultureInfo.InvariantCulture, $"{s.Why}; card {s.MinutesAsWritten:0.#} min, here {best:0.#} to {minutes:0.#}, planned on the longer"));
             }
         }

@@ -16,6 +16,12 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
     /// <summary>Minutes of hands for a step that states none. Common practice, no source.</summary>
     public const int HandsWithoutTime = 8;
 
+    /// <summary>Why kit is heated when it is, in words.</summary>
+    public const string HeatFor = "the heat is for it";
+
+    /// <summary>Minutes heated kit may stand empty before it is wanted. Common practice, no source.</summary>
+    public const int HeatStands = 20;
+
     /// <summary>First and last task of a step.</summary>
     /// <param name="First">Starts the step.</param>
     /// <param name="Last">Ends it.</param>
@@ -108,7 +114,8 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
                 Kind = heats ? TaskKind.Preheat : TaskKind.Unattended,
                 Minutes = Math.Max(1, (int)Math.Ceiling(minutes - 1e-9)),
                 MinutesWhy = grown?.Why ?? "the card",
-                Kit = [new KitUse(on, on is "oven" ? Math.Max(1, vessels) : 1)],
+                // Which piece is heated is known once it is known what goes into which: the planner need not hold one for it.
+                Kit = heats ? [] : [new KitUse(on, on is "oven" ? Math.Max(1, vessels) : 1)],
                 Celsius = Celsius(step, on),
                 People = 0,
             });

@@ -51,7 +51,7 @@ public static class TaskBuilder
 
         ImmutableArray<int> twins = Twins(occasion, slot, dishes, tasks, links);
         Plating(occasion, tasks, links, cardTasks, assumed);
-        House(occasion, slot, tasks, links, assumed);
+        House(occasion, slot, twins, tasks, links, assumed);
         TaskKeys.Name(tasks);
         int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed:", StringComparison.Ordinal));
         if (silent > 0)
@@ -183,7 +183,7 @@ public static class TaskBuilder
         }
     }
 
-    private static void House(Occasion occasion, SlotPlan slot, List<PrepTask> tasks, List<PrepLink> links, List<string> assumed)
+    private static void House(Occasion occasion, SlotPlan slot, ImmutableArray<int> twins, List<PrepTask> tasks, List<PrepLink> links, List<string> assumed)
     {
         if (occasion.Sheet.OrderArrives is { } arrives)
         {
@@ -214,7 +214,7 @@ public static class TaskBuilder
             SheetKit kit = occasion.Kit.First(k => k.Code == need.Kit);
             Push(tasks, new PrepTask
             {
-                Text = $"switch on {need.Kit}, to {need.Celsius?.ToString("0.#", CultureInfo.InvariantCulture)} °C for {need.What}",
+                Text = $"have {need.Kit} at {need.Celsius?.ToString("0.#", CultureInfo.InvariantCulture)} °C for {need.What}: switch it on, or see that it holds",
                 Kind = TaskKind.House,
                 Minutes = 1,
                 MinutesWhy = "assumed",
@@ -226,7 +226,13 @@ public static class TaskBuilder
 
         if (slot.Twins.Length > 0)
         {
-            Push(tasks, new PrepTask { Text = $"bring the {slot.Twins.Length.ToString(CultureInfo.InvariantCulture)} twins to {occasion.SlotPlace}, in order, by number", Kind = TaskKind.Carry, Minutes = 12, MinutesWhy = "assumed (common practice, no source)", People = Math.Min(2, occasion.People.Length), NotBefore = occasion.SlotStart.PlusMinutes(-60), DoneBy = occasion.SlotStart.PlusMinutes(-3) });
+            int bring = Push(tasks, new PrepTask { Text = $"bring the {slot.Twins.Length.ToString(CultureInfo.InvariantCulture)} twins to {occasion.SlotPlace}, in order, by number", Kind = TaskKind.Carry, Minutes = 12, MinutesWhy = "assumed (common practice, no source)", People = Math.Min(2, occasion.People.Length), NotBefore = occasion.SlotStart.PlusMinutes(-60), DoneBy = occasion.SlotStart.PlusMinutes(-3) });
+            // What stands hot on the stage until its cue is not carried; everything else is made before it is.
+            foreach (int made in twins.Where((t, k) => t >= 0 && !slot.Twins[k].Twin.Holds.Contains("in the bath", StringComparison.Ordinal)).Distinct())
+            {
+                links.Add(new PrepLink(made, false, bring, false, 0, null, false, "made before it is brought"));
+            }
+
             Push(tasks, new PrepTask { Text = "run-through against the clock", Kind = TaskKind.House, Minutes = (int)Math.Ceiling(occasion.SlotLength.TotalMinutes * 2), MinutesWhy = "assumed: twice the slot", People = Math.Min(3, occasion.People.Length), DoneBy = occasion.SlotStart.PlusHours(-3), Optional = true });
             assumed.Add("A run-through of twice the slot's length is planned where hands allow (common practice, no source).");
         }
