@@ -27,6 +27,10 @@ public sealed class DemoPlanTests
         HeatedForWhatGoesIn(plan);
         BroughtWhenMade(plan);
         DueOutAtOnce(plan);
+        // A moment is called by the sentence with its time, not by the one the step begins with ("Weigh a 24 cm pan empty", "Wrap beets in foil").
+        Assert.Contains(plan.Tasks, t => t.Text == "in: Reduce the juices, vinegar and sugar at a steady boil, about 75 min");
+        Assert.Contains(plan.Tasks, t => t.Text == "out: Roast at 180 °C for 85 min");
+        Assert.Contains(plan.Tasks, t => t.Text == "in: Bake at 160 °C, 38 min");
     }
 
     // A bath filled on Friday in one place is no heat for Saturday's bags in another. The first plan found is judged, so the twenty minutes may still be overrun; a day may not.

@@ -77,6 +77,8 @@ internal sealed record TwinStage(int Line, string State, string Replaces, Step? 
             : (null, 1, "one piece");
     }
 
+    private static readonly char[] Ends = ['.', ';', ':', ',', '('];
+
     /// <summary>The sentence up to its first stop, for a label.</summary>
     public static string Clause(string text)
     {
@@ -89,6 +91,28 @@ internal sealed record TwinStage(int Line, string State, string Replaces, Step? 
         string clause = end > 0 ? text[..end] : text;
         int comma = clause.Length > 60 ? clause.IndexOf(',', StringComparison.Ordinal) : -1;
         return comma > 12 ? clause[..comma] : clause;
+    }
+
+    /// <summary>The sentence that holds some words of the text, up to the stop or comma after them: "Reduce the juices, about 75 min", not "Weigh a pan empty" that stands before it.</summary>
+    /// <param name="text">A step as written.</param>
+    /// <param name="words">Words of it, such as a time.</param>
+    public static string ClauseWith(string text, string words)
+    {
+        words = words.TrimEnd('.', ',', ' ');
+        int at = words.Length > 0 ? text.IndexOf(words, StringComparison.OrdinalIgnoreCase) : -1;
+        if (at < 0)
+        {
+            return Clause(text);
+        }
+
+        int start = text.LastIndexOf(". ", at, StringComparison.Ordinal) is >= 0 and var stop ? stop + 2 : 0;
+        int end = text.IndexOfAny(Ends, at + words.Length);
+        while (end > 0 && end + 1 < text.Length && text[end] is ('.' or ',') && char.IsDigit(text[end + 1]))
+        {
+            end = text.IndexOfAny(Ends, end + 1);
+        }
+
+        return (end > 0 ? text[start..end] : text[start..]).Trim();
     }
 
     private static double Wait(Step step) => step.Times.Where(t => t.Kind != TimeKind.Limit && t.Kind != TimeKind.Hands).Select(t => t.MinutesMin ?? 0).DefaultIfEmpty(0).Max();

@@ -126,29 +126,29 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
             }
 
             first = first < 0 ? task : first;
-            last = Moments(step, task, named, on);
+            last = Moments(step, run, task, named, on);
         }
 
         return new Span(first, last, wait > 0 ? wait + tasks[last].Minutes : 0);
     }
 
-    private int Moments(Step step, int task, PrepTask named, string on)
+    private int Moments(Step step, StepTime run, int task, PrepTask named, string on)
     {
         if (tasks[task].Kind == TaskKind.Preheat)
         {
-            Moment(task, named, "start it: " + TwinLabel(step), 0, 5);
+            Moment(task, named, "start it: " + TwinLabel(step, run), 0, 5);
             return task;
         }
 
-        Moment(task, named, "in: " + TwinLabel(step), 0, 2);
+        Moment(task, named, "in: " + TwinLabel(step, run), 0, 2);
         foreach (double at in step.TendAt)
         {
-            Moment(task, named, string.Create(CultureInfo.InvariantCulture, $"at {at:0} min: {TwinLabel(step)}"), (int)at, 2);
+            Moment(task, named, string.Create(CultureInfo.InvariantCulture, $"at {at:0} min: {TwinLabel(step, run)}"), (int)at, 2);
         }
 
         // A dryer that stops itself and a chiller hold what is in them; from an oven, a bath or a ring it must come at once.
         bool atOnce = on is "oven" or "bath" or "hob";
-        int end = Push(named with { Text = "out: " + TwinLabel(step), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
+        int end = Push(named with { Text = "out: " + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
         links.Add(new PrepLink(task, false, end, false, 0, atOnce ? 0 : null, false, "comes out"));
         return atOnce ? task : end;
     }
@@ -218,5 +218,5 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
     private static double? Celsius(Step step, string on) => step.Temperatures.Where(t => t.Bound == Bound.At)
         .FirstOrDefault(t => on switch { "oven" => t.Of == TemperatureOf.Oven, "bath" => t.Of == TemperatureOf.Bath, "dehydrator" => t.Of == TemperatureOf.Dryer, _ => false })?.Celsius;
 
-    private static string TwinLabel(Step step) => Slot.TwinStage.Clause(step.Text);
+    private static string TwinLabel(Step step, StepTime run) => Slot.TwinStage.ClauseWith(step.Text, run.Words);
 }
