@@ -71,5 +71,14 @@ public sealed class PapersJourney
             using StreamReader r = new(e.Open());
             Assert.StartsWith("%PDF-", r.ReadLine());
         });
+
+        await page.GetByLabel("Labels").SelectOptionAsync("a4-21");
+        IDownload one = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Save as one PDF" }).ClickAsync());
+        Assert.EndsWith(".pdf", one.SuggestedFilename, StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", (await File.ReadAllLinesAsync(await one.PathAsync(), TestContext.Current.CancellationToken))[0]);
+        IAPIResponse book = await page.APIRequest.GetAsync($"{bench.Address}/plan/{plan}/papers/kitchen.xlsx");
+        Assert.Equal("PK", System.Text.Encoding.ASCII.GetString((await book.BodyAsync())[..2]));
+        IAPIResponse calendar = await page.APIRequest.GetAsync($"{bench.Address}/plan/{plan}/papers/plan.ics?who=Ada");
+        Assert.StartsWith("BEGIN:VCALENDAR", await calendar.TextAsync(), StringComparison.Ordinal);
     }
 }

@@ -18,6 +18,9 @@ public sealed record PapersView(
     string Plan, string Title, string Says, ImmutableArray<string> Faults, ImmutableArray<string> Gone, ImmutableArray<PaperKindView> Kinds,
     ImmutableArray<string> People, ImmutableArray<(string Key, string Word)> Days, PaperNarrowing Shown)
 {
+    /// <summary>Label sheets to choose from, by name.</summary>
+    public ImmutableArray<string> LabelSheets { get; init; } = [];
+
     /// <summary>Lays the shelf out.</summary>
     /// <param name="plan">Plan.</param>
     /// <param name="bundle">What would be printed now.</param>

@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.IO.Compression;
+using System.Text;
+using Coulisse.Flows;
+using Coulisse.Formats.Out;
+using Coulisse.Kitchen.Planning;
 using Coulisse.Papers;
 using Coulisse.Papers.Html;
 using Coulisse.Papers.Pages;
@@ -9,6 +13,7 @@ using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
 using Coulisse.Web.Plans;
 using Microsoft.AspNetCore.Http.HttpResults;
+using NodaTime;
 
 namespace Coulisse.Web.Sheets;
 
@@ -24,11 +29,13 @@ internal static class PapersEndpoints
         app.MapPost("/plan/{id}/papers/down", DownAsync).DisableAntiforgery();
         app.MapGet("/plan/{id}/papers/pages", PagesAsync);
         app.MapGet("/plan/{id}/papers/{sheet}.pdf", PdfAsync);
+        app.MapGet("/plan/{id}/papers/kitchen.xlsx", TablesAsync);
+        app.MapGet("/plan/{id}/papers/plan.ics", CalendarAsync);
     }
 
     private static async Task<IResult> ListAsync(string id, KeptPlans plans, SheetWall hung, PaperBundles bundles, CancellationToken cancel, string who = "", string day = "", bool stale = false)
         => await plans.OpenAsync(id, cancel) is var (kept, planned)
-            ? new RazorComponentResult<PapersPage>(new { View = PapersView.From(id, await bundles.OfAsync(planned, cancel), await hung.OfAsync(kept.OccasionId, cancel), new PaperNarrowing(who, day, stale)) })
+            ? new RazorComponentResult<PapersPage>(new { View = PapersView.From(id, await bundles.OfAsync(planned, cancel), await hung.OfAsync(kept.OccasionId, cancel), new PaperNarrowing(who, day, stale)) with { LabelSheets = [.. LabelSheet.All.Select(l => l.Name)] } })
             : Results.NotFound();
 
     /// <summary>What was chosen is noted as printed and then opened, as pages or as files.</summary>
@@ -42,7 +49,7 @@ internal static class PapersEndpoints
         IFormCollection form = await context.Request.ReadFormAsync(cancel);
         Chosen chosen = new(
             [.. form["sheet"].OfType<string>().Select(s => (s, Math.Clamp(int.TryParse(form["copies." + s], NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 1, 1, MostCopies)))],
-            form["large"] == "yes", form["size"] == "letter" ? PageFormat.Letter : PageFormat.A4);
+            form["large"] == "yes", form["size"] == "letter" ? PageFormat.Letter : PageFormat.A4) { Labels = LabelSheet.Find(form["labels"].ToString()) };
         if (chosen.Sheets.IsEmpty)
         {
             return Results.Redirect($"/plan/{id}/papers");
@@ -51,7 +58,7 @@ internal static class PapersEndpoints
         PaperBundle bundle = await bundles.OfAsync(planned, cancel);
         ImmutableArray<Paper> papers = PaperPrinter.Papers(bundle, chosen.Choice);
         await hung.NoteAsync(kept.OccasionId, papers.Select(p => (p, chosen.Copies(p.Id))), cancel);
-        return form["as"] == "files" ? Files(bundle, chosen) : Results.Redirect($"/plan/{id}/papers/pages?{chosen.Query}");
+        return form["as"] == "files" ? Files(bundle, chosen) : form["as"] == "bundle" ? OneFile(bundle, papers, chosen) : Results.Redirect($"/plan/{id}/papers/pages?{chosen.Query}");
     }
 
     private static async Task<IResult> DownAsync(string id, KeptPlans plans, SheetWall hung, PaperBundles bundles, CancellationToken cancel)
@@ -82,6 +89,20 @@ internal static class PapersEndpoints
             ? Results.Bytes(printed.Pdf.Bytes, "application/pdf")
             : Results.NotFound();
 
+    private static async Task<IResult> TablesAsync(string id, KeptPlans plans, PaperBundles bundles, CancellationToken cancel)
+        => await plans.OpenAsync(id, cancel) is var (_, planned) && await bundles.OfAsync(planned, cancel) is { } bundle
+            ? Results.File(await KitchenTables.XlsxAsync(bundle, cancel), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", $"kitchen-{bundle.Mark.Version}.xlsx")
+            : Results.NotFound();
+
+    private static async Task<IResult> CalendarAsync(string id, KeptPlans plans, TimeProvider clock, CancellationToken cancel, string who = "")
+        => await plans.OpenAsync(id, cancel) is var (_, planned) && planned.Outcome is Plan plan
+            ? Results.File(Encoding.UTF8.GetBytes(CalendarFile.Write(plan, who.Length > 0 ? who : null, Instant.FromDateTimeOffset(clock.GetUtcNow()))), "text/calendar", "plan.ics")
+            : Results.NotFound();
+
+    /// <summary>All that was chosen in one file, each sheet as often as was asked.</summary>
+    private static IResult OneFile(PaperBundle bundle, ImmutableArray<Paper> papers, Chosen chosen)
+        => Results.File(PaperPrinter.PrintOne([.. papers.SelectMany(p => Enumerable.Repeat(p, chosen.Copies(p.Id)))], chosen.Choice).Bytes, "application/pdf", $"papers-{bundle.Mark.Version}.pdf");
+
     private static IResult Files(PaperBundle bundle, Chosen chosen)
     {
         MemoryStream packed = new();
@@ -104,7 +125,10 @@ internal static class PapersEndpoints
     /// <summary>Sheets with their copies, as a person chose them.</summary>
     private sealed record Chosen(ImmutableArray<(string Id, int Copies)> Sheets, bool Large, PageFormat Format)
     {
-        public PaperChoice Choice => new() { Ids = [.. Sheets.Select(s => s.Id)], Large = Large, Format = Format };
+        /// <summary>How labels are parted; null for scissors.</summary>
+        public LabelSheet? Labels { get; init; }
+
+        public PaperChoice Choice => new() { Ids = [.. Sheets.Select(s => s.Id)], Large = Large, Format = Format, Labels = Labels };
 
         public string Query => $"sheets={Uri.EscapeDataString(string.Join(',', Sheets.Select(s => s.Copies == 1 ? s.Id : string.Create(CultureInfo.InvariantCulture, $"{s.Id}*{s.Copies}"))))}{(Large ? "&large=true" : "")}{(Format == PageFormat.Letter ? "&size=letter" : "")}";
 
