@@ -27,6 +27,15 @@ public sealed partial class TreeTests
     public void A_planted_demo_name_is_seen() => Assert.Single(DemoWords("if (name == \"Ilse\")"));
 
     [Fact]
+    public void A_number_is_one_decision_and_stands_at_its_head()
+    {
+        string[] files = Directory.GetFiles(Path.Combine(SharedData.Repository, "docs", "decisions"), "*.md");
+        Assert.True(files.Length > 30);
+        Assert.Empty(files.Select(f => Path.GetFileName(f)[..4]).GroupBy(n => n).Where(g => g.Count() > 1).Select(g => g.Key));
+        Assert.Empty(files.Where(f => !File.ReadLines(f).First().StartsWith("# " + Path.GetFileName(f)[..4], StringComparison.Ordinal)).Select(Path.GetFileName));
+    }
+
+    [Fact]
     public void No_file_names_a_machine_path()
         => Assert.Empty(Files().Where(f => MachinePath().IsMatch(File.ReadAllText(f))).Select(Relative));
 

@@ -38,7 +38,7 @@ public sealed partial class WorkingsTests
     {
         await using BenchServer bench = await BenchServer.StartAsync();
         string draft = EmbeddedFiles.Demo("cards/royale-draft.md")!, id = await KeepAsync(bench, draft);
-        string card = string.Join('\n', Assert.IsType<Coulisse.Cards.Parsed<Coulisse.Views.Web.MarginsView>.Ok>(Desk.CardDesk.Margins(draft, "", "", "au")).Value.Lines.SelectMany(l => l.Remarks).Select(r => r.ToString()));
+        string card = string.Join('\n', Assert.IsType<Coulisse.Cards.Parsed<(Coulisse.Cards.Dish Dish, Coulisse.Views.Web.MarginsView View)>.Ok>(Desk.CardDesk.Margins(draft, "", "", "au")).Value.View.Lines.SelectMany(l => l.Remarks).Select(r => r.ToString()));
         string workings = WebUtility.HtmlDecode(await bench.Client.GetStringAsync($"/cards/{id}/workings", Cancel));
         string found = Regex.Match(card, @"the middle of 20 mm is at (\d+\.\d) °C after 45 min").Groups[1].Value;
         Assert.NotEmpty(found);
