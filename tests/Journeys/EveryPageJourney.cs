@@ -6,6 +6,7 @@ using Coulisse.Web;
 using Coulisse.Web.Hosting;
 using Coulisse.Web.Live;
 using Coulisse.Web.Plans;
+using Coulisse.Tests;
 using Coulisse.Web.Tests;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
@@ -22,7 +23,7 @@ public sealed class EveryPageJourney
     ];
 
     // The narrowest, a dark tablet and twice the size find what the others do; all of them with --long.
-    private static readonly (int Width, ColorScheme Colours, float Fine)[] Looks = Environment.GetEnvironmentVariable("COULISSE_LONG") == "1" ? All : [All[0], All[4], All[7]];
+    private static readonly (int Width, ColorScheme Colours, float Fine)[] Looks = LongRun.On ? All : [All[0], All[4], All[7]];
 
     [Theory]
     [InlineData("/")]
