@@ -10,7 +10,7 @@ internal static class Looks
 
     /// <summary>True for a bullet.</summary>
     public static bool Bullet(string s) =>
-        s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is '•' or '・' or '◦' or '▪' or '●' or '☐');
+        s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is not ('–' or '—') && Reading.Marks.Glyph(s[0]) || s[0] is '—' && s[1] == ' ' || s[0] == 'o' && s.Length > 2 && s[1] is ' ' or '\t' && char.IsAsciiDigit(s[2]));
 
     /// <summary>True when an amount stands at the front or at the end.</summary>
     public static bool Amounted(string body, string lang)
@@ -23,6 +23,11 @@ internal static class Looks
         body = Leaders.Plain(body);
 
         if (Reading.Amounts.At(body, 0, lang) is { } m && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
+        {
+            return true;
+        }
+
+        if (lang is "it" or "es" or "fr" && char.IsAsciiDigit(body[^1]) && UnitFirst.Take(body, lang, new Draft(why: false)).Length < body.Length)
         {
             return true;
         }
@@ -69,6 +74,25 @@ internal static class Looks
         return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null));
     }
 
+    /// <summary>True for words that tell a time and no amount: "set 6 h", "strain o/n".</summary>
+    public static bool Timed(string body, string lang)
+    {
+        if (body.Length > 200 || Reading.Amounts.At(body, 0, lang) is { Unit: not null })
+        {
+            return false;
+        }
+
+        for (int i = 1; i < body.Length; i++)
+        {
+            if (char.IsAsciiDigit(body[i]) && !char.IsLetterOrDigit(body[i - 1]) && Clock.At(body, i, lang) is not null)
+            {
+                return true;
+            }
+        }
+
+        return Places.HasAny(body, "overnight", "o/n");
+    }
+
     /// <summary>True for a line that may be a heading without saying so.</summary>
     public static bool Heading(string body) =>
         body.Length is > 1 and <= LongestHeading && body[^1] is not ('.' or ',' or ';' or '!' or '。') && !char.IsLower(body[0]) && char.IsLetter(body[0]) && body.Count(c => c == ' ') < 8 && !body.Contains('°');
@@ -110,7 +134,14 @@ internal static class Looks
             return false;
         }
 
+        // "Strawberry consommé (yield 600 g)" is a name that tells its yield.
+        if (body.IndexOf('(') > 1 && body[0] is not ('(' or '【'))
+        {
+            return false;
+        }
+
         int bar = body.AsSpan().IndexOfAny('|', '·');
+        bar = bar < 0 && char.IsAsciiDigit(body[0]) ? body.IndexOf(" - ", StringComparison.Ordinal) : bar;
         return bar > 0 && (Places.HasAny(body, "Serves", "Makes", "Prep", "Cook", "Pour", "Préparation", "Cuisson") || YieldWords.In(body[..bar].Trim(), default, lang) is not null) && !Reading.Amounts.At(body, 0, lang).HasValue
             || bar > 0 && YieldWords.In(body[..bar].Trim(), default, lang) is not null
             || !char.IsAsciiDigit(body[0]) && YieldWords.In(body, default, lang) is { } y && y.Amount > 0 && body.Count(' ') < 8;

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A card told in sentences, with no list: the amounts are taken from the sentences, each of which stays a step.</summary>
 internal static class Prose
 {
-    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or"];
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "et", "avec", "dans", "pour", "puis", "jusqu'à", "und", "mit", "für", "im", "bis", "dann", "y", "con", "en", "para", "hasta", "e", "per", "poi", "fino"];
 
     /// <summary>True when sentences hold three amounts by weight or volume and no list was found.</summary>
     public static bool Is(List<Piece> pieces, string lang)

@@ -21,20 +21,43 @@ internal static class RunningText
     {
         string s = Folding.Line(raw.Text).TrimEnd('.');
         int colon = s.IndexOf(':');
-        if (colon is < 6 or > 50 || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || !Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase)))
+        if (colon is < 3 or > 50 || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
         {
             return false;
         }
 
+        // "Dill oil: 100 g dill, 200 g oil. Blend at 70 for 6 min.": the list ends with its sentence, what follows is work.
+        int stop = s.IndexOf(". ", colon, StringComparison.Ordinal);
+        string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2])) ? s[(stop + 2)..] + "." : "";
+        s = work.Length > 0 ? s[..stop] : s;
+        bool opened = Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
         List<string> foods = [.. Foods(s[(colon + 1)..].Trim(), lang)];
-        if (foods.Count < 2 || !foods.TrueForAll(f => f.Length is > 2 and < 80) || Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count)
+        if (!opened && !Plainly(s[..colon], foods, lang))
         {
             return false;
         }
 
-        into.Add(new Piece(PieceKind.Heading, s[..colon].Trim(), raw.Span, 2));
+        if (foods.Count < 2 || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count)
+        {
+            return false;
+        }
+
+        into.Add(new Piece(PieceKind.Heading, Reading.Marks.Strip(s[..colon]).Trim(), raw.Span, 2));
         into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
+        into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(PieceKind.Step, sentence + ".", raw.Span)));
         return true;
+    }
+
+    /// <summary>"Dressing: 3 tbsp oil, 1 tbsp vinegar, salt": any name before a list whose pieces nearly all carry an amount, and at least two of them a unit.</summary>
+    private static bool Plainly(string label, List<string> foods, string lang)
+    {
+        if (foods.Count < 2 || label.Count(c => c == ' ') > 4 || Looks.Statement(label + ":", lang))
+        {
+            return false;
+        }
+
+        int amounts = foods.Count(f => Looks.Amounted(f, lang));
+        return amounts >= 2 && amounts * 3 >= foods.Count * 2 && foods.Count(f => Amounts.At(f, 0, lang) is { Unit: not null } m && m.End + 2 < f.Length) + foods.Count(f => char.IsLetter(f[0]) && Looks.Amounted(f, lang)) >= 2;
     }
 
     private static IEnumerable<string> Foods(string s, string lang)

@@ -16,6 +16,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool _headedList;
     private bool _named;
     private int _count;
+    private int _plain;
 
     /// <summary>The pieces in the order of the text.</summary>
     public List<Piece> Shape()
@@ -33,9 +34,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     {
         RawLine raw = lines[i];
         string s = raw.Text;
-        if (s[0] == '#' && Hashes(s) is var level and > 0)
+        if (s[0] == '#' && Titles.Hashes(s) is var level and > 0)
         {
-            Head(Folding.Line(s.AsSpan(level)).Trim(' ', '#', ':'), level, raw.Span);
+            string heading = Folding.Line(s.AsSpan(level)).Trim(' ', '#', ':');
+            Head(heading, level > 1 && _pieces.Count == 0 && Titles.Alone(lines, i, level, lang) && Sections.Of(heading, lang) is null ? 1 : level, raw.Span);
         }
         else if (Underlined(i) is var under and > 0)
         {
@@ -46,9 +48,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return i + 1;
         }
-        else if (Boxed(s) is { } name)
+        else if (Dresses.Of(lines, i, lang) is { } name)
         {
             Head(name, 2, raw.Span);
+        }
+        else if (s.StartsWith("**", StringComparison.Ordinal) && s.Length < 80 && Folding.Line(s).Trim(' ', ':') is var strong && Sections.Of(strong, lang) is not null)
+        {
+            Head(strong, 2, raw.Span);
         }
         else if (s.StartsWith("**", StringComparison.Ordinal) && Looks.Statement(Folding.Line(s), lang) && s.Length < 80)
         {
@@ -66,6 +72,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
+        else if (_mode != "method" && Columned(i, out int behind))
+        {
+            return behind;
+        }
         else if (!_steps && RunningText.Labelled(raw, lang, _pieces))
         {
             Note(_pieces.Count - 1);
@@ -80,6 +90,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             bool item = _mode != "method" && !_steps && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang);
             Add(new Piece(item ? PieceKind.Item : PieceKind.Step, s, raw.Span));
+        }
+        else if (Dresses.Flagged(lines, i, lang) is { } flagged)
+        {
+            Head(flagged, 2, raw.Span);
         }
         else if (Looks.Bullet(s))
         {
@@ -112,8 +126,9 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimEnd(':', ' '), 3, raw.Span);
         }
-        else if (_items && Looks.Work(body, lang))
+        else if (_items && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
         {
+            // Behind a list without bullets, bullets are the steps.
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
         }
         else if (next && !_marked && Dressed(i, body))
@@ -150,10 +165,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return;
         }
 
-        bool opens = i == 0 || lines[i - 1].Block != raw.Block;
+        bool opens = i == 0 || lines[i - 1].Block != raw.Block || _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Heading;
         bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Listed(lines[i + 1].Text);
         bool over = listed && lines[i + 1].Indent > raw.Indent;
-        if (body.Length < 40 && Sections.Of(body.TrimEnd(':', ' '), lang) is not null)
+        if (body.Length < 60 && Sections.Of(body.TrimEnd(':', ' '), lang) is not null)
         {
             Head(body.TrimEnd(':', ' '), 2, raw.Span);
         }
@@ -169,6 +184,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Colon(body, listed, raw.Span);
         }
+        else if (_titled && i + 1 < lines.Count && (Parts.Finish(body, lang) || !_marked && Parts.Restarts(lines, i, body, lang, _mode == "method")))
+        {
+            Head(body, 2, raw.Span);
+        }
         else if (_mode == "method")
         {
             Add(new Piece(PieceKind.Step, Numbered(raw.Text), raw.Span));
@@ -183,6 +202,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (Item(body, i, opens))
         {
+            _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
         else if (Step(body))
@@ -208,7 +228,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     }
 
     private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || _pieces.Count == 0);
+        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || _pieces.Count == 0);
 
     private bool Item(string body, int i, bool opens)
     {
@@ -258,15 +278,24 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             i++;
         }
 
-        bool next = i > 0 && i + 1 < s.Length && s[i] == ' ' && (char.IsUpper(s[i + 1]) || Places.IsJapanese(s[i + 1])) && int.Parse(s.AsSpan(0, i), System.Globalization.CultureInfo.InvariantCulture) == _count + 1;
+        bool next = i > 0 && i + 1 < s.Length && s[i] == ' ' && (char.IsUpper(s[i + 1]) || Places.IsJapanese(s[i + 1]) || lang == "ja" && char.IsAsciiDigit(s[i + 1])) && int.Parse(s.AsSpan(0, i), System.Globalization.CultureInfo.InvariantCulture) == _count + 1;
         _count += next ? 1 : 0;
         return next ? s[(i + 1)..] : s;
     }
 
-    /// <summary>"【生地】", "〈Glaze〉": a heading in a box of its own; null for any other line.</summary>
-    private static string? Boxed(string s) => s.Length is > 2 and < 60 && (s[0], s[^1]) is ('【', '】') or ('〈', '〉') or ('《', '》') or ('〔', '〕') or ('［', '］') ? Folding.Line(s.AsSpan(1, s.Length - 2)) : null;
-
     private bool Listed(string s) => Looks.Bullet(s) || Leaders.In(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
+
+    private bool Columned(int i, out int end)
+    {
+        int from = _pieces.Count;
+        bool cut = Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces);
+        if (cut)
+        {
+            Note(from);
+        }
+
+        return cut;
+    }
 
     private int Table(int i, int end)
     {
@@ -306,6 +335,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             _named = true;
         }
 
+        _plain = 0;
         _steps &= level != 2 || !_marked;
         Add(new Piece(PieceKind.Heading, name, span, level));
     }
@@ -337,18 +367,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
 
         string u = lines[i + 1].Text;
         return u.AsSpan().TrimStart('=').Length == 0 ? 1 : u.AsSpan().TrimStart('-').Length == 0 ? 2 : u.AsSpan().TrimStart('~').Length == 0 ? 3 : 0;
-    }
-
-    private static int Hashes(string s)
-    {
-        int n = 0;
-        while (n < s.Length && s[n] == '#')
-        {
-            n++;
-        }
-
-        // "#10 can" is a size of tin
-        return n < s.Length && char.IsAsciiDigit(s[n]) && n == 1 ? 0 : n;
     }
 
     private static bool Rule(string s) => s is "…" or "---" or "***" or "___" || (s.Length > 3 && s.AsSpan().TrimStart(s[0]).Length == 0 && s[0] is '-' or '*' or '_' or '=' or '~');

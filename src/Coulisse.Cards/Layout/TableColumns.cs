@@ -10,11 +10,15 @@ namespace Coulisse.Cards.Layout;
 /// <param name="SecondMeasures">True when the columns tell one amount in two units.</param>
 internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int> Amounts, bool Sizes, bool SecondMeasures)
 {
+    /// <summary>Column that holds nothing but units ("g", "pc"), beside the column of figures; -1 when there is none.</summary>
+    public int Units { get; private init; } = -1;
+
     /// <summary>Looks at the head and at every cell once.</summary>
     public static TableColumns Of(string[] names, IEnumerable<string[]> body, int columns, string lang)
     {
         int[] amounts = new int[columns];
         int[] words = new int[columns];
+        int[] units = new int[columns];
         foreach (string[] cells in body)
         {
             for (int c = 0; c < Math.Min(columns, cells.Length); c++)
@@ -25,16 +29,19 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
                     continue;
                 }
 
+                units[c] += cell.Length < 12 && Lexicon.LongestUnit(cell, 0, lang, out int whole) is { Kind: not "length" } && whole >= cell.Length ? 1 : 0;
                 bool amount = char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null;
                 amounts[c] += amount ? 1 : 0;
                 words[c] += amount ? 0 : 1;
             }
         }
 
+        int unit = Array.FindIndex(units, n => n > 1);
+        unit = unit >= 0 && units[unit] == words[unit] + amounts[unit] ? unit : -1;
         int food = -1;
         for (int c = 0; c < columns; c++)
         {
-            if (words[c] > amounts[c] && (food < 0 || (words[c] > words[food] && !Opening(names, food))))
+            if (c != unit && words[c] > amounts[c] && (food < 0 || (words[c] > words[food] && !Opening(names, food))))
             {
                 food = c;
             }
@@ -53,14 +60,14 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         int preparation = -1;
         for (int c = 0; c < columns; c++)
         {
-            preparation = c != food && !counted.Contains(c) && words[c] > 0 && preparation < 0 ? c : preparation;
+            preparation = c != food && c != unit && !counted.Contains(c) && words[c] > 0 && preparation < 0 ? c : preparation;
         }
 
         IEnumerable<string> heads = counted.Select(c => c < names.Length ? names[c] : "");
-        bool units = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null);
+        bool told = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null);
         bool sizes = counted.Count > 1 && heads.All(h => h.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Places.HasAny(h, "small", "large", "medium", "half", "double", "petit", "grand", "klein", "groß", "pequeño", "grande", "piccolo"));
         // A table without a head of its own and with several amount columns says nothing of what they are.
-        return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, units);
+        return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, told) { Units = unit };
     }
 
     /// <summary>The unit a column's head states: "Grams", "Weight (g)", "ml".</summary>
@@ -72,7 +79,10 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         return word.Length > 0 && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;
     }
 
-    private static bool Opening(string[] names, int c) => c < names.Length && Places.HasAny(names[c], "ingredient", "item", "food", "ingrédient", "zutat", "ingrediente", "name", "材料");
+    /// <summary>True for a head that says the column holds the foods.</summary>
+    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "材料");
+
+    private static bool Opening(string[] names, int c) => c < names.Length && Opens(names[c]);
 
     /// <summary>True for columns that repeat others: totals, shares.</summary>
     private static bool Repeats(string head, string lang) =>

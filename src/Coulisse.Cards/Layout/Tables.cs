@@ -55,7 +55,7 @@ internal static class Tables
 
         if (plan.Amounts.Count == 1 || plan.SecondMeasures)
         {
-            if (names.Length > 1 && names[0].Length > 1 && names.Skip(1).All(n => n.Length == 0))
+            if (names.Length > 1 && names[0].Length > 1 && names.Skip(1).All(n => n.Length == 0 || n is "%" || TableColumns.UnitOf(n, lang) is not null) && !TableColumns.Opens(names[0]))
             {
                 into.Add(new Piece(PieceKind.Heading, names[0].Trim(':', ' '), rows[0].Span, 2));
             }
@@ -168,6 +168,7 @@ internal static class Tables
         }
 
         string first = WithUnit(amount, At(names, plan.Amounts[0]), lang);
+        first = plan.Units >= 0 && At(cells, plan.Units) is { Length: > 0 } unit ? $"{first} {unit}" : first;
         if (plan.SecondMeasures && At(cells, plan.Amounts[1]) is { Length: > 0 } second)
         {
             food += $" ({WithUnit(second, At(names, plan.Amounts[1]), lang)})";

@@ -21,11 +21,18 @@ internal static class Amounts
         int i = Places.Skip(s, at);
         bool upTo = false;
         bool atLeast = false;
+        if (i < s.Length && s[i] is '<' or '≤' or '>' or '≥' && Places.Skip(s, i + 1) is var bounded && bounded < s.Length && char.IsAsciiDigit(s[bounded]))
+        {
+            upTo = s[i] is '<' or '≤';
+            atLeast = !upTo;
+            i = bounded;
+        }
+
         // Words may bound or hedge an amount; a figure stands for itself.
         for (int guard = 0; guard < 3 && i < s.Length && !char.IsAsciiDigit(s[i]); guard++)
         {
-            if (Bound(s, i, "up to", "no more than", "not more than", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "höchstens") is var up and > 0) { upTo = true; i = up; }
-            else if (Bound(s, i, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum") is var low and > 0) { atLeast = true; i = low; }
+            if (Bound(s, i, "up to", "no more than", "not more than", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "höchstens", "max.", "max", "maximum", "massimo", "máximo") is var up and > 0) { upTo = true; i = up; }
+            else if (Bound(s, i, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum", "min.", "mind.") is var low and > 0) { atLeast = true; i = low; }
             else if (Hedge(s, i, lang) is var hedge and > 0) { i = hedge; }
             else { break; }
         }
@@ -81,6 +88,8 @@ internal static class Amounts
             if (Lexicon.LongestUnit(s, j, lang, out int unitEnd) is { } unit && IsUnitHere(s, j, unitEnd, unit, number, lang))
             {
                 end = unitEnd;
+                // French cc is a coffee spoon, but nobody spoons ten of them.
+                unit = lang == "fr" && unit.Unit == "tsp" && end - j == 2 && number.Min >= 10 ? Lexicon.Unit("ml", "en")! : unit;
                 int k = Places.Skip(s, end);
                 // "1 c. à c. bombée de …", "2 cucchiai colmi", "a cup and a half of"
                 if (Lexicon.Longest("fill", s, k, 2, lang, out int fillEnd) is { } after && fill is null && unit.Kind is "spoon" or "cup" or "word" && AfterFill(lang, s, k, fillEnd))
@@ -97,7 +106,13 @@ internal static class Amounts
                     end = half;
                 }
 
-                return new Measure(number, unit, fill, size, end);
+                return Upper(s, number, unit, end, lang, fill, size) ?? new Measure(number, unit, fill, size, end);
+            }
+
+            if (number.Min < 1 && lang is "fr" or "es" or "it" && PartReader.Of(s, j, lang) is var of && of > j && Lexicon.LongestUnit(s, of, lang, out int whole) is { Kind: "mass" or "volume" } partial)
+            {
+                // "1/4 de litre de lait"
+                return new Measure(number, partial, fill, size, whole);
             }
 
             if (Lexicon.Longest("fill", s, j, 2, lang, out int fe) is { } f && fill is null && FollowedByUnit(s, fe, lang))
@@ -120,6 +135,31 @@ internal static class Amounts
 
         // A fill or size word with no unit after it belongs to the piece ("4 large eggs").
         return new Measure(number, null, fill, size, end);
+    }
+
+    /// <summary>"100 g-120 g", "1 tbsp to 2 tbsp", "500 g bis 1 kg": a range whose unit is told twice; null when no second amount follows.</summary>
+    private static Measure? Upper(string s, Numeral number, UnitWord unit, int end, string lang, string? fill, string? size)
+    {
+        int i = Places.Skip(s, end);
+        if (number.Max is not null || number.InWords || i >= s.Length || unit.Kind is not ("mass" or "volume" or "spoon" or "cup"))
+        {
+            return null;
+        }
+
+        int j = s[i] is '-' or '~' ? i + 1 : 0;
+        foreach (string to in lang switch { "fr" => (ReadOnlySpan<string>)["à"], "de" => ["bis"], "es" or "it" => ["a"], _ => ["to"] })
+        {
+            j = Places.WordAt(s, i, to) ? i + to.Length : j;
+        }
+
+        int k = Places.Skip(s, j);
+        if (j == 0 || k >= s.Length || !(char.IsAsciiDigit(s[k]) || Numbers.Vulgar(s[k]) > 0) || Numbers.Single(s, k, lang) is not { InWords: false } second || Lexicon.LongestUnit(s, Places.Skip(s, second.End), lang, out int unitEnd) is not { } other || other.Kind != unit.Kind)
+        {
+            return null;
+        }
+
+        double factor = other.Unit == unit.Unit ? 1 : other.Base is { } b && unit.Base is { } own ? b / own : 0;
+        return second.Min * factor > number.Min ? new Measure(number with { Max = Math.Round(second.Min * factor, 6), Repaired = number.Repaired || second.Repaired }, unit, fill, size, unitEnd) : null;
     }
 
     private static bool AfterFill(string lang, string s, int k, int fillEnd) =>

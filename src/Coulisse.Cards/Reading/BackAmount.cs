@@ -41,6 +41,16 @@ internal static class BackAmount
             int end = Places.Skip(t, m.End);
             string rest = t[end..];
             bool second = rest.Length > 3 && rest[0] == '/' && m.Unit is not null && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit: not null } other && other.End >= rest.Length;
+            if (m.Unit is null && rest.Length > 2 && rest[0] is 'x' or '×' or 'X' && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit.Kind: "mass" } each && i > 1)
+            {
+                // "Hake - 8 x 140 g portions"
+                PartReader.Take(d, m, t);
+                PartReader.Content(d, each.Number.Min, each.Unit);
+                d.Prepare(rest[each.End..]);
+                return t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+            }
+
+            rest = m.Unit is not null && Share(rest) ? "" : rest;
             bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || Weighed(rest);
             bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
@@ -130,6 +140,9 @@ internal static class BackAmount
 
     /// <summary>"1.5 kg peeled weight": how it was weighed.</summary>
     private static bool Weighed(string rest) => rest.EndsWith(" weight", StringComparison.OrdinalIgnoreCase) && rest.Count(' ') == 1;
+
+    /// <summary>"100 %" behind the amount: the baker's share, which the amount already tells.</summary>
+    private static bool Share(string rest) => rest.Length is > 1 and < 9 && rest[^1] == '%' && char.IsAsciiDigit(rest[0]) && rest.AsSpan(0, rest.Length - 1).TrimEnd() is var share && Numbers.Single(rest, 0, "en") is { } n && n.End >= share.Length;
 
     private static bool PieceWord(string rest) => Places.WordAt(rest, 0, "pavés") || Places.WordAt(rest, 0, "filets");
 

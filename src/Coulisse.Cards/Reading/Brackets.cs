@@ -195,13 +195,13 @@ internal static class Brackets
     {
         string t = w;
         bool from = false;
-        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "約", "およそ"])
+        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "à ", "á ", "da ", "@ ", "de ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "約", "およそ"])
         {
             if (t.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
             {
                 from |= lead == "from ";
                 t = t[lead.Length..].TrimStart();
-                if (lead is "each " or "je " or "jeweils " or "1切れ" or "1個" or "1枚" or "各" && Amounts.At(t, 0, lang) is { Unit: { Kind: "mass" } each } e)
+                if (lead is "each " or "je " or "jeweils " or "à " or "á " or "da " or "@ " or "de " or "1切れ" or "1個" or "1枚" or "各" && Amounts.At(t, 0, lang) is { Unit: { Kind: "mass" } each } e)
                 {
                     PartReader.Content(d, e.Number.Min, each);
                     return true;
@@ -276,6 +276,19 @@ internal static class Brackets
             d.Bought = d.Amount * d.Unit.Base;
             d.Grams = net;
             d.Second = w;
+            return true;
+        }
+
+        if (d.EachInBracket && d.Unit is null or { Kind: "count" } && m.Unit.Kind == "mass")
+        {
+            d.EachInBracket = false;
+            PartReader.Content(d, m.Number.Min, m.Unit);
+            d.GramsMax = m.Number.Max is { } upper && d.Grams is { } lower && m.Number.Min > 0 ? lower / m.Number.Min * upper : d.GramsMax;
+            if (rest.Length > 0 && FoodWords.IsPreparation(rest, lang))
+            {
+                d.Prepare(rest);
+            }
+
             return true;
         }
 

@@ -112,11 +112,19 @@ internal sealed class CardBuilder(string text, string lang)
         _group = null;
         switch (Sections.Of(name, _lang))
         {
-            case "notes": Close(); _mode = "notes"; break;
-            case { } section:
-                if (name.IndexOf('(') is > 0 and var open && name[(open + 1)..].Trim(' ', ')', '.', ':') is { Length: > 0 } inside)
+            case "notes":
+                Close();
+                _mode = "notes";
+                if (Sections.Rest(name, _lang).Trim(' ', ')', ':') is { Length: > 0 } said)
                 {
-                    // "Ingredients (serves 4)": what stands in brackets is a sentence of its own.
+                    _notes.Add(new Note(said, span));
+                }
+
+                break;
+            case { } section:
+                if (Sections.Rest(name, _lang).Trim(' ', ')', '.', ':') is { Length: > 0 } inside)
+                {
+                    // "Ingredients (serves 4)": what stands behind the word is a sentence of its own.
                     Paragraph(inside, span);
                 }
 
@@ -130,6 +138,11 @@ internal sealed class CardBuilder(string text, string lang)
                 _mode = "";
                 _name = name;
                 _span = span;
+                if (YieldWords.OfTitle(name, span, _lang) is { } parted)
+                {
+                    _makes.Add(parted);
+                }
+
                 break;
         }
     }

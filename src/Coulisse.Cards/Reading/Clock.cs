@@ -67,15 +67,34 @@ internal static class Clock
             i++;
         }
 
-        foreach (string again in (ReadOnlySpan<string>)["more", "further", "extra", "weitere", "weiteren", "autres", "altri", "más"])
+        // "20+ min": the sign says "at least", which is read beside the words.
+        i = i < s.Length && s[i] == '+' ? Places.Skip(s, i + 1) : i;
+        if (Colon(s, n, at, lang) is { } told)
+        {
+            return told;
+        }
+
+        foreach (string again in (ReadOnlySpan<string>)["more", "further", "extra", "good", "full", "whole", "solid", "or so", "weitere", "weiteren", "gute", "volle", "autres", "bonnes", "petites", "altri", "buoni", "más", "buenos"])
         {
             // "5 more minutes"
             i = Places.WordAt(s, i, again) ? Places.Skip(s, i + again.Length) : i;
         }
 
+        if (lang == "fr" && s.AsSpan(i).StartsWith("d'heure", StringComparison.OrdinalIgnoreCase))
+        {
+            return (n.Min * 60, (n.Max ?? n.Min) * 60, at, Places.WordEnd(s, i + 2));
+        }
+
+        if (lang == "it" && s.AsSpan(i).StartsWith("d'or", StringComparison.OrdinalIgnoreCase))
+        {
+            return (n.Min * 60, (n.Max ?? n.Min) * 60, at, Places.WordEnd(s, i + 2));
+        }
+
         if (TimeWords.Unit(s, i, out int end) is not { } unit)
         {
-            return Prime(s, n, at);
+            // "45m", "1h 20m": minutes where the letter touches its figure
+            bool glued = lang == "en" && !n.InWords && i == n.End && i < s.Length && s[i] is 'm' or 'M' && (i + 1 == s.Length || !char.IsLetterOrDigit(s[i + 1])) && n.Min < 600;
+            return glued ? (n.Min, n.Max ?? n.Min, at, i + 1) : Prime(s, n, at, lang);
         }
 
         // "a second time", "one day": an article is one only of what lasts.
@@ -99,12 +118,43 @@ internal static class Clock
         return unit == 60 ? Quarters(s, at, min, max, end) : (min, max, at, end);
     }
 
-    /// <summary>25': minutes where the figure touches the mark.</summary>
-    private static (double Min, double Max, int Start, int End)? Prime(string s, Numeral n, int at)
+    /// <summary>25' and 2'30": minutes and seconds where the figure touches the mark. In English the double mark is an inch.</summary>
+    private static (double Min, double Max, int Start, int End)? Prime(string s, Numeral n, int at, string lang)
     {
         int e = n.End;
-        bool prime = e < s.Length && s[e] == '\'' && char.IsAsciiDigit(s[e - 1]) && (e + 1 == s.Length || !char.IsLetterOrDigit(s[e + 1]) && s[e + 1] != '\'');
-        return prime ? (n.Min, n.Max ?? n.Min, at, e + 1) : null;
+        if (e >= s.Length || !char.IsAsciiDigit(s[e - 1]) || s[e] is not ('\'' or '"'))
+        {
+            return null;
+        }
+
+        bool two = s[e] == '"' || e + 1 < s.Length && s[e + 1] == '\'';
+        if (two)
+        {
+            int close = s[e] == '"' ? e + 1 : e + 2;
+            return s[e] == '"' && lang == "en" || close < s.Length && char.IsLetterOrDigit(s[close]) ? null : (n.Min / 60, (n.Max ?? n.Min) / 60, at, close);
+        }
+
+        if (e + 2 < s.Length && char.IsAsciiDigit(s[e + 1]) && Numbers.Single(s, e + 1, lang) is { Min: < 60 } seconds && (seconds.End >= s.Length || !char.IsLetterOrDigit(s[seconds.End])))
+        {
+            int close = seconds.End < s.Length && s[seconds.End] is '"' ? seconds.End + 1 : seconds.End + 1 < s.Length && s[seconds.End] == '\'' && s[seconds.End + 1] == '\'' ? seconds.End + 2 : seconds.End;
+            return (n.Min + seconds.Min / 60, n.Min + seconds.Min / 60, at, close);
+        }
+
+        return e + 1 == s.Length || !char.IsLetterOrDigit(s[e + 1]) ? (n.Min, n.Max ?? n.Min, at, e + 1) : null;
+    }
+
+    /// <summary>"1:30 h", "0:45 Std.": hours and minutes with a colon, before the word of hours.</summary>
+    private static (double Min, double Max, int Start, int End)? Colon(string s, Numeral n, int at, string lang)
+    {
+        int e = n.End;
+        if (n.Max is not null || n.InWords || e + 2 >= s.Length || s[e] != ':' || !char.IsAsciiDigit(s[e + 1]) || !char.IsAsciiDigit(s[e + 2]) || e + 3 < s.Length && char.IsAsciiDigit(s[e + 3]))
+        {
+            return null;
+        }
+
+        double minutes = (n.Min * 60) + ((s[e + 1] - '0') * 10) + s[e + 2] - '0';
+        _ = lang;
+        return TimeWords.Unit(s, Places.Skip(s, e + 3), out int end) is 60 ? (minutes, minutes, at, end) : null;
     }
 
     /// <summary>What goes on in the next smaller unit: "1 hr 20", "2 h 15 min", "1h30", "1 h y 15 min", "1 min 30 sec", "1分30秒".</summary>
@@ -127,6 +177,11 @@ internal static class Clock
 
         int k = Places.Skip(s, more.End);
         double? small = TimeWords.Unit(s, k, out int after);
+        if (small is null && unit == 60 && lang == "en" && k == more.End && k < s.Length && s[k] is 'm' or 'M' && (k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1])))
+        {
+            return (more.Min, k + 1);
+        }
+
         if (small is { } given)
         {
             return (unit == 60 && given == 1) || (unit == 1 && given < 1) ? (more.Min * given, after) : null;
@@ -143,7 +198,7 @@ internal static class Clock
     private static (double Min, double Max, int Start, int End) Quarters(string s, int at, double min, double max, int end)
     {
         int j = Places.Skip(s, end);
-        foreach ((string words, double more) in (ReadOnlySpan<(string, double)>)[("e un quarto", 15), ("e tre quarti", 45), ("e mezza", 30), ("e mezzo", 30), ("and a half", 30), ("and a quarter", 15), ("and three quarters", 45), ("et demie", 30), ("et demi", 30), ("et quart", 15), ("trois quarts", 45), ("y media", 30), ("y cuarto", 15), ("y medio", 30), ("y tres cuartos", 45)])
+        foreach ((string words, double more) in (ReadOnlySpan<(string, double)>)[("e un quarto", 15), ("e tre quarti", 45), ("e mezza", 30), ("e mezzo", 30), ("and a half", 30), ("and a quarter", 15), ("and three quarters", 45), ("et demie", 30), ("et demi", 30), ("et quart", 15), ("trois quarts", 45), ("y media", 30), ("y cuarto", 15), ("y medio", 30), ("y tres cuartos", 45), ("e 1/2", 30), ("y 1/2", 30), ("et 1/2", 30), ("and 1/2", 30), ("und 1/2", 30), ("1/2", 30), ("½", 30), ("1/4", 15), ("¼", 15), ("3/4", 45), ("¾", 45)])
         {
             if (Places.WordAt(s, j, words))
             {

@@ -30,6 +30,8 @@ internal sealed class Draft(bool why)
     public bool Minus;
     public bool Whole;
     public bool The;
+    /// <summary>A bracket stands between the count and the food.</summary>
+    public bool EachInBracket;
     /// <summary>What became of each piece; kept only when somebody asks, as it is more than all the rest.</summary>
     public readonly List<ReadToken>? Tokens = why ? [] : null;
     public FoodMatch? Known;

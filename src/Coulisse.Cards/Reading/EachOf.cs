@@ -12,6 +12,11 @@ internal static class EachOf
     {
         if (lang == "ja")
         {
+            if (SaltAndPepper(s) is { } pair)
+            {
+                return pair;
+            }
+
             int share = s.IndexOf('各');
             return share > 1 && s.Length - share < 14 && s.AsSpan(0, share).IndexOfAny('・', '、', '，') > 0
                 ? [.. s[..share].Split(['・', '、', '，'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods).Select(f => $"{f} {s[(share + 1)..]}")] : null;
@@ -19,7 +24,14 @@ internal static class EachOf
 
         string each = lang switch { "fr" => "chacun de", "de" => "je", "es" => "cada uno de", "it" => "ciascuno di", _ => "each" };
         int at = Places.FindWord(s, each);
-        if (at is < 2 or > 24 || !(char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) || Amounts.At(s, 0, lang) is not { Unit: not null } m || Places.Skip(s, m.End) != at)
+        if (at is < 2 or > 24 || !(char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) || Amounts.At(s, 0, lang) is not { Unit: not null } m)
+        {
+            return null;
+        }
+
+        // "200g/7oz each butter and sugar"
+        int told = m.End < s.Length && s[m.End] == '/' && Amounts.At(s, m.End + 1, lang) is { Unit: not null } second ? second.End : m.End;
+        if (Places.Skip(s, told) != at)
         {
             return null;
         }
@@ -39,6 +51,27 @@ internal static class EachOf
         }
 
         return foods.Length > 1 && s.IndexOf('(', from) < 0 ? [.. foods.Select(f => $"{s[..m.End]} {f}")] : null;
+    }
+
+    /// <summary>"塩・こしょう 少々", "塩こしょう 適量": two foods, as everywhere.</summary>
+    private static List<string>? SaltAndPepper(string s)
+    {
+        if (s.Length < 3 || s[0] != '塩' || s.Contains('各') || s.AsSpan().IndexOfAnyInRange('0', '9') >= 0)
+        {
+            return null;
+        }
+
+        string rest = s[1..].TrimStart('・', '、', '，', ' ', '&', '/', 'と');
+        foreach (string pepper in (ReadOnlySpan<string>)["粗びき黒こしょう", "粗挽き黒こしょう", "黒こしょう", "黒胡椒", "こしょう", "コショウ", "胡椒"])
+        {
+            if (rest.StartsWith(pepper, StringComparison.Ordinal))
+            {
+                string tail = rest[pepper.Length..].TrimStart('…', '・', ':', ' ');
+                return [$"塩 {tail}".TrimEnd(), $"{pepper} {tail}".TrimEnd()];
+            }
+        }
+
+        return null;
     }
 
     private static string And(string lang) => lang switch { "fr" => "et", "de" => "und", "es" => "y", "it" => "e", _ => "and" };

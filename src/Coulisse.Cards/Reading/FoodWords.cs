@@ -25,6 +25,7 @@ internal static class FoodWords
         Maker(d, lang);
         d.Food = Places.Bare(d.Food).Trim('/');
         Footnote(d);
+        AndHalf(d);
         CountedParts.Name(d, lang);
         if (d.Unit is null && d.Amount is not null && (d.Food.StartsWith("garlic clove", StringComparison.OrdinalIgnoreCase) || d.Food.StartsWith("cloves garlic", StringComparison.OrdinalIgnoreCase)))
         {
@@ -41,6 +42,25 @@ internal static class FoodWords
         if (d.Amount is null && d.AmountMax is null)
         {
             d.Unit = null;
+        }
+    }
+
+    /// <summary>"1 cipolla e mezza", "1 cebolla y media", "1 lemon and a half".</summary>
+    private static void AndHalf(Draft d)
+    {
+        if (d.Amount is not { } n || d.AmountMax is not null || d.Unit is not null || n != Math.Floor(n))
+        {
+            return;
+        }
+
+        foreach (string half in (ReadOnlySpan<string>)[" e mezzo", " e mezza", " y medio", " y media", " et demi", " et demie", " and a half"])
+        {
+            if (d.Food.Length > half.Length + 1 && d.Food.EndsWith(half, StringComparison.OrdinalIgnoreCase))
+            {
+                d.Amount = n + 0.5;
+                d.Food = d.Food[..^half.Length];
+                return;
+            }
         }
     }
 
@@ -98,7 +118,7 @@ internal static class FoodWords
         {
             if (Lexicon.Longest("use", d.Food, i, 3, lang, out int end) is { } use && (i > 0 || end < d.Food.Length) && (end >= d.Food.Length - 1 || i == 0))
             {
-                if (i == 0 && Lexicon.LongestUnit(d.Food, Places.Skip(d.Food, end), lang, out int unit) is { Kind: "word" or "count" } && PartReader.Of(d.Food, Places.Skip(d.Food, unit), lang) > Places.Skip(d.Food, unit))
+                if (i == 0 && Lexicon.LongestUnit(d.Food, Places.Skip(d.Food, end), lang, out int unit) is { Kind: "word" or "count" } && (PartReader.Of(d.Food, Places.Skip(d.Food, unit), lang) > Places.Skip(d.Food, unit) || lang == "de" && unit + 2 < d.Food.Length && d.Food[unit] == ' '))
                 {
                     // "a few drops of vanilla", "quelques brins de thym"
                     use = d.Food[..unit];
@@ -281,6 +301,12 @@ internal static class FoodWords
 
         if (first < 0)
         {
+            return;
+        }
+
+        if (!w[..first].Concat(w[(last + 1)..]).Any(k => k.Length > 1 && char.IsLetter(k[0])))
+        {
+            // "Cream 35 %": without the word no food is left.
             return;
         }
 

@@ -22,7 +22,7 @@ internal sealed class Footnotes
         }
 
         // "100 cm³" is a measure, and a figure inside a word is no mark.
-        bool ends = at + 1 >= s.Length || !char.IsLetterOrDigit(s[at + 1]);
+        bool ends = at + 1 >= s.Length || !char.IsLetterOrDigit(s[at + 1]) && s[at + 1] is not ('/' or '\u2044');
         if (!ends || at > 1 && s[at - 1] == 'm' && s[at - 2] is 'c' or 'd' or ' ' or 'm')
         {
             return s;

@@ -29,6 +29,10 @@ internal static class GasMarks
         {
             j = Places.Skip(s, i + 2);
         }
+        else if (Glued(s, i, "GM") || Glued(s, i, "gas"))
+        {
+            j = i + (char.ToUpperInvariant(s[i + 1]) == 'M' ? 2 : 3);
+        }
         else if (lang == "fr" && (Places.WordAt(s, i, "th") || Places.WordAt(s, i, "thermostat")))
         {
             j = Places.Skip(s, Places.WordEnd(s, i) is var e && e < s.Length && s[e] == '.' ? e + 1 : e);
@@ -57,6 +61,9 @@ internal static class GasMarks
 
         return null;
     }
+
+    /// <summary>"GM6", "Gas4": the mark touches its figure.</summary>
+    private static bool Glued(string s, int i, string word) => i + word.Length < s.Length && char.IsAsciiDigit(s[i + word.Length]) && s.AsSpan(i).StartsWith(word, StringComparison.OrdinalIgnoreCase);
 
     private static bool Celsius(string s, int end) => Places.Skip(s, end) is var k && k < s.Length && s[k] == '°';
 }

@@ -39,10 +39,10 @@ internal static class Heat
             int sign = Degree(s, j);
             bool degree = sign > j;
             int k = degree ? Places.Skip(s, sign) : j;
-            char scale = k < s.Length && s[k] is 'C' or 'F' && (k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1])) ? s[k] : ' ';
-            int end = scale != ' ' ? k + 1 : degree ? sign : j + 1;
+            char scale = Scale(s, k, n, out int scaleEnd);
+            int end = scale != ' ' ? scaleEnd : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
-            bool bare = !degree && scale == ' ' && !fanWord && BareOven(s, i, n, operations, lang);
+            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang));
             end = bare ? n.End : end;
             if (!degree && scale == ' ' && !fanWord && !bare)
             {
@@ -51,7 +51,7 @@ internal static class Heat
             }
 
             bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
-            bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(');
+            bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(' or ':' or '/') || i > 5 && Signed(s, i);
             double celsius = minus ? -n.Min : fahrenheit ? Math.Round((n.Min - 32) * 5 / 9, 1) : n.Min;
             string before = s[Math.Max(0, i - 40)..i].ToLowerInvariant();
             string after = s[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)].ToLowerInvariant();
@@ -59,6 +59,13 @@ internal static class Heat
             i = Math.Min(end, s.Length) - 1;
             if (celsius is < -60 or > 400)
             {
+                continue;
+            }
+
+            // "200 °C (fan 180 °C/400 °F)": told before in the other scale
+            if (fahrenheit && scale == 'F' && before.TrimEnd() is { Length: > 0 } slash && slash[^1] is '/' or '(' or ',' && found.FindIndex(t => !t.Words.Contains('F') && Math.Abs(t.Celsius - celsius) < 6) is var same and >= 0)
+            {
+                found[same] = found[same] with { Words = found[same].Words + " / " + words };
                 continue;
             }
 
@@ -100,6 +107,13 @@ internal static class Heat
         return found;
     }
 
+    /// <summary>"minus 18 °C", "moins 18 °C".</summary>
+    private static bool Signed(string s, int i)
+    {
+        string before = s[Math.Max(0, i - 6)..i].TrimEnd().ToLowerInvariant();
+        return before.EndsWith("minus", StringComparison.Ordinal) || before.EndsWith("moins", StringComparison.Ordinal) || before.EndsWith("menos", StringComparison.Ordinal) || before.EndsWith(" meno", StringComparison.Ordinal);
+    }
+
     /// <summary>End of a degree sign or word; the place itself when there is none.</summary>
     private static int Degree(string s, int j)
     {
@@ -119,19 +133,32 @@ internal static class Heat
         return j;
     }
 
-    /// <summary>"Bake at 220 for 10 min", "reduce to 180": a bare figure that only an oven has.</summary>
-    private static bool BareOven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
+    /// <summary>C or F behind a figure, also as a word or a small letter that touches the figure ("180c"); a blank for neither.</summary>
+    private static char Scale(string s, int k, Numeral n, out int end)
     {
-        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0 || !(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(operations.Exists(o => o.Id is "bake" or "roast" or "blind_bake" or "preheat_oven" or "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
+        end = k;
+        if (k >= s.Length)
         {
-            return false;
+            return ' ';
         }
 
-        string before = s[Math.Max(0, i - 9)..i].TrimEnd().ToLowerInvariant();
-        bool leads = before.EndsWith(" at", StringComparison.Ordinal) || before.EndsWith(" to", StringComparison.Ordinal) || before.EndsWith(" à", StringComparison.Ordinal) || before.EndsWith(" auf", StringComparison.Ordinal) || before.EndsWith(" bei", StringComparison.Ordinal) || before.EndsWith(" a", StringComparison.Ordinal) || before is "at" or "bei" or "auf" or "à";
-        int k = Places.Skip(s, n.End);
-        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Places.WordAt(s, k, "for") || Places.WordAt(s, k, "and") || Places.WordAt(s, k, "until") || Places.WordAt(s, k, "pendant") || Places.WordAt(s, k, "durante") || Places.WordAt(s, k, "per") || Places.WordAt(s, k, "fan") || Places.WordAt(s, k, "et") || Places.WordAt(s, k, "y") || Places.WordAt(s, k, "e");
-        return leads && ends;
+        bool alone = k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1]);
+        if (alone && (s[k] is 'C' or 'F' || s[k] is 'c' or 'f' && k == n.End && n.Min is >= 30 and <= 550))
+        {
+            end = k + 1;
+            return char.ToUpperInvariant(s[k]);
+        }
+
+        foreach ((string word, char scale) in (ReadOnlySpan<(string, char)>)[("Celsius", 'C'), ("centigrade", 'C'), ("centígrados", 'C'), ("centigradi", 'C'), ("Fahrenheit", 'F')])
+        {
+            if (Places.WordAt(s, k, word))
+            {
+                end = k + word.Length;
+                return scale;
+            }
+        }
+
+        return ' ';
     }
 
     /// <summary>What stands behind a figure and before the next one; a "fan" right before the next figure is of that.</summary>

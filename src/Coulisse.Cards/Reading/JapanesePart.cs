@@ -36,7 +36,7 @@ internal static class JapanesePart
             s = (s[..Math.Max(b, 0)] + s[(size + 3)..]).Trim();
         }
 
-        d.Food = Marked(s).Trim(' ', '、', '。', ':', '-', '…', '・').Replace("  ", " ", StringComparison.Ordinal);
+        d.Food = Marked(s).Trim(' ', '、', '。', ':', '-', '…', '・', '/', '=', '.').Replace("  ", " ", StringComparison.Ordinal);
         if (d.Unit?.Unit == "tin" && d.Food.EndsWith('缶'))
         {
             d.Food = d.Food[..^1];
@@ -55,6 +55,15 @@ internal static class JapanesePart
             d.Food = d.Food[..^1];
         }
 
+        foreach (string or in (ReadOnlySpan<string>)["または", "又は", "もしくは"])
+        {
+            if (d.Food.IndexOf(or, StringComparison.Ordinal) is > 0 and var at && at + or.Length < d.Food.Length)
+            {
+                d.Alternative ??= d.Food[(at + or.Length)..].Trim();
+                d.Food = d.Food[..at].Trim();
+            }
+        }
+
         Counter(d);
         foreach (string b in brackets)
         {
@@ -67,7 +76,15 @@ internal static class JapanesePart
     }
 
     /// <summary>"A 醤油", "☆砂糖": the mark of a group before the food.</summary>
-    private static string Marked(string s) => s.Length > 2 && s[0] is >= 'A' and <= 'E' && (s[1] == ' ' || s[1] == '.') ? s[2..] : s.TrimStart('☆', '★', '◎', '●', '○', '◇', '◆', '△', '▲', '※');
+    private static string Marked(string s)
+    {
+        if (s.Length > 3 && s[0] == '【' && s.IndexOf('】') is > 0 and < 4 and var close)
+        {
+            s = s[(close + 1)..].TrimStart();
+        }
+
+        return s.Length > 2 && s[0] is >= 'A' and <= 'E' or >= 'a' and <= 'e' && (s[1] is ' ' or '.' or ':' or '|') ? s[2..] : s.TrimStart('☆', '★', '◎', '●', '○', '◇', '◆', '△', '▲', '※', '■', '□', '♪', 'Ⓐ', 'Ⓑ', 'ⓐ', 'ⓑ');
+    }
 
     /// <summary>枚 counts flat things: a sheet of gelatine, a slice of bread, a leaf, and of meat or fish a piece; かけ of ginger is a thumb.</summary>
     private static void Counter(Draft d)
@@ -129,6 +146,11 @@ internal static class JapanesePart
             }
         }
 
+        if (ShortSpoon(s, d) is { } spooned)
+        {
+            return spooned;
+        }
+
         for (int i = 0; i < s.Length; i++)
         {
             if (!char.IsAsciiDigit(s[i]) && Numbers.Vulgar(s[i]) == 0 || i > 0 && (char.IsAsciiLetter(s[i - 1]) || char.IsAsciiDigit(s[i - 1])))
@@ -166,6 +188,12 @@ internal static class JapanesePart
                     before = before[..^1];
                 }
 
+                if (before.EndsWith("正味", StringComparison.Ordinal))
+                {
+                    d.Prepare("正味");
+                    before = before[..^2];
+                }
+
                 if (before.Length > 2 && before[^1] is '大' or '中' or '小' && before[^2] == ' ')
                 {
                     // "にんじん 中1本"
@@ -186,10 +214,32 @@ internal static class JapanesePart
         return s;
     }
 
+    /// <summary>"しょうゆ 大1", "塩…小1/2": the spoons in one letter, never before a counter ("にんじん 大1本").</summary>
+    private static string? ShortSpoon(string s, Draft d)
+    {
+        for (int i = 0; i + 1 < s.Length; i++)
+        {
+            if (s[i] is not ('大' or '小') || i > 0 && s[i - 1] is not (' ' or '…' or '・' or '、' or ':' or '/' or '各') || Numbers.Range(s, i + 1, "ja") is not { InWords: false } n || n.End < s.Length && s[n.End] is not (' ' or '(' or '強' or '弱' or '、'))
+            {
+                continue;
+            }
+
+            Set(d, n, Lexicon.Unit(s[i] == '大' ? "大さじ" : "小さじ", "ja"));
+            return s[..i] + " " + Behind(s[n.End..], d, i > 0);
+        }
+
+        return null;
+    }
+
     /// <summary>What stands behind the amount: 分 of a counter, 強 and 弱 for a little more or less, and after a space how it is cut.</summary>
     private static string Behind(string tail, Draft d, bool foodBefore)
     {
         string t = tail.TrimStart('分');
+        foreach (string about in (ReadOnlySpan<string>)["程度", "くらい", "ぐらい", "ほど", "前後", "以上"])
+        {
+            t = t.StartsWith(about, StringComparison.Ordinal) ? t[about.Length..] : t;
+        }
+
         if (t.Length > 0 && t[0] is '強' or '弱' && (t.Length == 1 || t[1] == ' '))
         {
             d.Fill = t[0] == '強' ? "generous" : "scant";
@@ -254,6 +304,15 @@ internal static class JapanesePart
                 d.Unit = unit == "piece" ? null : Lexicon.Unit(unit, "en");
                 return (s[..at] + " " + s[(at + word.Length)..]).Trim();
             }
+        }
+
+        int half = d.Amount is null ? s.IndexOf('半') : -1;
+        if (half > 0 && s[half - 1] == ' ' && half + 1 < s.Length && Unit(s, half + 1, out int counted) is { } counter && counted >= s.Length)
+        {
+            // "豆腐 半丁"
+            d.Amount = 0.5;
+            d.Unit = counter;
+            return s[..half].TrimEnd();
         }
 
         foreach (string w in (ReadOnlySpan<string>)["適量", "適宜", "少々", "お好みで", "お好み", "少量"])

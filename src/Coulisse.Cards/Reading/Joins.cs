@@ -50,7 +50,7 @@ internal static class Joins
         }
 
         Add(parts, s[start..]);
-        if (parts.Count == 1 && NameList.Of(s, lang) is { } names)
+        if (parts.Count == 1 && (ManyAmounts.Of(s, lang) ?? NameList.Of(s, lang)) is { } names)
         {
             return names;
         }
@@ -81,7 +81,7 @@ internal static class Joins
             return;
         }
 
-        bool noFood = d.Food.Length == 0 || d.Food.StartsWith("for ", StringComparison.OrdinalIgnoreCase);
+        bool noFood = d.Food.Length == 0 || d.Food.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || d.Amount is not null && Uses.Begins(d.Food, lang);
         bool lastBare = last.Food.Length == 0 && last.Amount is not null;
         if ((noFood || lastBare) && d.Amount is { } more && last.Amount is { } had && last.AmountMax is null && d.AmountMax is null)
         {
@@ -163,6 +163,12 @@ internal static class Joins
             }
 
             int k = Places.Skip(s, j + and.Length);
+            if (i > 0 && char.IsAsciiDigit(s[i - 1]) && Numbers.Single(s, k, lang) is { Min: < 1, InWords: false })
+            {
+                // "1 and 1/2 cups", "2 y 1/2 tazas": one mixed number
+                return 0;
+            }
+
             bool isExtra = Extra(s[k..]) is not null || (and is "dazu" or "plus" && Extra(s[k..]) is not null);
             if (isExtra)
             {
@@ -170,6 +176,12 @@ internal static class Joins
             }
 
             if (Amounts.At(s, k, lang) is { } m && (m.Unit is { Kind: not "length" } || (char.IsAsciiDigit(s[k]) && m.Unit is null)) && HasMeasure(s, start, i, lang) && !(k > 0 && m.Number.InWords && m.Unit is null))
+            {
+                return k - i;
+            }
+
+            // "2 eggs plus a yolk", "3 œufs et un jaune": a count in words of a food everybody knows
+            if (Amounts.At(s, k, lang) is { Unit: null, Number: { InWords: true, Min: 1 } } one && Places.Skip(s, one.End) is var noun && noun < s.Length && s.Length - noun < 30 && HasMeasure(s, start, i, lang) && FoodIds.Match(s[noun..].TrimEnd('.', ','), lang) is not null)
             {
                 return k - i;
             }
@@ -219,7 +231,7 @@ internal static class Joins
             }
         }
 
-        foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "più quello per", "un po' per", "plus extra", "plus more", "plus a little"])
+        foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little"])
         {
             if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (s.Length == w.Length || s[w.Length] == ' '))
             {
@@ -244,6 +256,12 @@ internal static class Joins
     /// <summary>"salt and pepper", "Sal y pimienta al gusto": two foods only when the first is one everybody pairs.</summary>
     private static List<string> Unamounted(string s, string lang)
     {
+        int slash = s.IndexOf('/');
+        if (slash > 1 && slash == s.LastIndexOf('/') && slash + 2 < s.Length && s.AsSpan(0, slash).TrimEnd().IndexOf(' ') < 0 && IsSalt(s[..slash]) && IsSalt(s[slash..]))
+        {
+            return [s[..slash].Trim(), s[(slash + 1)..].Trim()];
+        }
+
         foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e", "&"])
         {
             int at = Places.FindWord(s, and);

@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Reading;
 
 /// <summary>A label before a line: "Zum Bestreuen: 20 g Mandeln", "Brine: water 50 g". It says what the food is for; the food stands behind it.</summary>
@@ -16,7 +18,15 @@ internal static class Labels
 
         string label = s[..colon].Trim();
         string rest = s[(colon + 1)..].Trim();
-        bool purpose = Uses.Begins(label, lang) && rest.Length > 1 && Amounts.At(rest, 0, lang) is { Unit: not null };
+        if (Lexicon.Longest("optional", label, 0, 3, lang, out int whole) is not null && whole >= label.Length && rest.Length > 1)
+        {
+            // "Optional: 1 tsp chilli flakes"
+            d.Optional = true;
+            d.Tokens?.Add(new ReadToken(label, "optional", "may be left out"));
+            return rest;
+        }
+
+        bool purpose = (Uses.Begins(label, lang) || Serving(label)) && rest.Length > 1 && (Amounts.At(rest, 0, lang) is not null || rest.AsSpan().IndexOfAnyInRange('0', '9') < 0);
         // "Lieu jaune : 4 pavés": an amount right behind the colon is of what stands before it.
         bool named = !purpose && rest.Length > 2 && char.IsLetter(rest[0]) && Amounts.At(rest, 0, lang) is null && Behind(rest, lang);
         if (!purpose && !named)
@@ -28,6 +38,9 @@ internal static class Labels
         d.Tokens?.Add(new ReadToken(label, "use", label));
         return rest;
     }
+
+    /// <summary>"To serve", "Garnish", "Zum Servieren", "Pour servir": what the line is for, with or without an amount.</summary>
+    private static bool Serving(string label) => label.ToLowerInvariant() is "to serve" or "serve with" or "to finish" or "to garnish" or "garnish" or "to decorate" or "decoration" or "topping" or "zum servieren" or "zum garnieren" or "deko" or "garnitur" or "pour servir" or "pour la décoration" or "décor" or "décoration" or "para servir" or "para decorar" or "per servire" or "per decorare" or "per guarnire";
 
     private static bool Behind(string rest, string lang)
     {

@@ -36,6 +36,11 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: how much does the cup hold?", [new Candidate("150 ml", $"150 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "150 to 250 ml", 100));
         }
 
+        if (d.Unit?.Unit is { } held && Sizes.TryGetValue(held, out (string Word, string[] Sizes) vessel) && d is { Amount: not null, Grams: null, PackGrams: null, Second: null, Food.Length: > 0 } && !(d.Unit.Unit == "tin" && d.Grade is not null))
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: how much does the {vessel.Word} hold?", [.. vessel.Sizes.Select(size => new Candidate(size, $"{Say(d.Amount)} × {size} {d.Food}"))], $"{vessel.Sizes[0]} to {vessel.Sizes[^1]}", 100));
+        }
+
         if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase))
         {
             doubts.Add(new Doubt(number, $"“{line}”: the spice, or garlic?", [new Candidate("cloves, the spice", $"{Say(d.Amount)} cloves (spice)"), new Candidate("cloves of garlic", $"{Say(d.Amount)} cloves garlic")], "0.2 g or 6 g", 6));
@@ -46,6 +51,17 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: lard or butter?", [new Candidate("manteca de cerdo (lard)", "manteca de cerdo"), new Candidate("mantequilla (butter)", "mantequilla")], "milk as an allergen, or pork", 100));
         }
     }
+
+    // Vessels that come in many sizes; a pack of baking powder and a bottle of wine have their usual one. Sizes as shops sell them: common practice, no source.
+    private static readonly Dictionary<string, (string Word, string[] Sizes)> Sizes = new(StringComparer.Ordinal)
+    {
+        ["jar"] = ("jar", ["200 g", "350 g", "500 g"]),
+        ["carton"] = ("carton or punnet", ["125 g", "250 g", "500 g"]),
+        ["tin"] = ("tin", ["200 g", "400 g", "800 g"]),
+        ["small cup"] = ("cup", ["50 ml", "80 ml", "150 ml"]),
+        ["mug"] = ("mug", ["250 ml", "300 ml", "350 ml"]),
+        ["bowl"] = ("bowl", ["250 ml", "350 ml", "500 ml"]),
+    };
 
     private static double Weight(Draft d) => d.Unit is { Base: { } b } && d.Amount is { } a ? a * b : d.Amount ?? 1;
 }

@@ -24,7 +24,7 @@ internal static class LineKinds
             return LineKind.Heading;
         }
 
-        if (!digit && s.Length < 60 && s.IndexOf(',') < 0 && Lexicon.Longest("heading", s, 0, 3, lang, out int h) is not null && h < s.Length && (s[h - 1] == '\'' || s[h] == ' '))
+        if (!digit && s.Length < 60 && s.IndexOf(',') < 0 && s.IndexOf(':') is var colon && (colon < 0 || colon == s.Length - 1) && Lexicon.Longest("heading", s, 0, 3, lang, out int h) is not null && h < s.Length && (s[h - 1] == '\'' || s[h] == ' '))
         {
             return LineKind.Heading;
         }

@@ -16,11 +16,13 @@ internal static class LineReader
     /// <param name="ids">Names the foods of our table; null to leave them unnamed.</param>
     public static IngredientLine Read(string raw, string lang, Span span, List<Doubt> doubts, FoodIds? ids = null)
     {
-        string s = Plain(raw);
+        bool struck = raw.Length <= LongestLine && Struck.In(raw);
+        string s = Plain(struck ? Struck.Out(raw) : raw);
+        string shown = struck ? Marks.Strip(Struck.Shown(raw)) : s;
         LineKind kind = s.Length == 0 ? LineKind.Note : LineKinds.Of(s, lang);
         if (kind != LineKind.Ingredient)
         {
-            return new IngredientLine { Span = span, Text = s, Kind = kind };
+            return new IngredientLine { Span = span, Text = shown, Kind = kind };
         }
 
         List<Draft> drafts = Drafts(s, lang, why: false);
@@ -37,7 +39,7 @@ internal static class LineReader
 
         return new IngredientLine
         {
-            Span = span, Text = s, Foods = Foods(drafts),
+            Span = span, Text = shown, Foods = Foods(drafts),
             Confidence = drafts.Exists(d => d.Repaired || d.Milli || d.Minus) ? 0.6 : drafts.TrueForAll(d => d.Food.Length == 0) ? 0.3 : 1,
         };
     }
@@ -59,7 +61,8 @@ internal static class LineReader
     {
         List<Draft> drafts = [];
         s = Leaders.Plain(s);
-        foreach (string part in EachOf.Parts(s, lang) ?? Joins.Split(s, lang))
+        string? whole = null;
+        foreach (string part in EachOf.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {
@@ -69,6 +72,7 @@ internal static class LineReader
             }
 
             Draft draft = PartReader.Read(part, lang, why);
+            draft.Use = whole is null ? draft.Use : draft.Use is { } own ? $"{whole}; {own}" : whole;
             Joins.Merge(drafts, draft, lang);
         }
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -14,9 +15,17 @@ internal static class OpenWaits
         "冷まし", "冷ます", "冷めてから", "粗熱が取れたら",
     ];
 
+    // Most sentences have none of them: one pass over the letters says so.
+    private static readonly SearchValues<string> Any = SearchValues.Create(Words, StringComparison.OrdinalIgnoreCase);
+
     /// <summary>The words of such a wait; null when the sentence has none, or tells its length beside it.</summary>
     public static string? In(string s, List<StepTime> times)
     {
+        if (!s.AsSpan().ContainsAny(Any))
+        {
+            return null;
+        }
+
         foreach (string w in Words)
         {
             int at = Places.FindWord(s, w);

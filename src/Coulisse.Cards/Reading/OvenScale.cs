@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>An oven figure without its scale on a card that nowhere says which it uses: read as °C, and asked. A card in grams, or with one °C on it, leaves no question.</summary>
+/// <summary>A figure of an oven or a hot food without its scale on a card that nowhere says which it uses: read as °C, and asked. A card in grams, or with one °C on it, leaves no question.</summary>
 internal static class OvenScale
 {
     private const double AskedWeight = 300;
@@ -29,7 +29,7 @@ internal static class OvenScale
 
         foreach (Step s in steps)
         {
-            if (s.Temperatures.FirstOrDefault(t => t.Of == TemperatureOf.Oven && !t.Inherited && Bare(t.Words) && t.Celsius is >= 100 and <= 280) is { } t)
+            if (s.Temperatures.FirstOrDefault(t => !t.Inherited && Bare(t.Words) && (t.Of == TemperatureOf.Oven ? t.Celsius is >= 100 and <= 280 : t.Celsius is >= 90 and <= 230)) is { } t)
             {
                 string figure = t.Celsius.ToString("0", CultureInfo.InvariantCulture);
                 double other = Math.Round((t.Celsius - 32) * 5 / 9);

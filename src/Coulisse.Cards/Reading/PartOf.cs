@@ -9,7 +9,7 @@ internal static class PartOf
     public static string Take(string s, string lang, Draft d)
     {
         s = lang == "en" && s.StartsWith("the ", StringComparison.OrdinalIgnoreCase) && s.Contains(" from ", StringComparison.Ordinal) ? s[4..] : s;
-        if (Lexicon.Longest("part", s, 0, 4, lang, out int end) is not { } part)
+        if (Lexicon.Longest("part", s, 0, 5, lang, out int end) is not { } part)
         {
             return s;
         }

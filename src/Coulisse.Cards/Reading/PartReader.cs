@@ -16,8 +16,10 @@ internal static class PartReader
         }
 
         List<string> brackets = [];
+        d.EachInBracket = FrontBracket(s);
+        s = FrontMarks.Optional(s, lang, d);
         s = Shares.OnBracket(Brackets.Take(s, brackets), brackets);
-        s = Labels.Take(s, lang, d);
+        s = Labels.Take(FrontMarks.Plain(s, lang), lang, d);
         s = PartOf.Take(s, lang, d);
         s = Front(s, lang, d);
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
@@ -35,6 +37,13 @@ internal static class PartReader
 
         FoodWords.Tidy(d, lang);
         return d;
+    }
+
+    /// <summary>"4 (6-oz) salmon fillets": what stands in brackets between the count and the food is of one.</summary>
+    private static bool FrontBracket(string s)
+    {
+        int open = s.IndexOf('(');
+        return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExceptInRange('0', '9') < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
     }
 
     /// <summary>End of "of", "de", "d'", "di" at a place; the place itself when there is none.</summary>
@@ -120,7 +129,7 @@ internal static class PartReader
         Take(d, m, s);
         i = d.Unit is { Kind: "length" } && Places.Skip(s, i) is var p && Lexicon.LongestUnit(s, p, lang, out int pe) is { Unit: "piece" or "cube" or "stick" or "knob" or "thumb" } ? pe : i;
         i = Multiplied(s, i, lang, d);
-        i = Compound(s, i, lang, d);
+        i = CompoundAmounts.Take(s, i, lang, d);
         i = Second(s, i, lang, d);
         i = d.Second is null ? i : Third(s, i, lang);
         return AfterUnit(s, i, lang, d);
@@ -128,7 +137,7 @@ internal static class PartReader
 
     private static string AfterUnit(string s, int i, string lang, Draft d)
     {
-        i = Places.Skip(s, i);
+        i = FrontMarks.Hedged(s, Places.Skip(s, i), lang);
         // a container after a weight: "7 g sachet instant yeast" keeps the weight
         if (d.Unit is { Kind: "mass" or "volume" } && Container(s, i, lang, out int e) is not null && e < s.Length && PlainContainer(s, i, e))
         {
@@ -232,7 +241,7 @@ internal static class PartReader
             from = 0;
         }
 
-        if (Lexicon.LongestUnit(s, from, lang, out int end) is { Kind: "word" } unit && end < s.Length && s[end] == ' ' && unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip" or "splash" or "drizzle" or "squeeze" or "glug" or "dollop" or "grind" or "grating")
+        if (Lexicon.LongestUnit(s, from, lang, out int end) is { } unit && end < s.Length && s[end] == ' ' && FrontMarks.MeansOne(s, end, unit, lang))
         {
             d.Amount = 1;
             d.Unit = unit;
@@ -263,17 +272,30 @@ internal static class PartReader
             return i;
         }
 
+        if (times && k < s.Length && char.IsLetter(s[k]) && FrontMarks.Times(s, j, lang, d) is var named and > 0)
+        {
+            return named;
+        }
+
         if (Amounts.At(s, k, lang) is not { Unit.Kind: "mass" or "volume" } each)
         {
-            return i;
+            return FrontMarks.Times(s, j, lang, d) is var of and > 0 ? of : i;
         }
 
         int e = Places.Skip(s, each.End);
+        e = e < s.Length && s[e] == '/' && Amounts.At(s, Places.Skip(s, e + 1), lang) is { Unit.Kind: "mass" or "volume" } twice ? Places.Skip(s, twice.End) : e;
         if (Container(s, e, lang, out int ce) is { } box)
         {
             d.Unit = box;
             Content(d, each.Number.Min, each.Unit!);
             return ce;
+        }
+
+        if (Lexicon.LongestUnit(s, e, lang, out int spoonEnd) is { Kind: "spoon" } spoon)
+        {
+            // "2 x 15 ml tbsp": the size of the spoon is said beside it
+            d.Unit = spoon;
+            return spoonEnd;
         }
 
         if (each.Unit!.Kind == "volume")
@@ -306,19 +328,6 @@ internal static class PartReader
 
         d.Second ??= System.FormattableString.Invariant($"{each} {unit.Unit} each");
         d.Tokens?.Add(new ReadToken(System.FormattableString.Invariant($"{each} {unit.Unit}"), "content of one", System.FormattableString.Invariant($"{d.Grams} g in all")));
-    }
-
-    /// <summary>"1 lb 4 oz", "2 kg 500 g": one amount told in two units.</summary>
-    private static int Compound(string s, int i, string lang, Draft d)
-    {
-        int j = Places.Skip(s, i);
-        if (d.Unit is { Unit: "lb" or "kg" or "l", Base: { } big } && j < s.Length && char.IsAsciiDigit(s[j]) && Amounts.At(s, j, lang) is { } m && m.Unit is { Base: { } small } && m.Unit.Kind == d.Unit.Kind && small < big)
-        {
-            d.Amount += m.Number.Min * small / big;
-            return m.End;
-        }
-
-        return i;
     }
 
     /// <summary>"250g/9oz", "1 cup / 120 g", "9 oz = 250 g", "200 g ± 10 g": a second measure beside the first.</summary>

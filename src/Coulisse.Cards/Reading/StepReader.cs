@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -7,6 +7,8 @@ namespace Coulisse.Cards.Reading;
 internal static class StepReader
 {
     private const int LongestStep = 20_000;
+    private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "一晩", "ひと晩", "1晩", "一夜"];
+    private static readonly SearchValues<string> AnyNight = SearchValues.Create(Nights, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The step's reading.</summary>
     /// <param name="raw">As written.</param>
@@ -17,7 +19,9 @@ internal static class StepReader
     /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
     public static Step Read(string raw, string lang, Span span, string component, int order, double? ovenBefore = null)
     {
-        string s = Marks.Strip(raw.Length <= LongestStep ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestStep)));
+        bool struck = raw.Length <= LongestStep && Struck.In(raw);
+        string s = Marks.Strip(raw.Length > LongestStep ? Folding.Line(raw.AsSpan(0, LongestStep)) : Folding.Line(struck ? Struck.Out(raw) : raw));
+        string shown = struck ? Marks.Strip(Struck.Shown(raw)) : s;
         List<(int At, string Id)> operations = Operations.In(s, lang);
         string? main = Operations.Main(operations);
         List<StepTemperature> temperatures = Heat.In(s, lang, main, operations);
@@ -40,10 +44,10 @@ internal static class StepReader
 
         return new Step
         {
-            Span = span, Text = s, Anchor = Anchors.Of(component, order, s), Operation = main, Operations = [.. operations.Select(o => o.Id).Distinct(StringComparer.Ordinal)],
-            Times = [.. times], Temperatures = [.. temperatures], Kit = Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
-            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
-            ThicknessMillimetres = Thickness(s), EndGrams = End(s), LossPercent = Loss(s),
+            Span = span, Text = shown, Anchor = Anchors.Of(component, order, shown), Operation = main, Operations = [.. operations.Select(o => o.Id).Distinct(StringComparer.Ordinal)],
+            Times = [.. times], Temperatures = [.. temperatures], Kit = StepWords.Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
+            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = StepWords.Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
+            ThicknessMillimetres = StepWords.Thickness(s), EndGrams = StepWords.End(s), LossPercent = StepWords.Loss(s),
         };
     }
 
@@ -105,9 +109,9 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal);
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
             bool limit = Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
-            bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum");
+            bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
             if (least && temperatures.Count > 0 && before.Contains("or more for", StringComparison.Ordinal))
             {
                 temperatures[^1] = temperatures[^1] with { HoldMinutes = t.Min };
@@ -151,7 +155,7 @@ internal static class StepReader
             });
         }
 
-        foreach (string night in (ReadOnlySpan<string>)["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "一晩"])
+        foreach (string night in s.AsSpan().ContainsAny(AnyNight) ? Nights : [])
         {
             if (Places.FindWord(s, night) is var at and >= 0)
             {
@@ -253,93 +257,5 @@ internal static class StepReader
 
         bool waits = times.Exists(t => t.Kind is TimeKind.Oven or TimeKind.Chill or TimeKind.Rest or TimeKind.Cook);
         return waits && main is not null ? (hands is null ? Tending.Ends : Tending.Some) : Tending.All;
-    }
-
-    private static ImmutableArray<string> Kit(string s)
-    {
-        ImmutableArray<string>.Builder kit = ImmutableArray.CreateBuilder<string>();
-        foreach ((string word, string name) in (ReadOnlySpan<(string, string)>)[("jug blender", "jug blender"), ("blender", "jug blender"), ("blend", "jug blender"), ("water bath", "water bath"), ("bath", "water bath"), ("oven", "oven"), ("bake", "oven"), ("roast", "oven"), ("sieve", "sieve"), ("mandoline", "mandoline"), ("dehydrator", "dehydrator"), ("blast chill", "blast chiller"), ("fridge", "fridge"), ("freezer", "freezer"), ("pan", "pan"), ("simmer", "hob"), ("boil", "hob"), ("reduce", "hob"), ("seal", "vacuum sealer"), ("piping bags", "piping bag"), ("probe", "probe thermometer"), ("mixer", "mixer")])
-        {
-            if (!kit.Contains(name) && Places.FindWord(s, word) >= 0)
-            {
-                kit.Add(name);
-            }
-        }
-
-        return kit.ToImmutable();
-    }
-
-    private static string? Until(string s)
-    {
-        foreach (string w in (ReadOnlySpan<string>)["until ", "jusqu'à ce que ", "hasta que ", "finché ", "bis "])
-        {
-            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
-            if (at >= 0)
-            {
-                int end = s.AsSpan(at).IndexOfAny('.', ';', ')') is var e and >= 0 ? at + e : s.Length;
-                return s[(at + w.Length)..end].Trim(' ', ',');
-            }
-        }
-
-        return null;
-    }
-
-    private static double? Thickness(string s)
-    {
-        for (int i = 0; i < s.Length; i++)
-        {
-            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not '.') && Numbers.Single(s, i, "en") is { } n)
-            {
-                int j = Places.Skip(s, n.End);
-                bool mm = Places.WordAt(s, j, "mm");
-                string after = mm ? s[Math.Min(s.Length, j + 2)..Math.Min(s.Length, j + 10)] : "";
-                string before = s[Math.Max(0, i - 16)..i];
-                if (mm && (after.StartsWith(" thick", StringComparison.Ordinal) || after.StartsWith(" deep", StringComparison.Ordinal) || before.Contains("thicker than", StringComparison.Ordinal) || before.EndsWith("level, about ", StringComparison.Ordinal)))
-                {
-                    return n.Min;
-                }
-
-                i = Math.Max(i, n.End - 1);
-            }
-        }
-
-        return null;
-    }
-
-    private static double? End(string s)
-    {
-        foreach (string w in (ReadOnlySpan<string>)["you should have ", "weigh about ", "weighs about ", "weighing about ", "they weigh ", "it weighs ", "should weigh ", "so roughly ", "so about ", "when it weighs ", "drain: ", "reduce to ", "reduced to ", "reduce it to ", "boil down to ", "boil it down to ", "the pan plus ", "doit peser ", "doivent peser ", "pèse environ ", "il doit rester ", "soll etwa ", "wiegt etwa ", "wiegen etwa ", "debe pesar ", "pesa unos ", "deve pesare ", "pesa circa "])
-        {
-            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
-            if (at >= 0 && Amounts.At(s, at + w.Length, "en") is { Unit: { Kind: "mass", Base: { } b } } m)
-            {
-                return m.Number.Min * b;
-            }
-        }
-
-        // a weight that is a sentence of its own: "688 g."
-        foreach (string sentence in s.Split(['.', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (sentence.Length < 12 && char.IsAsciiDigit(sentence[0]) && Amounts.At(sentence, 0, "en") is { Unit: { Kind: "mass", Base: { } b } } m && m.End >= sentence.Length)
-            {
-                return m.Number.Min * b;
-            }
-        }
-
-        return null;
-    }
-
-    private static double? Loss(string s)
-    {
-        foreach (string w in (ReadOnlySpan<string>)["loses about ", "lose about ", "expect to lose ", "loses "])
-        {
-            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
-            if (at >= 0 && Numbers.Single(s, at + w.Length, "en") is { } n && Places.Skip(s, n.End) is var j && j < s.Length && s[j] == '%')
-            {
-                return n.Min;
-            }
-        }
-
-        return null;
     }
 }

@@ -106,13 +106,33 @@ internal static class Tails
             d.Graded(w);
             d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
-        else if (Fill(w, d))
+        else if (d.Amount is null && d.Percent is null && Bare(w, lang, d) || Fill(w, d))
         {
         }
         else
         {
             d.Prepare(w);
         }
+    }
+
+    /// <summary>"Salt, pinch", "parsley, small bunch": a measure in one word behind the food means one.</summary>
+    private static bool Bare(string w, string lang, Draft d)
+    {
+        int from = Lexicon.Longest("size", w, 0, 1, lang, out int size) is not null ? Places.Skip(w, size) : 0;
+        if (Lexicon.LongestUnit(w, from, lang, out int end) is not { Kind: "word" } unit || end < w.Length || unit.Unit is "part" or "nut" or "glass" or "scoop")
+        {
+            return false;
+        }
+
+        d.Amount = 1;
+        d.Unit = unit;
+        if (from > 0)
+        {
+            d.Graded(w[..size]);
+        }
+
+        d.Tokens?.Add(new ReadToken(w, "amount", "1 " + unit.Unit));
+        return true;
     }
 
     /// <summary>"6 quail, 180-200 g each".</summary>

@@ -6,32 +6,69 @@ namespace Coulisse.Cards.Reading;
 internal static class YieldWords
 {
     private const int LongestTitle = 120;
-    private static readonly string[] Openers = ["feeds", "cuts into", "cut into", "enough for", "starter for", "main for", "yield:", "rendement :", "rendement:", "rinde", "salen", "dosi per", "ingredienti per", "ingredientes para", "ingrédients pour", "zutaten für", "ergibt", "makes", "serves", "portions:", "servings:", "raciones:", "porzioni:", "portionen:", "personnes :", "for", "pour", "für", "para", "per"];
-    private static readonly string[] Guests = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "人分", "人前"];
+    private static readonly string[] Openers =
+    [
+        "feeds", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
+        "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
+        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "for", "pour", "für", "para", "per",
+    ];
+
+    private static readonly string[] Guests = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
+    private static readonly char[] Bars = ['|', '·', '•'];
     private static readonly string[] Counters = ["個分", "枚分", "本分", "台分", "杯分"];
 
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
     public static CardYield? In(string s, Span span, string lang)
     {
+        if (s.Length <= LongestTitle && s.AsSpan().IndexOfAny("|·•") >= 0)
+        {
+            foreach (string part in s.Split(Bars, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            {
+                if (One(part, span, lang) is { } told)
+                {
+                    return told with { Text = s };
+                }
+            }
+
+            return null;
+        }
+
+        return One(s, span, lang);
+    }
+
+    private static CardYield? One(string s, Span span, string lang)
+    {
         foreach (string w in Openers)
         {
-            int at = Places.FindWord(s, w.TrimEnd(':', ' '));
-            if (at < 0 || at + w.Length >= s.Length || w[^1] == ':' && !s.AsSpan(at).StartsWith(w, StringComparison.OrdinalIgnoreCase))
+            int at = Places.FindWord(s, w);
+            if (at < 0 || at + w.Length >= s.Length)
             {
                 continue;
             }
 
-            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into";
-            int i = Places.Skip(s, at + w.Length);
-            i = Places.WordAt(s, i, "about") || Places.WordAt(s, i, "unas") || Places.WordAt(s, i, "unos") ? Places.Skip(s, Places.WordEnd(s, i)) : i;
-            if (Of(s, i, span, lang) is { } y && (!small || at == 0 && y.Unit == "portions" || Guest(Noun(s, i, lang))))
+            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "dosi" or "comensales" or "pax" or "donne" or "gives";
+            int i = at + w.Length;
+            bool marked = false;
+            while (i < s.Length && s[i] is ' ' or ':' or '=' or '-')
             {
-                return w is "feeds" or "serves" or "enough for" or "starter for" or "main for" ? y with { Unit = "portions" } : y;
+                marked |= s[i] is ':' or '=' or '-';
+                i++;
+            }
+
+            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (!small || at == 0 && (marked || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
+            {
+                return w is "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || small && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
         }
 
-        return s.Length <= 60 && Of(s, 0, span, lang) is { Unit: "portions" } bare && Ends(s, lang) ? bare : Japanese(s, span);
+        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : Japanese(s, span);
     }
+
+    /// <summary>"x 20 snacks": the sign of times before the count.</summary>
+    private static int Times(string s, int i) => i + 1 < s.Length && s[i] is 'x' or 'X' or '×' && Places.Skip(s, i + 1) is var j && j < s.Length && char.IsAsciiDigit(s[j]) ? j : i;
+
+    /// <summary>True when nothing but a full stop stands behind the figure.</summary>
+    private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trim(' ', '.', ')', ':').Length == 0;
 
     /// <summary>The yield in a title: "CIABATTA (2 pezzi)", "Flan (8 raciones)", "弁当 2人分", "ZANDER – 10 Portionen".</summary>
     public static CardYield? OfTitle(string title, Span span, string lang)
@@ -41,17 +78,37 @@ internal static class YieldWords
             return null;
         }
 
-        int open = title.LastIndexOf('(');
-        string inside = open > 2 && title[^1] == ')' ? title[(open + 1)..^1].Trim() : "";
+        int open = Math.Max(title.LastIndexOf('('), title.LastIndexOf('['));
+        string inside = open > 2 && title[^1] is ')' or ']' ? title[(open + 1)..^1].Trim() : "";
         if (inside.Length > 2)
         {
-            inside = inside.StartsWith("x ", StringComparison.Ordinal) ? inside[2..] : inside;
+            if (Times(inside, 0) is > 0 and var count && Of(inside, count, span, lang) is { } times)
+            {
+                // "(x 8)", "(x 20 snacks)"
+                return times;
+            }
+
             // "(18 cm)" is a size, "(part 2)" a number.
             return In(inside, span, lang) ?? (Of(inside, 0, span, lang) is { Unit: not ("cm" or "mm" or "g" or "kg" or "ml" or "l") } y && Noun(inside, 0, lang).Length > 2 ? y : null);
         }
 
-        int dash = title.LastIndexOf(" - ", StringComparison.Ordinal);
-        return dash > 2 ? Tail(title[(dash + 3)..], span, lang) : Japanese(title, span);
+        int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang) : null) ?? Trailing(title, span, lang) ?? Japanese(title, span);
+    }
+
+    /// <summary>"Lasagne for 6", "Daube pour 8 personnes": the guests at the end of a title.</summary>
+    private static CardYield? Trailing(string title, Span span, string lang)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["for", "pour", "für", "para", "per", "serves", "makes"])
+        {
+            int at = Places.FindWord(title, w, 2);
+            if (at > 2 && Of(title, Places.Skip(title, at + w.Length), span, lang) is { } y && (y.Unit == "portions" || Ended(title, at + w.Length, lang)))
+            {
+                return y with { Unit = "portions" };
+            }
+        }
+
+        return null;
     }
 
     private static CardYield? Tail(string s, Span span, string lang)
@@ -79,7 +136,7 @@ internal static class YieldWords
     {
         int i = Numbers.Range(s, 0, lang) is { } n ? Places.Skip(s, n.End) : s.Length;
         i = Places.Skip(s, i < s.Length ? Places.WordEnd(s, i) : i);
-        return i >= s.Length || s[i] is ',' or '.' or '·' or '|' or '(';
+        return i >= s.Length || s[i] is ',' or '.' or '·' or '|' or '(' or '-' or '/' or ';' or ':';
     }
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;

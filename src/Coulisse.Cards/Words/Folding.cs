@@ -140,8 +140,8 @@ internal static class Folding
         {
             case '\u3000' or '\u00A0' or '\t' or (>= '\u2000' and <= '\u200A') or '\u202F': b.Append(' '); break;
             case '\u00AD' or '\u200B' or '\u200C' or '\u200D' or '\uFEFF' or '\u2060': break;
-            case '\u2019' or '\u2018' or '\u02BC' or '\u00B4' or '`': if (c != '`') { b.Append('\''); } break;
-            case '\u201C' or '\u201D' or '\u00AB' or '\u00BB' or '\u201E': b.Append('"'); break;
+            case '\u2019' or '\u2018' or '\u02BC' or '\u00B4' or '\u2032' or '`': if (c != '`') { b.Append('\''); } break;
+            case '\u201C' or '\u201D' or '\u2033' or '\u00AB' or '\u00BB' or '\u201E': b.Append('"'); break;
             case '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212' or '\uFF0D': b.Append('-'); break;
             case '\u301C' or '\uFF5E': b.Append('~'); break;
             case '\u2044' or '\u2215': b.Append('/'); break;

@@ -127,7 +127,9 @@ internal static class Lexicon
             else
             {
                 int n = Folding.Key(s.AsSpan(at, i - at), buffer);
-                if (n > 0 && Unit(buffer[..n], lang) is { } unit)
+                // "1 kl. Zwiebel" is a small one, "1 KL Zucker" a spoon.
+                bool small = lang == "de" && i - at == 2 && s[at] == 'k' && s[at + 1] == 'l';
+                if (n > 0 && !small && Unit(buffer[..n], lang) is { } unit)
                 {
                     best = unit;
                     end = i < s.Length && s[i] == '.' ? i + 1 : i;

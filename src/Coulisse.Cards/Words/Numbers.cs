@@ -44,7 +44,12 @@ internal static class Numbers
             return Digits(s, at, lang);
         }
 
-        if (c is 'O' or 'o' or 'l' or 'I' && Repair(s, at) is { } repaired)
+        if (PrintedFractions.At(s, at) is { } printed)
+        {
+            return printed;
+        }
+
+        if (c is 'O' or 'o' or 'l' or 'I' && Misprints.At(s, at) is { } repaired)
         {
             return repaired;
         }
@@ -98,7 +103,12 @@ internal static class Numbers
 
         bool spaced = i > first.End;
         int j;
-        if (s[i] is '-' or '~')
+        if (s[i] == '-' && Hanging(s, i + 1) is var over and > 0)
+        {
+            // "3- to 4-pound"
+            j = over;
+        }
+        else if (s[i] is '-' or '~')
         {
             j = i + 1;
         }
@@ -131,6 +141,13 @@ internal static class Numbers
 
         // "1-1/2 cups" is one and a half; "1 - 1 1/2" and "3-4" are ranges.
         return new Numeral(first.Min, second.Min, second.End) { Repaired = first.Repaired || second.Repaired, InWords = first.InWords };
+    }
+
+    /// <summary>Place behind "to" or "or" of a first figure whose noun hangs over; 0 when none stands there.</summary>
+    private static int Hanging(string s, int i)
+    {
+        int j = Places.Skip(s, i);
+        return j < s.Length && s[j] is 't' or 'o' && (Places.WordAt(s, j, "to") || Places.WordAt(s, j, "or")) && Places.Skip(s, j + 2) is var k && k < s.Length && char.IsAsciiDigit(s[k]) ? j + 2 : 0;
     }
 
     private static int Joins(string s, int i, string lang, bool between)
@@ -215,7 +232,7 @@ internal static class Numbers
             }
         }
 
-        if (i < s.Length && s[i] is 'O' or 'o' or 'S' && Repair(s, at) is { } repaired)
+        if (i < s.Length && s[i] is 'O' or 'o' or 'S' && Misprints.At(s, at) is { } repaired)
         {
             return repaired;
         }
@@ -227,7 +244,7 @@ internal static class Numbers
 
         Numeral number = new(value, null, i) { Spaced = spaced, Grouped = grouped };
         // "2 oo g"; but "2 o 3 minutos" is two or three.
-        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && (s[i + 2] is 'o' or 'O' || lang is not ("es" or "it")) && Repair(s, at) is { } apart)
+        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && (s[i + 2] is 'o' or 'O' || lang is not ("es" or "it")) && Misprints.At(s, at) is { } apart)
         {
             return apart;
         }
@@ -269,10 +286,22 @@ internal static class Numbers
             return null;
         }
 
+        // "1 /2 tsp", "1 / 2 tsp": the print parted one fraction
+        int slash = Places.Skip(s, i);
+        if (whole.Min == 1 && slash > i && slash < s.Length && s[slash] == '/' && Places.Skip(s, slash + 1) is var below && below < s.Length && s[below] is '2' or '3' or '4' or '8' && (below + 1 == s.Length || s[below + 1] is ' ' or 't' or 'c'))
+        {
+            return new Numeral(1.0 / (s[below] - '0'), null, below + 1) { Repaired = true };
+        }
+
         int j = i;
         if (j < s.Length && Vulgar(s[j]) > 0)
         {
             return new Numeral(whole.Min + Vulgar(s[j]), null, j + 1);
+        }
+
+        if (PrintedFractions.Glued(s, Places.Skip(s, j), out int printedEnd) is var printed and > 0)
+        {
+            return new Numeral(whole.Min + printed, null, printedEnd);
         }
 
         j = Places.Skip(s, j);
@@ -284,12 +313,14 @@ internal static class Numbers
         {
             j = Places.Skip(s, j + 1);
         }
-        else if (Places.WordAt(s, j, "and") || (lang == "fr" && Places.WordAt(s, j, "et")))
+        else if (Places.WordAt(s, j, "and") || (lang == "fr" && Places.WordAt(s, j, "et")) || (lang == "es" && Places.WordAt(s, j, "y")) || (lang == "it" && Places.WordAt(s, j, "e")) || (lang == "de" && Places.WordAt(s, j, "und")))
         {
             int k = Places.Skip(s, Places.WordEnd(s, j));
             if (Places.WordAt(s, k, "a half")) { return new Numeral(whole.Min + 0.5, null, k + 6); }
             if (lang == "fr" && Places.WordAt(s, k, "demi")) { return new Numeral(whole.Min + 0.5, null, k + 4); }
             if (lang == "fr" && Places.WordAt(s, k, "demie")) { return new Numeral(whole.Min + 0.5, null, k + 5); }
+            if (lang == "es" && (Places.WordAt(s, k, "medio") || Places.WordAt(s, k, "media"))) { return new Numeral(whole.Min + 0.5, null, k + 5); }
+            if (lang == "it" && (Places.WordAt(s, k, "mezzo") || Places.WordAt(s, k, "mezza"))) { return new Numeral(whole.Min + 0.5, null, k + 5); }
             j = k;
         }
 
@@ -339,33 +370,4 @@ internal static class Numbers
 
     private static bool ThreeDigits(string s, int i) =>
         i + 3 <= s.Length && char.IsAsciiDigit(s[i]) && char.IsAsciiDigit(s[i + 1]) && char.IsAsciiDigit(s[i + 2]) && !(i + 3 < s.Length && char.IsAsciiDigit(s[i + 3]));
-
-    /// <summary>O for 0, l or I for 1, only in a run that has the shape of a number before a unit.</summary>
-    private static Numeral? Repair(string s, int at)
-    {
-        Span<char> digits = stackalloc char[16];
-        int n = 0;
-        int i = at;
-        int real = 0;
-        int mended = 0;
-        while (i < s.Length && n < 12)
-        {
-            char c = s[i];
-            if (char.IsAsciiDigit(c)) { digits[n++] = c; real++; }
-            else if (c is 'O' or 'o') { digits[n++] = '0'; mended++; }
-            else if (c is 'l' or 'I' && n == 0) { digits[n++] = '1'; mended++; }
-            else if (c == 'S' && real > 0 && i + 1 < s.Length && char.IsAsciiDigit(s[i + 1])) { digits[n++] = '5'; mended++; }
-            else if (c is '.' or ',' && i + 1 < s.Length && (char.IsAsciiDigit(s[i + 1]) || s[i + 1] is 'O' or 'o')) { digits[n++] = '.'; }
-            else if (c == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && s[i + 2] is 'o' or 'O' or ' ') { i++; continue; }
-            else { break; }
-            i++;
-        }
-
-        bool ends = i >= s.Length || !char.IsLetter(s[i]) || (s[i] is 'g' or 'l' && (i + 1 >= s.Length || !char.IsLetter(s[i + 1]))) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg");
-        bool alone = n == 1 && real == 0 && i == at + 1 && i + 1 < s.Length && s[i] == ' ' && s[at] is 'I' or 'l' && Lexicon.LongestUnit(s, i + 1, "en", out int unit) is { Kind: "spoon" or "mass" or "volume" } && unit < s.Length;
-        bool shape = mended > 0 && n > 0 && ends && (real > 0 || alone || (n > 2 && digits[1] == '.'));
-        return shape && double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
-            ? new Numeral(value, null, i) { Repaired = true }
-            : null;
-    }
 }

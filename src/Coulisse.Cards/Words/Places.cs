@@ -51,7 +51,7 @@ internal static class Places
         int at = from;
         while (at < s.Length && (at = s.IndexOf(word, at, StringComparison.OrdinalIgnoreCase)) >= 0)
         {
-            if (WordAt(s, at, word) || Places.IsJapanese(word[0]))
+            if (WordAt(s, at, word) || IsJapanese(word[0]) || IsJapanese(word[^1]))
             {
                 return at;
             }

@@ -9,9 +9,9 @@ internal static class TimeWords
     private const double Day = 1440;
 
     private static readonly FrozenDictionary<string, double> Units = Pairs(
-        (1, "minutes minute minuten minuti minuto minutos mins min mn minuters"), (60, "hours hour heures heure stunden stunde horas hora ore ora hrs hr std h uur"),
-        (Second, "seconds second secondes seconde sekunden sekunde segundos segundo secondi secondo secs sec sek seg s"), (Day, "days day jours jour tage tag tagen días día dias dia giorni giorno"),
-        (7 * Day, "weeks week semaines semaine wochen woche semanas semana settimane settimana"), (30 * Day, "months month mois monate monat monaten meses mes mesi mese")).ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+        (1, "minutes minute minuten minuti minuto minutos mins min mn minuters"), (60, "hours hour heures heure stunden stunde horas hora ore ora hrs hr std stdn h hs uur"),
+        (Second, "seconds second secondes seconde sekunden sekunde segundos segundo secondi secondo secs sec sek seg segs sg s"), (Day, "days day jours jour tage tag tagen días día dias dia giorni giorno"),
+        (7 * Day, "weeks week wks wk semaines semaine wochen woche semanas semana settimane settimana"), (30 * Day, "months month mois monate monat monaten meses mes mesi mese")).ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> Look = Units.GetAlternateLookup<ReadOnlySpan<char>>();
 
@@ -25,7 +25,7 @@ internal static class TimeWords
         ("de", "eine Viertelstunde", 15), ("de", "Viertelstunde", 15), ("de", "eine Dreiviertelstunde", 45), ("de", "Dreiviertelstunde", 45), ("de", "eine gute halbe Stunde", 30), ("de", "eine knappe halbe Stunde", 30), ("de", "eine gute Stunde", 60), ("de", "eine knappe Stunde", 60), ("de", "einen halben Tag", 720), ("de", "eineinviertel Stunden", 75),
         ("es", "un cuarto de hora", 15), ("es", "cuarto de hora", 15), ("es", "tres cuartos de hora", 45), ("es", "media hora", 30), ("es", "medio día", 720),
         ("it", "un quarto d'ora", 15), ("it", "quarto d'ora", 15), ("it", "tre quarti d'ora", 45), ("it", "una mezz'ora", 30), ("it", "mezz'ora", 30), ("it", "mezz'oretta", 30), ("it", "mezzora", 30), ("it", "mezza ora", 30), ("it", "un'oretta", 60), ("it", "un'ora", 60), ("it", "mezza giornata", 720),
-        ("ja", "半日", 720), ("ja", "半時間", 30), ("ja", "一時間半", 90), ("ja", "一時間", 60), ("ja", "二時間", 120),
+        ("ja", "半日", 720), ("ja", "一昼夜", 1440), ("ja", "半時間", 30), ("ja", "一時間半", 90), ("ja", "一時間", 60), ("ja", "二時間", 120),
     ];
 
     private static readonly FrozenDictionary<string, (string Words, double Minutes)[]> ByLanguage = Phrases.GroupBy(p => p.Lang, StringComparer.Ordinal)

@@ -145,6 +145,9 @@ public static class RecipePage
                 NewLine(b);
                 b.Append(marks ? "| " : "");
                 break;
+            case "s" or "del" or "strike":
+                b.Append("~~");
+                break;
             default:
                 if (Blocks.Contains(e.LocalName))
                 {
@@ -162,6 +165,10 @@ public static class RecipePage
             if (e.LocalName is "td" or "th")
             {
                 b.Append(" | ");
+            }
+            else if (e.LocalName is "s" or "del" or "strike")
+            {
+                b.Append("~~");
             }
             else if (e.LocalName is "h1" or "h2" or "h3" or "h4" or "h5" or "h6" or "p" or "ul" or "ol" or "table")
             {

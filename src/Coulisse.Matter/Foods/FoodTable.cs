@@ -9,11 +9,19 @@ namespace Coulisse.Matter.Foods;
 public sealed class FoodTable
 {
     private static readonly string[] Languages = ["en", "fr", "de", "es", "it", "ja"];
+
+    // Words that look like a name of ours and mean no food, or two: dough is no pasta, "Paprika" a spice and a fruit, coffee to grind none to drink.
+    private static readonly HashSet<(string Language, string Folded)> Unsure =
+    [
+        ("fr", "pate"), ("de", "paprika"), ("en", "ground coffee"), ("en", "roasted coffee"), ("en", "freshly ground coffee"), ("en", "fresh ground coffee"), ("de", "gemahlener kaffee"), ("fr", "cafe moulu"), ("es", "cafe molido"), ("it", "caffe macinato"), ("en", "hot dog"), ("en", "frozen yoghurt"), ("en", "frozen yogurt"),
+    ];
+
     private static readonly Lazy<FoodTable> Shipped = new(() => new FoodTable(ReferenceTable.Load("foods/foods.tsv")));
 
     private readonly ReferenceTable _table;
     private readonly Dictionary<string, int> _rows;
     private readonly Dictionary<string, List<(int Row, int Language, string Alias, bool Plain)>> _names = new(StringComparer.Ordinal);
+    private readonly Lazy<Dictionary<string, (int Row, string Alias)>>[] _forms;
     private readonly ConcurrentDictionary<int, Food> _parsed = new();
     private readonly FoodTable? _beneath;
     private readonly Dictionary<string, Food> _own = new(StringComparer.Ordinal);
@@ -24,6 +32,8 @@ public sealed class FoodTable
     public FoodTable(ReferenceTable table)
     {
         _table = table;
+        // Made only for a language that is asked for and whose plain names do not answer.
+        _forms = [.. Languages.Select((_, lang) => new Lazy<Dictionary<string, (int Row, string Alias)>>(() => Forms(lang)))];
         int id = table.Column("id");
         _rows = new Dictionary<string, int>(table.Rows.Count, StringComparer.Ordinal);
         for (int row = 0; row < table.Rows.Count; row++)
@@ -47,7 +57,7 @@ public sealed class FoodTable
 
     private FoodTable(FoodTable beneath, IEnumerable<Food> own)
     {
-        (_beneath, _table, _rows) = (beneath, beneath._table, []);
+        (_beneath, _table, _rows, _forms) = (beneath, beneath._table, [], []);
         foreach (Food food in own)
         {
             _own[food.Id] = food;
@@ -92,15 +102,14 @@ public sealed class FoodTable
             return (_ownNames.TryGetValue(folded, out var named) || _ownNames.TryGetValue(FoodName.Singular(folded), out named)) ? new FoodMatch(named.Food.Id, 1, named.Alias) : _beneath.Match(name, language);
         }
 
-        if (Look(folded, language, 1) is { } exact)
+        if (Unsure.Contains((language, folded)))
         {
-            return exact;
+            return null;
         }
 
-        string singular = FoodName.Singular(folded);
-        if (Look(singular, language, 0.97) is { } one)
+        if (Named(folded, language, 1, 0.97, 0.95) is { } whole)
         {
-            return one;
+            return whole;
         }
 
         // Take harmless words from both ends, one at a time, nearest to the written form first.
@@ -111,13 +120,13 @@ public sealed class FoodTable
             {
                 int back = dropped - front;
                 string kept = string.Join(' ', words.Skip(front).Take(words.Length - dropped));
-                if (!words.Take(front).Concat(words.Skip(words.Length - back)).All(w => FoodName.IsModifier(w, kept)))
+                if (Unsure.Contains((language, kept)) || !words.Take(front).Concat(words.Skip(words.Length - back)).All(w => FoodModifiers.Is(w, kept, language)))
                 {
                     continue;
                 }
 
                 double confidence = Math.Max(0.7, 0.95 - (0.05 * dropped));
-                if ((Look(kept, language, confidence) ?? Look(FoodName.Singular(kept), language, confidence)) is { } bare)
+                if (Named(kept, language, confidence, confidence, confidence) is { } bare)
                 {
                     return bare;
                 }
@@ -127,7 +136,35 @@ public sealed class FoodTable
         return null;
     }
 
-    private FoodMatch? Look(string key, string language, double confidence)
+    /// <summary>The food of a whole name: as written, in its singular, in another form of its language; another language's word comes last.</summary>
+    private FoodMatch? Named(string folded, string language, double exact, double one, double form)
+    {
+        int wanted = Array.IndexOf(Languages, language);
+        string singular = FoodName.Singular(folded);
+        return Look(folded, language, exact, own: true) ?? Look(singular, language, one, own: true) ?? Form(folded, wanted, form) ?? Look(folded, language, exact, own: false) ?? Look(singular, language, one, own: false);
+    }
+
+    private FoodMatch? Form(string folded, int wanted, double confidence) =>
+        wanted > 0 && _forms[wanted].Value.TryGetValue(FoodForms.Key(folded, Languages[wanted]), out (int Row, string Alias) found) && found.Row >= 0 ? new FoodMatch(_table.Rows[found.Row][0], confidence, found.Alias) : null;
+
+    /// <summary>Names of one language by the key of their forms; -1 where two foods meet, as such a form names neither.</summary>
+    private Dictionary<string, (int Row, string Alias)> Forms(int lang)
+    {
+        Dictionary<string, (int Row, string Alias)> forms = new(StringComparer.Ordinal);
+        int column = _table.Column(Languages[lang]);
+        for (int row = 0; row < _table.Rows.Count; row++)
+        {
+            foreach (string alias in _table.Rows[row][column].Split(';', StringSplitOptions.RemoveEmptyEntries))
+            {
+                string key = FoodForms.Key(FoodName.Fold(alias), Languages[lang]);
+                forms[key] = forms.TryGetValue(key, out (int Row, string Alias) had) && had.Row != row ? (-1, alias) : (row, alias);
+            }
+        }
+
+        return forms;
+    }
+
+    private FoodMatch? Look(string key, string language, double confidence, bool own)
     {
         if (!_names.TryGetValue(key, out List<(int Row, int Language, string Alias, bool Plain)>? found))
         {
@@ -136,9 +173,9 @@ public sealed class FoodTable
 
         int wanted = Array.IndexOf(Languages, language);
         (int Row, int Language, string Alias, bool Plain) best = found.OrderBy(f => f.Language == wanted ? 0 : f.Language == 0 ? 1 : 2).ThenBy(f => f.Plain ? 0 : 1).First();
-        if (best.Language == wanted)
+        if (own)
         {
-            return new FoodMatch(_table.Rows[best.Row][0], confidence, best.Alias);
+            return best.Language == wanted ? new FoodMatch(_table.Rows[best.Row][0], confidence, best.Alias) : null;
         }
 
         // Another language's word: sure only when all languages that have it mean the same food.

@@ -1,0 +1,66 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>Headings in a dress of their own: in a box ("【生地】", "[Dough]"), between strokes ("--- Dough ---", "== Dough =="), in italics over a list, behind a flag ("■生地", "▼ Sauce").</summary>
+internal static class Dresses
+{
+    private const int Longest = 60;
+    private static readonly System.Buffers.SearchValues<char> Inside = System.Buffers.SearchValues.Create("()[]<>/=");
+    private const string Flags = "■□◆◇●○▼▽▲△★☆◎▶►»§❖✦";
+
+    /// <summary>The name in its dress; null for any other line.</summary>
+    public static string? Of(List<RawLine> lines, int i, string lang)
+    {
+        string s = lines[i].Text;
+        if (s.Length is < 3 or > Longest)
+        {
+            return null;
+        }
+
+        if ((s[0], s[^1]) is ('【', '】') or ('〈', '〉') or ('《', '》') or ('〔', '〕') or ('［', '］') or ('＜', '＞') or ('≪', '≫'))
+        {
+            return Name(s.AsSpan(1, s.Length - 2));
+        }
+
+        if ((s[0], s[^1]) is ('[', ']') or ('<', '>') or ('«', '»') or ('（', '）') or ('(', ')') && !s.AsSpan(1, s.Length - 2).ContainsAny(Inside) && Name(s.AsSpan(1, s.Length - 2)) is { } boxed && !Looks.Amounted(boxed, lang) && Opens(lines, i) && Over(lines, i, lang))
+        {
+            return boxed;
+        }
+
+        if (s[0] is '-' or '=' or '~' or '*' or '_' or '–' or '—' or '/' && s[^1] == s[0] && s.Length > 4)
+        {
+            string inner = s.Trim(s[0]).Trim();
+            int strokes = s.Length - s.TrimStart(s[0]).Length;
+            bool single = strokes == 1 && s[0] is not ('*' or '_');
+            // "*Granité*": italics head only what is over a list.
+            if (inner.Length > 1 && inner.Length < s.Length - 1 && !inner.Contains(s[0], StringComparison.Ordinal) && (!single || s[1] == ' ') && char.IsLetterOrDigit(inner[0]) && Name(inner) is { } name && !Looks.Amounted(name, lang) && !Looks.Statement(name, lang) && (strokes > 1 && s[0] is not ('*' or '_') || Over(lines, i, lang)))
+            {
+                return name;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The name behind a flag that no other line of its block carries; null for any other line.</summary>
+    public static string? Flagged(List<RawLine> lines, int i, string lang)
+    {
+        string s = lines[i].Text;
+        if (s.Length is < 2 or > Longest || !Flags.Contains(s[0], StringComparison.Ordinal) || i + 1 >= lines.Count || lines[i + 1].Text[0] == s[0])
+        {
+            return null;
+        }
+
+        string name = Folding.Line(s.AsSpan(1)).Trim(' ', ':');
+        return name.Length > 0 && !Looks.Amounted(name, lang) && name[^1] is not ('.' or '。') && Over(lines, i, lang) ? name : null;
+    }
+
+    private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trim(' ', ':') is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
+
+    private static bool Opens(List<RawLine> lines, int i) => i == 0 || lines[i - 1].Block != lines[i].Block;
+
+    /// <summary>True when the next line is an item.</summary>
+    private static bool Over(List<RawLine> lines, int i, string lang) =>
+        i + 1 < lines.Count && lines[i + 1].Text is var next && (Looks.Bullet(next) || Reading.Marks.ListNumber(next, 0) > 0 || Leaders.In(next) || Folding.Line(next) is { Length: > 0 } body && Looks.Amounted(Reading.Marks.Strip(body), lang) && !Looks.Statement(body, lang));
+}

@@ -1,0 +1,60 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>Bare lines that name a part: where nothing in their dress says so, the word ("Filling", "Garniture", "Füllung") or what stands under it does.</summary>
+internal static class Parts
+{
+    private const int Longest = 50;
+
+    /// <summary>True for the words of an assembly on a line of their own: "To serve", "Dressage", "仕上げ".</summary>
+    public static bool Finish(string body, string lang) => body.Length < 30 && Lexicon.Word("assembly", Folding.Key(body.TrimEnd(':', ' ')), lang) is not null;
+
+    /// <summary>"Component 1 - Gel", "Partie 2 : mousse", "A) Dough": the first line of a part, and no title.</summary>
+    public static bool Numbered(string body)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["component", "part", "partie", "élément", "teil", "komponente", "parte", "componente", "elemento"])
+        {
+            if (Places.WordAt(body, 0, w) && Places.Skip(body, w.Length) is var at && at < body.Length && char.IsAsciiDigit(body[at]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True for a name over a list: one that a kitchen calls its parts by, or, behind a method, any short name over "Ingredients" or over two amounts.</summary>
+    public static bool Restarts(List<RawLine> lines, int i, string body, string lang, bool method)
+    {
+        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Looks.Work(body, lang))
+        {
+            return false;
+        }
+
+        string next = Reading.Marks.Strip(Folding.Line(lines[i + 1].Text));
+        if (next.Length == 0)
+        {
+            return false;
+        }
+
+        bool amounted = Looks.Amounted(next, lang) && !Looks.Work(next, lang) && !Looks.Statement(next, lang);
+        if (!method)
+        {
+            // "Soy sauce" over an amount is a food without one.
+            return amounted && Called(body, lang) && !Looks.Food(body.TrimEnd(':', ' '), lang);
+        }
+
+        return Sections.Of(next.TrimEnd(':', ' '), lang) == "ingredients"
+            || amounted && (Called(body, lang) || i + 2 < lines.Count && Reading.Marks.Strip(Folding.Line(lines[i + 2].Text)) is { Length: > 0 } second && Looks.Amounted(second, lang) && !Looks.Work(second, lang));
+    }
+
+    /// <summary>True when the last or the first word is one that parts are called by.</summary>
+    private static bool Called(string body, string lang)
+    {
+        string key = Folding.Key(body.TrimEnd(':', ' '));
+        int last = key.LastIndexOf(' ');
+        int first = key.IndexOf(' ');
+        return Lexicon.Word("partname", key, lang) is not null || last > 0 && Lexicon.Word("partname", key.AsSpan(last + 1), lang) is not null || first > 0 && lang is "fr" or "es" or "it" && Lexicon.Word("partname", key.AsSpan(0, first), lang) is not null;
+    }
+}

@@ -1,0 +1,88 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Temperatures without a sign: "bake at 220", "warm to 60, add the iota", "core 63". Only where a verb of heat or cold leads to the figure and nothing counted stands behind it.</summary>
+internal static class BareHeat
+{
+    private const int Reach = 60;
+    private static readonly string[] Heats = ["warm", "heat", "reheat", "cook", "bring", "boil", "melt", "temper", "caramelise", "caramelize", "toast", "blend", "chauffer", "chauffez", "cuire", "cuisez", "monter", "porter", "tiédir", "fondre", "réchauffer", "erhitzen", "erwärmen", "kochen", "schmelzen", "garen", "abziehen", "calentar", "llevar", "cocer", "fundir", "subir", "scaldare", "scalda", "portare", "cuocere", "sciogliere", "fondere"];
+    private static readonly string[] Cools = ["cool", "chill", "refroidir", "refroidissez", "descendre", "abkühlen", "kühlen", "enfriar", "bajar", "raffreddare", "abbattere"];
+    private static readonly string[] Leads = ["to", "until", "at", "reaches", "reads", "à", "jusqu'à", "auf", "bei", "bis", "a", "hasta", "fino a", "sur"];
+    private static readonly string[] Cores = ["core", "core temp", "core temperature", "core temperature of", "core temp of", "internal", "internal temp", "internal temperature", "internal temperature of", "probe", "probe temp", "à cœur", "à coeur", "kerntemperatur", "kt", "al cuore", "en el centro"];
+
+    /// <summary>"Bake at 220 for 10 min", "reduce to 180", "fan 160": a bare figure that only an oven has.</summary>
+    public static bool Oven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
+    {
+        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0 || !(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(operations.Exists(o => o.Id is "bake" or "roast" or "blind_bake" or "preheat_oven" or "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
+        {
+            return false;
+        }
+
+        string before = s[Math.Max(0, i - 9)..i].TrimEnd().ToLowerInvariant();
+        bool leads = Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
+        int k = Places.Skip(s, n.End);
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
+        return leads && ends;
+    }
+
+    /// <summary>"warm to 60", "cook to 84, strain", "cool to 4", "core 54": a figure a food is brought to.</summary>
+    public static bool Food(string s, int i, Numeral n, string lang)
+    {
+        if (lang == "ja" || n.InWords || n.Min is < 1 or > 230)
+        {
+            return false;
+        }
+
+        int k = Places.Skip(s, n.End);
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "for", "pendant", "für", "durante", "per");
+        if (!ends)
+        {
+            return false;
+        }
+
+        string before = s[Math.Max(0, i - Reach)..i].TrimEnd().ToLowerInvariant();
+        if (n.Min is >= 35 and <= 99 && Ends(before, Cores))
+        {
+            return true;
+        }
+
+        int stop = before.AsSpan().LastIndexOfAny(";()");
+        int full = before.LastIndexOf(". ", StringComparison.Ordinal);
+        string clause = before[(Math.Max(stop, full) + 1)..];
+        if (clause.LastIndexOf(',') is var comma and > 0 && Verb(clause[comma..], Heats, Cools))
+        {
+            clause = clause[comma..];
+        }
+
+        return Ends(clause, Leads) && (n.Min >= 20 && Verb(clause, Heats, Cools) || Verb(clause, Cools, []));
+    }
+
+    private static bool Verb(string clause, string[] one, string[] other) => Places.HasAny(clause, one) || other.Length > 0 && Places.HasAny(clause, other);
+
+    private static bool Behind(string s, int k, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (Places.WordAt(s, k, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Ends(string before, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetterOrDigit(before[before.Length - w.Length - 1])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,137 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>What stands before or between the amount and the food without being either: "n. 4 uova", "g 250 di farina", "2x eggs", "½ x quantity", "200 g ca. Mehl", "Zehe/n".</summary>
+internal static class FrontMarks
+{
+    private static readonly string[] Trailing = ["approx.", "approx", "approximately", "or so", "or thereabouts", "roughly", "environ", "env.", "env", "circa", "ca.", "ca", "aprox.", "aprox", "aproximadamente", "ungefähr", "etwa", "max.", "max", "min.", "exactly", "about"];
+    private static readonly string[] Endings = ["/n", "/en", "/e", "/er", "/s", "/r", "(n)", "(en)", "(e)", "(s)", "(r)", "(er)"];
+
+    /// <summary>The line with its figure first and without the two endings of a word ("Zehe/n", "Scheibe(n)").</summary>
+    public static string Plain(string s, string lang)
+    {
+        s = Number(UnitFirst(s, lang), lang);
+        return lang == "de" && s.IndexOf('/') > 0 ? Singular(s) : s;
+    }
+
+    /// <summary>"evtl. 1 EL Honig", "optional 1 tsp chilli": the word that a line may be left out, before the amount or the food.</summary>
+    public static string Optional(string s, string lang, Draft d)
+    {
+        if (Lexicon.Longest("optional", s, 0, 2, lang, out int end) is null || end >= s.Length - 2 || s[end - 1] != '.' && s[end] != ' ' || s[^1] is ')' && s[0] == '(')
+        {
+            return s;
+        }
+
+        d.Optional = true;
+        d.Tokens?.Add(new ReadToken(s[..end], "optional", "may be left out"));
+        return s[end..].TrimStart(' ', ',', ':');
+    }
+
+    /// <summary>Place behind words that only say how sure the amount is.</summary>
+    public static int Hedged(string s, int i, string lang)
+    {
+        foreach (string w in Trailing)
+        {
+            if (i < s.Length && s[i] == w[0] && s.AsSpan(i).StartsWith(w) && (i + w.Length == s.Length || !char.IsLetter(s[i + w.Length]) && s[i + w.Length] is not '-'))
+            {
+                return Places.Skip(s, i + w.Length);
+            }
+        }
+
+        _ = lang;
+        return i;
+    }
+
+    /// <summary>"2x eggs", "2 x carrots", "½ x quantity rough puff": the sign of times before a word; place behind it, 0 when none stands there.</summary>
+    public static int Times(string s, int i, string lang, Draft d)
+    {
+        if (i >= s.Length || s[i] is not ('x' or 'X' or '×'))
+        {
+            return 0;
+        }
+
+        int j = Places.Skip(s, i + 1);
+        if (j >= s.Length || !char.IsLetter(s[j]) || s[i] != '×' && j == i + 1)
+        {
+            return 0;
+        }
+
+        if (Lexicon.LongestUnit(s, j, lang, out int end) is { } unit && end < s.Length && unit.Unit is "batch" || Lexicon.LongestUnit(s, j, lang, out end) is { Kind: "container" or "count" } && end < s.Length && s[end] == ' ')
+        {
+            d.Unit = Lexicon.LongestUnit(s, j, lang, out end);
+            return end;
+        }
+
+        return j;
+    }
+
+    /// <summary>True when a unit's word without a figure means one: "pinch salt", "sprig of rosemary", "botte de persil". Of counted things only where "of" follows: "slice" and "head" are no food, "fillet of beef" is.</summary>
+    public static bool MeansOne(string s, int end, UnitWord unit, string lang) => unit.Kind switch
+    {
+        "word" => unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip" or "splash" or "drizzle" or "squeeze" or "glug" or "dollop" or "grind" or "grating" || unit.Unit is "thumb" or "drop" or "glass" or "mug" or "ladle" or "jigger" && Places.WordAt(s, Places.Skip(s, end), "of"),
+        "count" or "container" or "cup" or "spoon" => lang == "en" && s[end - 1] != 's' && Places.WordAt(s, Places.Skip(s, end), "of") && unit.Unit is "sprig" or "clove" or "head" or "slice" or "stick" or "bulb" or "wedge" or "strip" or "sheet" or "block" or "cube" or "stalk" or "tin" or "jar" or "pack" or "carton" or "bottle" or "cup" or "tbsp" or "tsp",
+        _ => false,
+    };
+
+    /// <summary>"n. 4 uova", "n° 3 limoni", "nº 2": the sign of a number before the count.</summary>
+    private static string Number(string s, string lang)
+    {
+        if (lang is not ("it" or "es" or "fr") || s.Length < 4 || s[0] is not ('n' or 'N'))
+        {
+            return s;
+        }
+
+        int i = 1;
+        while (i < s.Length && s[i] is '.' or '°' or 'º' or ' ')
+        {
+            i++;
+        }
+
+        return i > 1 && i < s.Length && char.IsAsciiDigit(s[i]) ? s[i..] : s;
+    }
+
+    /// <summary>"g 250 di farina", "gr. 100 burro", "kg. 1 patate", "l 1 di brodo": the unit before its figure at the front.</summary>
+    private static string UnitFirst(string s, string lang)
+    {
+        if (lang is not ("it" or "es" or "fr" or "de"))
+        {
+            return s;
+        }
+
+        int end = 0;
+        while (end < s.Length && end < 3 && char.IsLetter(s[end]))
+        {
+            end++;
+        }
+
+        int figure = end < s.Length && s[end] == '.' ? end + 1 : end;
+        figure = Places.Skip(s, figure);
+        if (end == 0 || figure == end || figure >= s.Length || !char.IsAsciiDigit(s[figure]) || s[..end].ToLowerInvariant() is not ("g" or "gr" or "kg" or "ml" or "cl" or "dl" or "l" or "lt" or "hg"))
+        {
+            return s;
+        }
+
+        return Numbers.Range(s, figure, lang) is { InWords: false } n && n.End < s.Length && s[n.End] == ' ' ? $"{s[figure..n.End]} {s[..end]} {s[n.End..].TrimStart()}" : s;
+    }
+
+    private static string Singular(string s)
+    {
+        foreach (string ending in Endings)
+        {
+            int at = s.IndexOf(ending, StringComparison.Ordinal);
+            while (at > 0)
+            {
+                int end = at + ending.Length;
+                if (char.IsLetter(s[at - 1]) && (end >= s.Length || s[end] is ' ' or ','))
+                {
+                    s = s.Remove(at, ending.Length);
+                }
+
+                at = s.IndexOf(ending, Math.Min(s.Length, at + 1), StringComparison.Ordinal);
+            }
+        }
+
+        return s;
+    }
+}

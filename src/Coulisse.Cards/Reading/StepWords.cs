@@ -1,0 +1,112 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>What the words of a step say beside times and temperatures: kit, until when, how thick, what is left at the end.</summary>
+internal static class StepWords
+{
+    private static readonly (string Word, string Name)[] KitWords = [("jug blender", "jug blender"), ("blender", "jug blender"), ("blend", "jug blender"), ("water bath", "water bath"), ("bath", "water bath"), ("oven", "oven"), ("bake", "oven"), ("roast", "oven"), ("sieve", "sieve"), ("mandoline", "mandoline"), ("dehydrator", "dehydrator"), ("blast chill", "blast chiller"), ("fridge", "fridge"), ("freezer", "freezer"), ("pan", "pan"), ("simmer", "hob"), ("boil", "hob"), ("reduce", "hob"), ("seal", "vacuum sealer"), ("piping bags", "piping bag"), ("probe", "probe thermometer"), ("mixer", "mixer")];
+    private static readonly string[] EndsAt = ["you should have ", "weigh about ", "weighs about ", "weighing about ", "they weigh ", "it weighs ", "should weigh ", "so roughly ", "so about ", "when it weighs ", "drain: ", "reduce to ", "reduced to ", "reduce it to ", "boil down to ", "boil it down to ", "the pan plus ", "doit peser ", "doivent peser ", "pèse environ ", "il doit rester ", "soll etwa ", "wiegt etwa ", "wiegen etwa ", "debe pesar ", "pesa unos ", "deve pesare ", "pesa circa "];
+
+    // Most sentences have none of them: one pass over the letters says so.
+    private static readonly SearchValues<string> AnyKit = SearchValues.Create([.. KitWords.Select(k => k.Word)], StringComparison.OrdinalIgnoreCase);
+    private static readonly SearchValues<string> AnyEnd = SearchValues.Create(EndsAt, StringComparison.OrdinalIgnoreCase);
+
+    public static ImmutableArray<string> Kit(string s)
+    {
+        if (!s.AsSpan().ContainsAny(AnyKit))
+        {
+            return [];
+        }
+
+        ImmutableArray<string>.Builder kit = ImmutableArray.CreateBuilder<string>();
+        foreach ((string word, string name) in KitWords)
+        {
+            if (!kit.Contains(name) && Places.FindWord(s, word) >= 0)
+            {
+                kit.Add(name);
+            }
+        }
+
+        return kit.ToImmutable();
+    }
+
+    public static string? Until(string s)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["until ", "jusqu'à ce que ", "hasta que ", "finché ", "bis "])
+        {
+            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0)
+            {
+                int end = s.AsSpan(at).IndexOfAny('.', ';', ')') is var e and >= 0 ? at + e : s.Length;
+                return s[(at + w.Length)..end].Trim(' ', ',');
+            }
+        }
+
+        return null;
+    }
+
+    public static double? Thickness(string s)
+    {
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not '.') && Numbers.Single(s, i, "en") is { } n)
+            {
+                int j = Places.Skip(s, n.End);
+                bool mm = Places.WordAt(s, j, "mm");
+                string after = mm ? s[Math.Min(s.Length, j + 2)..Math.Min(s.Length, j + 10)] : "";
+                string before = s[Math.Max(0, i - 16)..i];
+                if (mm && (after.StartsWith(" thick", StringComparison.Ordinal) || after.StartsWith(" deep", StringComparison.Ordinal) || before.Contains("thicker than", StringComparison.Ordinal) || before.EndsWith("level, about ", StringComparison.Ordinal)))
+                {
+                    return n.Min;
+                }
+
+                i = Math.Max(i, n.End - 1);
+            }
+        }
+
+        return null;
+    }
+
+    public static double? End(string s)
+    {
+        if (s.AsSpan().ContainsAny(AnyEnd))
+        {
+            foreach (string w in EndsAt)
+            {
+                int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+                if (at >= 0 && Amounts.At(s, at + w.Length, "en") is { Unit: { Kind: "mass", Base: { } b } } m)
+                {
+                    return m.Number.Min * b;
+                }
+            }
+        }
+
+        // a weight that is a sentence of its own: "688 g."
+        foreach (string sentence in s.Split(['.', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (sentence.Length < 12 && char.IsAsciiDigit(sentence[0]) && Amounts.At(sentence, 0, "en") is { Unit: { Kind: "mass", Base: { } b } } m && m.End >= sentence.Length)
+            {
+                return m.Number.Min * b;
+            }
+        }
+
+        return null;
+    }
+
+    public static double? Loss(string s)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["loses about ", "lose about ", "expect to lose ", "loses "])
+        {
+            int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0 && Numbers.Single(s, at + w.Length, "en") is { } n && Places.Skip(s, n.End) is var j && j < s.Length && s[j] == '%')
+            {
+                return n.Min;
+            }
+        }
+
+        return null;
+    }
+}

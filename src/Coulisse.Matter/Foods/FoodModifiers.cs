@@ -1,0 +1,55 @@
+namespace Coulisse.Matter.Foods;
+
+/// <summary>Words that say state, quality, size or cut but never another food, so that a name may lose them. A word that could ("coconut", "goat's", "dried") must not stand here.</summary>
+internal static class FoodModifiers
+{
+    private static readonly HashSet<string> Any = new(StringComparer.Ordinal)
+    {
+        "fresh", "freshly", "cold", "warm", "hot", "soft", "softened", "melted", "chilled", "frozen", "thawed", "large", "small", "medium", "big", "young", "baby", "ripe", "firm",
+        "organic", "free", "range", "pasteurised", "pasteurized", "unpasteurised", "chopped", "sliced", "diced", "grated", "peeled", "picked", "finely", "roughly", "coarsely", "fine",
+        "good", "quality", "best", "plain", "whole", "raw", "ground", "crushed", "toasted", "roasted", "blanched", "skinless", "boneless", "unsweetened", "pure", "clean", "cloudy", "sharp",
+        "cold-pressed", "pressed", "extra", "room", "temperature", "hulled", "pitted", "stoned", "shelled", "pieces", "piece", "halves", "slices", "slice", "wedges", "cubes", "chunks", "florets", "the", "a", "some", "of", "de", "di", "del", "von", "unbleached", "sifted", "washed", "trimmed", "runny", "unwaxed", "unflavored", "unflavoured",
+        "sized", "minced", "shredded", "halved", "quartered", "seeded", "deseeded",
+        "frais", "fraiche", "froid", "froide", "fondu", "mou", "pommade", "rape", "hache", "bio", "frisch", "frische", "frischer", "kalt", "kalte", "weich", "weiche", "gehackt", "gerieben",
+        "fresco", "fresca", "freddo", "fredda", "morbido", "fuso", "tritato", "frio", "fria", "blando", "picado", "rallado", "molido", "fundido", "maduro", "maduros", "madura", "maduras",
+    };
+
+    private static readonly Dictionary<string, HashSet<string>> ByLanguage = new(StringComparer.Ordinal)
+    {
+        ["fr"] = Keys("fr", "gros petit beau belle beaux moyen moyenne mur frais emince emincee cisele ciselee hache hachee rape rapee concasse concassee epluche epluchee pele pelee lave lavee denoyaute denoyautee non traite traitee fermier fermiere du de la le les des coupe coupee moulu moulue froid froide fondu fondue tiede chaud chaude ramolli ramollie pommade mou bien finement grossierement cru crue rassis rassise tamise tamisee ecrase ecrasee egoutte egouttee un une en au bio"),
+        ["de"] = Keys("de", "frisch klein gross mittelgross reif fest festkochend mehligkochend mehlig kochend vorwiegend bio gehackt gerieben gewurfelt geschalt fein lauwarm warm kalt weich flussig zimmerwarm geschmolzen zerlassen unbehandelt ungespritzt entkernt entsteint abgetropft gewaschen geputzt gezupft gehobelt halbiert gepresst zerdruckt verquirlt ganz jung der die das dem den von vom gemahlen grob schon gut handwarm heiss raumwarm sauerlich"),
+        ["es"] = Keys("es", "fresco frio tibio caliente maduro grande pequeno mediano picado troceado rallado molido fundido derretido batido pelado cortado laminado exprimido limpio recien muy bien bio ecologico de del la el los las en dados trozos juliana rodajas tamizado blando escurrido lavado deshuesado ablandado finamente un una"),
+        ["it"] = Keys("it", "fresco grande piccolo medio maturo tritato grattugiato fuso morbido freddo tiepido caldo pulito sbucciato pelato tagliato affettato pezzi cubetti dadini fette biologico biologici biologiche bio non trattato denocciolato lavato sgusciato setacciato di del della a da il la i le gli lo un una macinato ben molto appena"),
+    };
+
+    // Leaves of these are the food; leaves of others (curry, lime, fig, oyster) are another.
+    private static readonly HashSet<string> Leafy = new(StringComparer.Ordinal)
+    {
+        "basil", "parsley", "coriander", "cilantro", "thyme", "sage", "rosemary", "tarragon", "chervil", "dill", "oregano", "marjoram", "mint", "lettuce", "cabbage", "spinach", "kale", "chard", "rocket", "watercress", "sorrel", "radicchio", "endive", "chicory", "bay", "lovage", "savory", "flat leaf parsley",
+    };
+
+    /// <summary>True for a word that leaves the food the same.</summary>
+    /// <param name="word">Folded word.</param>
+    /// <param name="kept">What is left of the name: an animal changes every food but what sets.</param>
+    /// <param name="language">ISO 639-1 code of the card.</param>
+    public static bool Is(string word, string kept, string language) =>
+        Any.Contains(word)
+        || word is "bovine" or "pork" or "beef" && kept.Contains("gelatin", StringComparison.Ordinal)
+        || word is "leaves" or "leaf" && Leafy.Contains(kept)
+        || ByLanguage.TryGetValue(language, out HashSet<string>? own) && (own.Contains(word) || own.Contains(FoodForms.Key("x " + word, language)) || language == "de" && own.Contains(FoodForms.Key("x " + word + " x", language)));
+
+    private static HashSet<string> Keys(string language, string words)
+    {
+        HashSet<string> keys = new(StringComparer.Ordinal);
+        foreach (string w in words.Split(' '))
+        {
+            keys.Add(w);
+            // As second word, so that gender goes too; in German before a noun, where the ending goes.
+            keys.Add(FoodForms.Key("x " + w, language));
+            keys.Add(language == "de" ? FoodForms.Key("x " + w + " x", language) : w);
+            keys.Add(language == "de" ? $"x {w} x" : w);
+        }
+
+        return keys;
+    }
+}
