@@ -20,6 +20,12 @@ internal static class Looks
             return false;
         }
 
+        // "8 personnes - Préparation : 45 min" counts guests.
+        if (char.IsAsciiDigit(body[0]) && YieldWords.Guests(body, lang))
+        {
+            return false;
+        }
+
         body = Leaders.Plain(body);
 
         if (Reading.Amounts.At(body, 0, lang) is { } m && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))

@@ -57,7 +57,8 @@ internal static class RunningText
         }
 
         int amounts = foods.Count(f => Looks.Amounted(f, lang));
-        return amounts >= 2 && amounts * 3 >= foods.Count * 2 && foods.Count(f => Amounts.At(f, 0, lang) is { Unit: not null } m && m.End + 2 < f.Length) + foods.Count(f => char.IsLetter(f[0]) && Looks.Amounted(f, lang)) >= 2;
+        int units = foods.Count(f => Amounts.At(f, 0, lang) is { Unit: not null } m && m.End + 2 < f.Length) + foods.Count(f => char.IsLetter(f[0]) && Looks.Amounted(f, lang));
+        return amounts >= 2 && amounts * 3 >= foods.Count * 2 && (units >= 2 || units == 1 && amounts == foods.Count);
     }
 
     private static IEnumerable<string> Foods(string s, string lang)

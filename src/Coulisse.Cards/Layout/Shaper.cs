@@ -17,6 +17,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool _named;
     private int _count;
     private int _plain;
+    private bool _labelled;
 
     /// <summary>The pieces in the order of the text.</summary>
     public List<Piece> Shape()
@@ -76,8 +77,9 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return behind;
         }
-        else if (!_steps && RunningText.Labelled(raw, lang, _pieces))
+        else if ((!_steps || _labelled) && RunningText.Labelled(raw, lang, _pieces))
         {
+            _labelled = true;
             Note(_pieces.Count - 1);
         }
         else if (RunningText.Is(s, lang))
@@ -167,6 +169,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
 
         bool opens = i == 0 || lines[i - 1].Block != raw.Block || _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Heading;
         bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Listed(lines[i + 1].Text);
+        listed |= opens && Apart(i);
         bool over = listed && lines[i + 1].Indent > raw.Indent;
         if (body.Length < 60 && Sections.Of(body.TrimEnd(':', ' '), lang) is not null)
         {
@@ -253,6 +256,12 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return _marked ? _named && !_steps && Reading.Amounts.At(body, 0, lang) is { Unit: not null } : !Looks.Work(body, lang) || !_items;
         }
 
+        if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && body[^1] != '.' && !Looks.Work(body, lang) && Looks.Food(body, lang))
+        {
+            // "To finish", and under it "Parmesan"
+            return true;
+        }
+
         return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang);
     }
 
@@ -282,6 +291,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         _count += next ? 1 : 0;
         return next ? s[(i + 1)..] : s;
     }
+
+    /// <summary>A line alone in its block over a block of at least two items: the blank line parts a name from its list.</summary>
+    private bool Apart(int i) =>
+        i + 2 < lines.Count && lines[i + 1].Block == lines[i].Block + 1 && lines[i + 2].Block == lines[i + 1].Block && Listed(lines[i + 1].Text) && Listed(lines[i + 2].Text) && Folding.Line(lines[i].Text) is var name && !Looks.Food(name, lang);
 
     private bool Listed(string s) => Looks.Bullet(s) || Leaders.In(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
 

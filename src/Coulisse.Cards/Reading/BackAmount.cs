@@ -33,7 +33,7 @@ internal static class BackAmount
                 }
             }
 
-            if (Amounts.At(t, at, lang) is not { } m || m.Unit is { Kind: "length" } || IsGrade(t, i, m, lang))
+            if (Amounts.At(t, at, lang) is not { } m || m.Unit is { Kind: "length" })
             {
                 continue;
             }
@@ -48,6 +48,11 @@ internal static class BackAmount
                 PartReader.Content(d, each.Number.Min, each.Unit);
                 d.Prepare(rest[each.End..]);
                 return t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+            }
+
+            if (IsGrade(t, i, m, lang))
+            {
+                continue;
             }
 
             rest = m.Unit is not null && Share(rest) ? "" : rest;

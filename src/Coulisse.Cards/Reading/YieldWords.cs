@@ -13,7 +13,7 @@ internal static class YieldWords
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "for", "pour", "für", "para", "per",
     ];
 
-    private static readonly string[] Guests = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
+    private static readonly string[] GuestWords = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
     private static readonly char[] Bars = ['|', '·', '•'];
     private static readonly string[] Counters = ["個分", "枚分", "本分", "台分", "杯分"];
 
@@ -35,6 +35,9 @@ internal static class YieldWords
 
         return One(s, span, lang);
     }
+
+    /// <summary>True for a line that begins with a number of guests and says nothing to eat behind it.</summary>
+    public static bool Guests(string s, string lang) => s.Length <= LongestTitle && Of(s, 0, default, lang) is { Unit: "portions" } && Ends(s, lang);
 
     private static CardYield? One(string s, Span span, string lang)
     {
@@ -141,7 +144,7 @@ internal static class YieldWords
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;
 
-    private static bool Guest(string noun) => noun.Length > 2 && Guests.Any(g => noun.StartsWith(g, StringComparison.OrdinalIgnoreCase));
+    private static bool Guest(string noun) => noun.Length > 2 && GuestWords.Any(g => noun.StartsWith(g, StringComparison.OrdinalIgnoreCase));
 
     private static CardYield? Japanese(string s, Span span)
     {
