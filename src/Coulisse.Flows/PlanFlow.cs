@@ -45,12 +45,12 @@ public static class PlanFlow
                     return new Parsed<PlannedOccasion>.Failed(impossible);
                 }
 
-                PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options, progress, cancel);
+                PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options with { OutMinutes = PlanSafety.OutMinutes(code) }, progress, cancel);
                 KitFacts kit = KitFacts.Of(occasion.Kit);
                 outcome = outcome is Plan made ? made with { Versions = made.Versions.SetItems(MadeWith.Of(occasion)) } : outcome;
                 return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
                     occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], PlanSafety.Review(occasion, batches, outcome, code), outcome,
-                    outcome is Plan plan ? PlanValidator.Check(occasion, plan) : []));
+                    outcome is Plan plan ? PlanValidator.Check(occasion, plan, batches) : []));
             },
             problems => new Parsed<PlannedOccasion>.Failed(problems));
 }

@@ -254,10 +254,20 @@ internal sealed class CpSatModel
     {
         foreach (Storing s in _problem.Stores)
         {
-            BoolVar both = Bool();
-            Model.AddBoolAnd([_present[s.From], _present[s.To]]).OnlyEnforceIf(both);
-            Model.AddBoolOr([both, _present[s.From].Not(), _present[s.To].Not()]);
-            _held[s.Resource].Add((Model.NewOptionalIntervalVar(_end[s.From], Int(0, _problem.Horizon), _start[s.To], both, ""), s.Amount));
+            ILiteral both = _present[s.From];
+            LinearExpr until = LinearExpr.Constant(_problem.Horizon);
+            if (s.To is { } to)
+            {
+                BoolVar meet = Bool();
+                Model.AddBoolAnd([_present[s.From], _present[to]]).OnlyEnforceIf(meet);
+                Model.AddBoolOr([meet, _present[s.From].Not(), _present[to].Not()]);
+                (both, until) = (meet, _start[to]);
+            }
+
+            // An interval begins at one variable: an end that hangs on the mode gets one of its own.
+            IntVar from = Int(0, _problem.Horizon);
+            Model.Add(from == _end[s.From]).OnlyEnforceIf(both);
+            _held[s.Resource].Add((Model.NewOptionalIntervalVar(from, Int(0, _problem.Horizon), until, both, ""), s.Amount));
         }
     }
 

@@ -21,6 +21,24 @@ public sealed class CpSatPlanner : IPlanner
         PrepWork work = ReadyEarlier.Of(TaskBuilder.Build(occasion, batches, slot) with { Edits = options.Edits }, options.Buffer);
         PrepProblem prep = PrepProblem.Write(occasion, work);
         Plan Written(EngineSchedule s) => PlanWriter.Write(occasion, slot, work, prep, s);
+
+        // A plan that breaks what only a finished plan shows is made again with that written in; where that cannot be, it stands with its fault told.
+        Plan Kept(EngineSchedule schedule)
+        {
+            Plan made = Written(schedule);
+            for (int look = 0; look < Looks && !cancel.IsCancellationRequested && Tightened.Of(occasion, batches, work, prep, made, options.OutMinutes) is { } tight; look++)
+            {
+                if (_engine.Solve(Hinted(tight.Problem, schedule) with { Known = null }, new Effort(Math.Max(2, options.Seconds / 2), options.Seed, options.Workers) { Repeatable = options.Repeatable, FirstOnly = options.FirstOnly }, better: null, cancel) is not EngineSchedule better)
+                {
+                    break;
+                }
+
+                (prep, schedule, made) = (tight, better, PlanWriter.Write(occasion, slot, work, tight, better));
+            }
+
+            return made;
+        }
+
         EngineSchedule? quick = QuickStart.Of(prep.Problem);
         if (quick is not null)
         {
@@ -43,11 +61,13 @@ public sealed class CpSatPlanner : IPlanner
 
         return outcome switch
         {
-            EngineSchedule schedule => PlanWriter.Write(occasion, slot, work, prep, schedule),
+            EngineSchedule schedule => Kept(schedule),
             EngineInfeasible => Impossible(occasion, work, options, cancel),
             _ => new NotYet("No plan was found in the time given, and none was proven impossible. Give it more seconds."),
         };
     }
+
+    private const int Looks = 3;
 
     private static SchedulingProblem Hinted(SchedulingProblem problem, EngineSchedule? quick) => quick is null ? problem : problem with
     {

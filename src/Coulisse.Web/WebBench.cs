@@ -96,6 +96,7 @@ public static class WebBench
         app.MapDesk();
         app.MapCardsOut();
         app.MapPlans();
+        app.MapCorrections();
         app.MapOccasions();
         app.MapWhatIf();
         app.MapLive();

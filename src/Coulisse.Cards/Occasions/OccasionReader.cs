@@ -139,6 +139,10 @@ public static class OccasionReader
             {
                 windows.AddRange(SheetTime.Windows(s, day, line));
             }
+            else if (SheetWays.Of(s, line) is { } way)
+            {
+                sheet = sheet with { Ways = sheet.Ways.Add(way) };
+            }
             else if (Places.HasAny(s, "order comes", "order arrives", "delivery") && times.Count > 0)
             {
                 int weekday = Enumerable.Range(0, s.Length).Select(i => SheetTime.DayOfWeek(s, i)).FirstOrDefault(d => d > 0);

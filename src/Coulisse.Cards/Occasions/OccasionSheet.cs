@@ -33,6 +33,9 @@ public sealed record OccasionSheet
     /// <summary>Meals: nobody works.</summary>
     public ImmutableArray<SheetWindow> Meals { get; init; } = [];
 
+    /// <summary>How long the way from one place to another takes, where the sheet says it.</summary>
+    public ImmutableArray<SheetWay> Ways { get; init; } = [];
+
     /// <summary>When the order arrives.</summary>
     public LocalDateTime? OrderArrives { get; init; }
 
@@ -75,6 +78,14 @@ public sealed record OccasionSheet
 /// <param name="End">End.</param>
 /// <param name="Line">Sheet line.</param>
 public sealed record SheetWindow(LocalDateTime Start, LocalDateTime End, int Line);
+
+/// <summary>A way between two places ("Carrying from the back to the stage takes 3 min").</summary>
+/// <param name="From">From.</param>
+/// <param name="To">To.</param>
+/// <param name="Minutes">Minutes with food in hand.</param>
+/// <param name="OneWay">It is not said for the way back.</param>
+/// <param name="Line">Sheet line.</param>
+public sealed record SheetWay(string From, string To, double Minutes, bool OneWay, int Line);
 
 /// <summary>A dish of the occasion.</summary>
 /// <param name="Name">As written.</param>

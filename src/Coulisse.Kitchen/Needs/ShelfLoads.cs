@@ -11,7 +11,7 @@ public static class ShelfLoads
     /// <summary>One profile for each piece of kit with shelves and tasks in it.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="occasion">The occasion with its kit.</param>
-    /// <remarks>A task takes one shelf for each vessel its kit list repeats (the same code written twice takes two), at least one; a moment inside a task takes none of its own.</remarks>
+    /// <remarks>A task takes the shelves it says, else one for each vessel its kit list repeats (the same code written twice takes two), at least one; a moment inside a task takes none of its own.</remarks>
     public static ImmutableArray<LoadProfile> Of(Plan plan, Occasion occasion)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -23,5 +23,5 @@ public static class ShelfLoads
 
     private static IEnumerable<LoadPiece> Pieces(Plan plan, SheetKit kit) => plan.Tasks
         .Where(t => t.Within is null && t.Kind != TaskKind.Preheat && t.Kit.Contains(kit.Code))
-        .Select(t => new LoadPiece(t.Component is { Length: > 0 } c ? c : t.Text, t.Kit.Count(code => code == kit.Code), t.Start, t.End));
+        .Select(t => new LoadPiece(t.Component is { Length: > 0 } c ? c : t.Text, Math.Max(t.Shelves, t.Kit.Count(code => code == kit.Code)), t.Start, t.End));
 }

@@ -33,6 +33,9 @@ public sealed record PlanOptions(double Seconds = 10, int Seed = 1, int Workers 
     /// <summary>Minutes by which everything is due earlier than it must be: less fresh, more surely ready.</summary>
     public int Buffer { get; init; }
 
+    /// <summary>Minutes food may be out of the cold in all, by the code of practice.</summary>
+    public double OutMinutes { get; init; } = 240;
+
     /// <summary>What a person has fixed.</summary>
     public PlanEdits Edits { get; init; } = PlanEdits.None;
 }

@@ -125,6 +125,9 @@ public sealed record PlannedTask
     /// <summary>Kit codes it holds (for a moment: shares).</summary>
     public ImmutableArray<string> Kit { get; init; } = [];
 
+    /// <summary>Shelves (tins, trays) it takes of its kit; 0 where nothing is said, which counts as one.</summary>
+    public int Shelves { get; init; }
+
     /// <summary>Set point, °C.</summary>
     public double? Celsius { get; init; }
 

@@ -1,14 +1,12 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using Coulisse.Cards;
-using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Planning.Work;
 
 namespace Coulisse.Kitchen.Plating;
 
 /// <summary>Seconds a plate for each part, from the work standards, and what else a plating line needs to be reckoned.</summary>
 /// <remarks>One piece or a weighed part: plate_component; several pieces laid one by one: plate_fine. The standards are common practice without a source: time the first ten plates and put the house's own seconds in.</remarks>
-public static partial class PlatingTimes
+public static class PlatingTimes
 {
     /// <summary>Longest working time of a wave of cold plates out of the fridge, minutes. Common practice, no source.</summary>
     public const double WaveMinutes = 20;
@@ -27,10 +25,4 @@ public static partial class PlatingTimes
             return new PlatingTask(name, said is > 0 ? said.Value : each);
         })];
     }
-
-    /// <summary>Plates that one tray of the kitchen holds ("6 plates of 160 mm"); null when no kit says it.</summary>
-    public static int? TrayHolds(IEnumerable<SheetKit> kit) => kit.Where(k => k.Type == "tray").Select(k => PlatesOn().Match(k.CapacityText)).Where(m => m.Success).Select(m => (int?)int.Parse(m.Groups["n"].Value, System.Globalization.CultureInfo.InvariantCulture)).FirstOrDefault(n => n > 0);
-
-    [GeneratedRegex(@"^(?<n>\d{1,3}) plates\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
-    private static partial Regex PlatesOn();
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Kitchen.Plating;
 using Coulisse.Views.Web;
 
@@ -25,7 +26,7 @@ internal static class PlatingLineBlocks
         yield return new HeadingBlock(1, "The line");
         yield return new TableBlock([new("Station", Side.Right), new("Lays"), new("People", Side.Right), new("Seconds a plate", Side.Right), new("Name", Pen: 30)],
             [.. line.Stations.Select((s, i) => new PaperRow([Figures.Number(i + 1, culture), string.Join(", ", s.Tasks.Select(t => t.Name)), Figures.Number(s.People, culture), new PaperCell(Seconds(s.Pace, culture) + (s == line.Narrow ? " narrow place" : ""), s == line.Narrow), PaperCell.Blank]))]);
-        ImmutableArray<int> waves = bundle.Occasion is { } o && PlatingTimes.TrayHolds(o.Kit) is { } tray ? line.Waves(tray, PlatingTimes.WaveMinutes) : [];
+        ImmutableArray<int> waves = bundle.Occasion is { } o && TrayRoom.Said(o.Kit) is { } tray ? line.Waves(tray, PlatingTimes.WaveMinutes) : [];
         string wave = waves.IsEmpty ? "" : $" Waves of {string.Join(", ", waves)} plates, none out of the fridge longer than {Figures.Number(PlatingTimes.WaveMinutes, culture)} min.";
         yield return new ParagraphBlock($"{Figures.Number(plates, culture)} plates by {Figures.Number(people, culture)} people: {Seconds(line.Pace, culture)} a plate, {Figures.Number(Math.Round(line.Minutes, 1), culture)} min with nothing fetched or wiped.{wave} Seconds are first guesses (work standards, common practice, no source): time ten plates and change them.", Small: true);
     }

@@ -60,6 +60,9 @@ public sealed record PlanView
     /// <summary>What a person fixed, each with the words that say it.</summary>
     public ImmutableArray<FixedView> Fixed { get; init; } = [];
 
+    /// <summary>Work of hands whose minutes a person may know better.</summary>
+    public ImmutableArray<TimedView> Timed { get; init; } = [];
+
     /// <summary>What moved against the plan before, a sentence for each person; empty when it was not made from one.</summary>
     public ImmutableArray<string> Moved { get; init; } = [];
 
@@ -106,6 +109,7 @@ public sealed record PlanView
             Assumed = plan.Assumed,
             Fallbacks = plan.Fallbacks,
             Faults = [.. faults],
+            Timed = [.. tasks.Where(t => t is { Kind: TaskKind.Work, Line: > 0, Key.Length: > 0 } && t.People.Length > 0 && !t.Text.StartsWith("for the stage: ", StringComparison.Ordinal)).Select(t => new TimedView(t.Key, $"{t.Component ?? t.Dish}: {t.Text}", (int)Period.Between(t.Start, t.End, PeriodUnits.Minutes).Minutes))],
             Fixed = [.. plan.Edits.Pins.Select(p => new FixedView(p.Task, $"{tasks.FirstOrDefault(t => t.Key == p.Task)?.Text ?? p.Task}: {string.Join(", ", new[] { p.Start?.ToString("ddd HH:mm", culture), p.Person, p.Kit }.OfType<string>())}"))],
         };
     }
@@ -239,3 +243,9 @@ public sealed record SegmentRow(int Number, int StartSecond, int Seconds, string
 /// <param name="Name">Who.</param>
 /// <param name="Does">What.</param>
 public sealed record SaidOf(string Name, string Does);
+
+/// <summary>Work of hands with the minutes the plan gives it.</summary>
+/// <param name="Task">Its lasting name.</param>
+/// <param name="Says">What is done.</param>
+/// <param name="Minutes">Minutes in this plan.</param>
+public sealed record TimedView(string Task, string Says, int Minutes);

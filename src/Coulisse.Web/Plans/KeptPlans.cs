@@ -25,6 +25,6 @@ internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf, Kitchen
 
         string code = await book.CodeAsync(cancel);
         Plan plan = TravelJson.Read<Plan>(kept.Json);
-        return (kept, new PlannedOccasion(occasion.Occasion, batches, PlanSafety.Review(occasion.Occasion, batches, plan, code), plan, PlanValidator.Check(occasion.Occasion, plan)));
+        return (kept, new PlannedOccasion(occasion.Occasion, batches, PlanSafety.Review(occasion.Occasion, batches, plan, code), plan, PlanValidator.Check(occasion.Occasion, plan, batches)));
     }
 }

@@ -107,6 +107,15 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
             p => new Parsed<KeptOccasion>.Failed(p));
     }
 
+    /// <summary>The kept card that a dish of an occasion is made from; null when it is not kept.</summary>
+    /// <param name="id">Kept occasion.</param>
+    /// <param name="path">Card as the sheet names it.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<Document?> CardOfAsync(string id, string path, CancellationToken cancel)
+        => await store.OpenDocumentAsync(id, cancel) is { } head
+            && head.Why.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)).FirstOrDefault(p => p[0] == path) is { } pair
+            ? await store.OpenDocumentAsync(pair[1], cancel) : null;
+
     // what a sheet lists as shown is the whole of it; a sheet that lists nothing shows what is marked on its cards
     private static Occasion Marked(Occasion occasion, List<SheetShow> shown)
         => occasion.Shows.IsEmpty && shown.Count > 0 ? occasion with { Shows = [.. shown.Select((s, i) => s with { Line = i + 1 })] } : occasion;

@@ -4,6 +4,7 @@ using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Watch;
 using NodaTime;
 
 namespace Coulisse.Kitchen.Tests.Needs;
@@ -45,9 +46,9 @@ public sealed class WaitingLoadTests
     {
         var kit = Demo.Occasion.Kit.Select(k => k.Type == "tray" ? k with { CapacityText = "" } : k);
 
-        Assert.Equal(6, WaitingLoads.PlatesOnTray(kit));
-        Assert.Null(WaitingLoads.BoxesOnTray(kit)); // the sheet gives no size of a box: it is not guessed
-        Assert.Equal(13, WaitingLoads.BoxesOnTray([.. kit, kit.First() with { Code = "", What = "box 120 × 90 mm", Type = "other", Millimetres = [120, 90] }])); // 12 in rows, 13 mixed
+        Assert.Equal(6, TrayRoom.Plates(kit));
+        Assert.Null(TrayRoom.Boxes(kit)); // the sheet gives no size of a box: it is not guessed
+        Assert.Equal(13, TrayRoom.Boxes([.. kit, kit.First() with { Code = "", What = "box 120 × 90 mm", Type = "other", Millimetres = [120, 90] }])); // 12 in rows, 13 mixed
     }
 
     private static LoadProfile Cold(Occasion occasion, params PlannedTask[] folded)

@@ -4,7 +4,7 @@ using Coulisse.Kitchen.Occasions;
 namespace Coulisse.Kitchen.Planning.Checking;
 
 /// <summary>Kit is not held beyond its number; kit with one set point holds one; a set point lies in its range.</summary>
-/// <remarks>Kit with several shelves is not counted here: a plan does not yet say how many shelves a task takes.</remarks>
+/// <remarks>Kit with several shelves is counted by <see cref="ShelfRule"/>.</remarks>
 internal static class KitRule
 {
     public static IEnumerable<PlanFault> Check(Occasion occasion, Plan plan)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
 
 namespace Coulisse.Kitchen.Planning.Checking;
@@ -9,10 +10,12 @@ public static class PlanValidator
     /// <summary>Every fault of the rules listed in docs/science/validator.md; that page also says what is not yet checked.</summary>
     /// <param name="occasion">The occasion.</param>
     /// <param name="plan">The plan.</param>
-    public static ImmutableArray<PlanFault> Check(Occasion occasion, Plan plan) =>
+    /// <param name="batches">One for each dish, in order: with them what waits in the cold is counted too.</param>
+    public static ImmutableArray<PlanFault> Check(Occasion occasion, Plan plan, ImmutableArray<Batch> batches = default) =>
     [
         .. PeopleRule.Check(occasion, plan),
         .. KitRule.Check(occasion, plan),
+        .. ShelfRule.Check(occasion, plan),
         .. CircuitRule.Check(occasion, plan),
         .. MomentRule.Check(plan),
         .. RunSheetRule.Check(plan),
@@ -20,6 +23,7 @@ public static class PlanValidator
         .. FormRule.Check(occasion, plan),
         .. SkillRule.Check(occasion, plan),
         .. PlaceRule.Check(occasion, plan),
+        .. CarryRule.Check(occasion, plan),
         .. WindowRule.Check(occasion, plan),
         .. ChangeRule.Check(occasion, plan),
         .. CoverRule.Check(occasion, plan),
@@ -28,5 +32,6 @@ public static class PlanValidator
         .. KeepingRule.Check(occasion, plan),
         .. WashRule.Check(occasion, plan),
         .. EditRule.Check(plan),
+        .. batches.IsDefaultOrEmpty ? [] : ColdRule.Check(occasion, batches, plan),
     ];
 }

@@ -33,10 +33,10 @@ public sealed record StateKit(string Name, double RisePerStep, double FallPerSte
 
 /// <summary>A place held between two activities.</summary>
 /// <param name="From">It is held from the end of this activity.</param>
-/// <param name="To">To the start of this one.</param>
+/// <param name="To">To the start of this one; null for the end of the schedule.</param>
 /// <param name="Resource">Resource held.</param>
 /// <param name="Amount">How much.</param>
-public sealed record Storing(int From, int To, int Resource, int Amount);
+public sealed record Storing(int From, int? To, int Resource, int Amount);
 
 /// <summary>Uses of one shared kit (a resource of capacity 1) between which a cleaning must stand where one leaves what the next must not have.</summary>
 /// <param name="Resource">The shared kit.</param>

@@ -27,7 +27,9 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         foreach (BatchComponent part in batch.Components.Where(c => !c.Weighed.Component.IsAssembly))
         {
             Component component = part.Weighed.Component;
-            before = Chain(dish, component, part.Factor, vessels, component.Steps, dish.Dish.Plate.IsEmpty ? before : null, forStage: false, key: dish.Name) ?? before;
+            // A part that states its own trays or tins takes as many more as it is scaled.
+            int own = component.Vessels.IsEmpty || dish.Unit == "pieces" ? vessels : Math.Max(1, (int)Math.Ceiling((component.Vessels.Sum(v => Math.Max(1, v.Count)) * part.Factor) - 1e-9));
+            before = Chain(dish, component, part.Factor, own, component.Steps, dish.Dish.Plate.IsEmpty ? before : null, forStage: false, key: dish.Name) ?? before;
         }
     }
 

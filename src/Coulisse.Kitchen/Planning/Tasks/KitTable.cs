@@ -46,6 +46,10 @@ internal sealed class KitTable
         foreach (KitUse use in task.Kit)
         {
             KitGroup[] fit = [.. Groups.Where(g => g.Type == use.Type && (task.Celsius is null || g.Kit[0].CelsiusMax is null || g.Kit[0].CelsiusMax >= task.Celsius) && Allowed(g, task))];
+            // What needs four shelves does not go into an oven of two, unless there is no larger one (then it was cut into loads for the largest).
+            int roomiest = fit.Select(g => g.Capacity).DefaultIfEmpty().Max();
+            fit = [.. fit.Where(g => g.Capacity >= Math.Min(use.Amount, roomiest))];
+
             // Kit the sheet does not list is not planned; kit that a person has forbidden leaves no way.
             if (fit.Length > 0 || Groups.Any(g => g.Type == use.Type && !Allowed(g, task)))
             {

@@ -19,7 +19,7 @@ public static class PlanWriter
         int[] present = [.. Enumerable.Range(0, work.Tasks.Length).Where(i => schedule.Starts[i] >= 0).OrderBy(i => schedule.Starts[i]).ThenBy(i => work.Tasks[i].Kind == TaskKind.Moment).ThenBy(i => i)];
         Dictionary<int, string> ids = Ids(prep, schedule, present);
         Dictionary<int, ImmutableArray<string>> kit = Kit(work, prep, schedule, present);
-        Heated(work, schedule, present, kit);
+        Heated(work, prep, schedule, present, kit);
         ImmutableArray<PlannedTask>.Builder tasks = ImmutableArray.CreateBuilder<PlannedTask>();
         OneMove move = new(prep.Problem, schedule);
         HoldWords words = new(occasion, work, prep, schedule, i => ids[i]);
@@ -34,7 +34,8 @@ public static class PlanWriter
                 Text = t.ForStage ? "for the stage: " + t.Text : t.Text,
                 Kind = t.Kind,
                 Start = prep.Zero.PlusMinutes(schedule.Starts[i]),
-                End = prep.Zero.PlusMinutes(schedule.Starts[i] + t.Minutes),
+                End = prep.Zero.PlusMinutes(schedule.Starts[i] + prep.Minutes(schedule, i)),
+                Shelves = t.Kit.FirstOrDefault(k => k.Type == "oven").Amount,
                 Dish = t.Dish,
                 Component = t.Component,
                 Line = t.Line,
@@ -74,7 +75,7 @@ public static class PlanWriter
         {
             int task = work.TwinTasks[k];
             bool made = task >= 0 && schedule.Starts[task] >= 0;
-            LocalDateTime ready = made ? prep.Zero.PlusMinutes(schedule.Starts[task] + work.Tasks[task].Minutes) : need.Twin.ReadyBy;
+            LocalDateTime ready = made ? prep.Zero.PlusMinutes(schedule.Starts[task] + prep.Minutes(schedule, task)) : need.Twin.ReadyBy;
             return need.Twin with { MadeBy = made ? ids[task] : null, ReadyBy = ready < occasion.SlotStart.PlusSeconds(need.Twin.CueSecond) ? ready : need.Twin.ReadyBy };
         })];
 
@@ -100,7 +101,7 @@ public static class PlanWriter
         foreach (int i in present.OrderBy(i => work.Tasks[i].OnlyOn.IsEmpty))
         {
             ImmutableArray<string>.Builder codes = ImmutableArray.CreateBuilder<string>();
-            Stretch span = new(schedule.Starts[i], schedule.Starts[i] + work.Tasks[i].Minutes);
+            Stretch span = new(schedule.Starts[i], schedule.Starts[i] + prep.Minutes(schedule, i));
             foreach (string key in prep.Codes[i][schedule.Modes[i]])
             {
                 string[] may = [.. prep.Groups[key].Select(k => k.Code).Where(c => !work.Tasks[i].NotOn.Contains(c))];
@@ -118,7 +119,7 @@ public static class PlanWriter
     }
 
     // What is heated is the very kit that what goes in will be on; while something else is on it the hands alone are told.
-    private static void Heated(PrepWork work, EngineSchedule schedule, int[] present, Dictionary<int, ImmutableArray<string>> kit)
+    private static void Heated(PrepWork work, PrepProblem prep, EngineSchedule schedule, int[] present, Dictionary<int, ImmutableArray<string>> kit)
     {
         foreach (int i in present.Where(i => work.Tasks[i].Kind == TaskKind.Preheat))
         {
@@ -127,8 +128,8 @@ public static class PlanWriter
                 continue;
             }
 
-            Stretch span = new(schedule.Starts[i], schedule.Starts[i] + work.Tasks[i].Minutes);
-            bool free = present.All(j => j == i || work.Tasks[j].Within is not null || !kit[j].Contains(code) || schedule.Starts[j] + work.Tasks[j].Minutes <= span.Start || span.End <= schedule.Starts[j]);
+            Stretch span = new(schedule.Starts[i], schedule.Starts[i] + prep.Minutes(schedule, i));
+            bool free = present.All(j => j == i || work.Tasks[j].Within is not null || !kit[j].Contains(code) || schedule.Starts[j] + prep.Minutes(schedule, j) <= span.Start || span.End <= schedule.Starts[j]);
             kit[i] = free ? [code] : [];
         }
     }
@@ -137,7 +138,7 @@ public static class PlanWriter
     private static int Slack(PrepWork work, PrepProblem prep, EngineSchedule schedule, int i)
     {
         int Start(int t) => schedule.Starts[t];
-        int End(int t) => schedule.Starts[t] + work.Tasks[t].Minutes;
+        int End(int t) => schedule.Starts[t] + prep.Minutes(schedule, t);
         int due = work.Tasks[i].DoneBy is { } db ? (int)Period.Between(prep.Zero, db, PeriodUnits.Minutes).Minutes : prep.Problem.Horizon;
         int slack = Math.Max(0, due - End(i));
         foreach (PrepLink l in work.Links.Where(l => l.From == i && Start(l.To) >= 0))

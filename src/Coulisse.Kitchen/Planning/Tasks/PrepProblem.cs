@@ -22,6 +22,11 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
     /// <summary>Kelvin a minute that kit gains and loses. Common practice, no source; a measured rate of the kit replaces them.</summary>
     private static (double Rise, double Fall) Rates(string type) => type switch { "oven" => (10, 5), "bath" => (1, 0.2), _ => (5, 5) };
 
+    /// <summary>Minutes a task has in a schedule: those of the way it is done there.</summary>
+    /// <param name="schedule">The schedule.</param>
+    /// <param name="task">Position of the task.</param>
+    public int Minutes(EngineSchedule schedule, int task) => Problem.Activities[task].Modes[schedule.Modes[task]].Duration;
+
     /// <summary>Writes the problem.</summary>
     public static PrepProblem Write(Occasion occasion, PrepWork work)
     {
@@ -44,7 +49,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         {
             List<Mode> modes = [];
             List<ImmutableArray<string>> modeCodes = [];
-            Choice[] hands = Hands(occasion, task);
+            (int Minutes, Choice[] Who)[] hands = Hands(occasion, task);
             foreach (ImmutableArray<KitGroup> on in kit.Ways(task))
             {
                 List<Demand> demands = [];
@@ -60,12 +65,15 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
                 }
 
                 KitGroup? hot = on.FirstOrDefault(g => stateKeys.Contains(g.Key));
-                modes.Add(new Mode(task.Minutes, [.. demands.GroupBy(d => d.Resource).Select(g => new Demand(g.Key, g.Sum(d => d.Amount)))])
+                foreach ((int minutes, Choice[] who) in hands)
                 {
-                    Choices = [.. hands],
-                    State = hot is not null && task.Celsius is { } c ? new StateUse(Array.IndexOf(stateKeys, hot.Key), (int)Math.Round(c)) : null,
-                });
-                modeCodes.Add([.. on.Select(g => g.Key)]);
+                    modes.Add(new Mode(minutes, [.. demands.GroupBy(d => d.Resource).Select(g => new Demand(g.Key, g.Sum(d => d.Amount)))])
+                    {
+                        Choices = [.. who],
+                        State = hot is not null && task.Celsius is { } c ? new StateUse(Array.IndexOf(stateKeys, hot.Key), (int)Math.Round(c)) : null,
+                    });
+                    modeCodes.Add([.. on.Select(g => g.Key)]);
+                }
             }
 
             if (modes.Count == 0)
@@ -81,12 +89,17 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
             {
                 Optional = task.Optional,
                 FixedStart = task.At is { } at ? Step(at) : null,
-                Windows = task.At is not null && task is { PinnedAt: null, NotDuring.IsEmpty: true } ? [] : Edited(task, task.People > 0 ? Open(occasion, from, to, Step) : [new Stretch(from, to)], Step),
+                Windows = task.At is not null && task is { PinnedAt: null, NotDuring.IsEmpty: true } ? [] : Edited(task, task.People > 0 ? Open(occasion, from, to, Step) : [new Stretch(from, to)], modes.Max(m => m.Duration), Step),
             });
             codes.Add([.. modeCodes]);
         }
 
-        ImmutableArray<Lag> lags = [.. work.Links.Select(l => new Lag(l.From, l.FromStart ? Edge.Start : Edge.End, l.To, l.ToEnd ? Edge.End : Edge.Start, l.Least) { Most = l.Most, Soft = l.Soft, Because = l.Because })];
+        ImmutableArray<Lag> lags = [.. work.Links.Select(l =>
+        {
+            int way = l is { FromStart: false, ToEnd: false } ? CarryMinutes.Between(occasion, kit, work.Tasks[l.From], work.Tasks[l.To]) : 0;
+            bool fits = way > l.Least && (l.Most is null || l.Soft || way <= l.Most);
+            return new Lag(l.From, l.FromStart ? Edge.Start : Edge.End, l.To, l.ToEnd ? Edge.End : Edge.Start, fits ? way : l.Least) { Most = l.Most, Soft = l.Soft, Because = l.Because };
+        })];
         return new PrepProblem(
             new SchedulingProblem
             {
@@ -102,26 +115,31 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
             zero, codes.ToImmutable(), kit.Groups.ToImmutableDictionary(g => g.Key, g => g.Kit));
     }
 
-    // Somebody pinned to a task serves it for certain; whoever else it needs comes from the rest.
-    private static Choice[] Hands(Occasion occasion, PrepTask task)
+    // Somebody pinned to a task serves it for certain; whoever else it needs comes from the rest. The slowest of those who serve sets the minutes.
+    private static (int Minutes, Choice[] Who)[] Hands(Occasion occasion, PrepTask task)
     {
         if (task.People == 0)
         {
-            return [];
+            return [(task.Minutes, [])];
         }
 
         ImmutableArray<int> able = Skills.Able(occasion.People, task);
         int count = Math.Max(1, Math.Min(task.People, able.Length));
         int[] pinned = [.. able.Where(i => task.Pinned.Contains(occasion.People[i].Name))];
+        if (pinned.Length == 0 && task.Pinned.IsEmpty)
+        {
+            return Paces.Of(occasion.People, task, able, count);
+        }
+
         ImmutableArray<int> rest = [.. able.Except(pinned)];
-        return pinned.Length == 0 && task.Pinned.IsEmpty ? [new Choice(able, count)]
-            : pinned.Length < task.Pinned.Distinct().Count() ? [new Choice([], count)]
-            : pinned.Length >= count ? [new Choice([.. pinned], pinned.Length)]
-            : [new Choice([.. pinned], pinned.Length), new Choice(rest, count - pinned.Length)];
+        int minutes = Paces.Slowest(occasion.People, task, pinned.Length >= count ? [.. pinned] : able);
+        return pinned.Length < task.Pinned.Distinct().Count() ? [(minutes, [new Choice([], count)])]
+            : pinned.Length >= count ? [(minutes, [new Choice([.. pinned], pinned.Length)])]
+            : [(minutes, [new Choice([.. pinned], pinned.Length), new Choice(rest, count - pinned.Length)])];
     }
 
     // A pinned start is a window just as long as the task: outside its own windows nothing is left, and the conflict is named.
-    private static ImmutableArray<Stretch> Edited(PrepTask task, ImmutableArray<Stretch> open, Func<LocalDateTime, int> step)
+    private static ImmutableArray<Stretch> Edited(PrepTask task, ImmutableArray<Stretch> open, int longest, Func<LocalDateTime, int> step)
     {
         IEnumerable<Stretch> left = open;
         foreach ((LocalDateTime from, LocalDateTime to) in task.NotDuring)
@@ -132,7 +150,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
 
         if (task.PinnedAt is { } at)
         {
-            Stretch only = new(step(at), step(at) + task.Minutes);
+            Stretch only = new(step(at), step(at) + longest);
             left = [.. left.Where(w => w.Start <= only.Start && only.End <= w.End).Take(1).Select(_ => only)];
         }
 

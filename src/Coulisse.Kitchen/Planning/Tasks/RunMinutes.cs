@@ -9,7 +9,7 @@ namespace Coulisse.Kitchen.Planning.Tasks;
 
 /// <summary>Minutes of steps whose length the kit's physics decides for the batch in hand; empty where the card's own minutes hold.</summary>
 /// <param name="ByLine">Cautious minutes and why, by card line.</param>
-/// <param name="Shelves">Tins the largest oven takes; more than that are not reckoned here.</param>
+/// <param name="Shelves">Tins the largest oven takes; more than that go in one load after the other.</param>
 internal sealed record RunMinutes(ImmutableDictionary<int, (double Minutes, string Why)> ByLine, int Shelves)
 {
     /// <summary>The card's minutes everywhere.</summary>
@@ -44,7 +44,11 @@ internal sealed record RunMinutes(ImmutableDictionary<int, (double Minutes, stri
         return new RunMinutes(lines.ToImmutable(), kit.Shelves ?? int.MaxValue);
     }
 
-    /// <summary>Minutes of a step; null where the card's hold.</summary>
+    /// <summary>Minutes of a step, one load of it where it goes into an oven in loads; null where the card's hold.</summary>
     public (double Minutes, string Why)? Of(Step step, int vessels)
-        => ByLine.TryGetValue(step.Span.Line, out (double, string) found) && (vessels <= Shelves || !step.Temperatures.Any(t => t.Of == TemperatureOf.Oven)) ? found : null;
+        => !ByLine.TryGetValue(step.Span.Line, out (double Minutes, string Why) found) ? null
+            : step.Temperatures.Any(t => t.Of == TemperatureOf.Oven) && Loads(vessels) is > 1 and var loads ? (found.Minutes / loads, found.Why) : found;
+
+    /// <summary>Loads in which so many tins go through the largest oven.</summary>
+    public int Loads(int vessels) => Math.Max(1, (int)Math.Ceiling(vessels / (double)Shelves));
 }

@@ -107,32 +107,54 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
 
             // More of it than the card's: what the kit's physics adds falls on the longest run of the step.
             (double Minutes, string Why)? grown = heats || run != longest ? null : physical.Of(step, vessels);
-            minutes = grown is { } g ? Math.Max(1, g.Minutes - runs.Where(r => r != longest).Sum(r => (r.MinutesMin ?? r.MinutesMax ?? 0) * r.Repeats)) : minutes;
-            int task = Push(named with
+            minutes = grown is { } g ? Math.Max(minutes, g.Minutes - runs.Where(r => r != longest).Sum(r => (r.MinutesMin ?? r.MinutesMax ?? 0) * r.Repeats)) : minutes;
+            PrepTask running = named with
             {
                 Text = step.Text,
                 Kind = heats ? TaskKind.Preheat : TaskKind.Unattended,
                 Minutes = Math.Max(1, (int)Math.Ceiling(minutes - 1e-9)),
                 MinutesWhy = grown?.Why ?? "the card",
                 // Which piece is heated is known once it is known what goes into which: the planner need not hold one for it.
-                Kit = heats ? [] : [new KitUse(on, on is "oven" ? Math.Max(1, vessels) : 1)],
+                Kit = heats ? [] : [new KitUse(on, 1)],
                 Celsius = Celsius(step, on),
                 People = 0,
-            });
-            if (last >= 0)
+            };
+            int[] loads = on is "oven" && !heats ? Loads(vessels) : [1];
+            List<int> begun = [];
+            for (int i = 0; i < loads.Length; i++)
             {
-                links.Add(new PrepLink(last, false, task, false, wait, on is "oven" or "bath" ? wait + 45 : null, true, "goes straight on"));
-                wait = 0;
+                string which = loads.Length == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"load {i + 1} of {loads.Length}, {loads[i]} {(loads[i] == 1 ? "tin" : "tins")}: ");
+                int task = Push(running with { Text = which + step.Text, Kit = heats ? [] : [new KitUse(on, loads[i])] });
+                if (last >= 0)
+                {
+                    links.Add(new PrepLink(last, false, task, false, wait, on is "oven" or "bath" ? wait + 45 + (i * running.Minutes) : null, true, "goes straight on"));
+                }
+
+                begun.Add(task);
+                first = first < 0 ? task : first;
             }
 
-            first = first < 0 ? task : first;
-            last = Moments(step, run, task, named, on);
+            // The first load goes in first and the last comes out last: what follows waits for it.
+            for (int i = 0; i + 1 < begun.Count; i++)
+            {
+                links.Add(new PrepLink(begun[i], true, begun[i + 1], false, 0, null, false, "load after load"));
+                links.Add(new PrepLink(begun[i], false, begun[^1], true, 0, null, false, "load after load"));
+            }
+
+            wait = last >= 0 ? 0 : wait;
+            foreach ((int task, int i) in begun.Select((t, i) => (t, i)))
+            {
+                last = Moments(step, run, task, named, on, begun.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"load {i + 1}, "));
+            }
         }
 
         return new Span(first, last, wait > 0 ? wait + tasks[last].Minutes : 0);
     }
 
-    private int Moments(Step step, StepTime run, int task, PrepTask named, string on)
+    // Tins by the load: the largest oven full as often as it takes, the rest last.
+    private int[] Loads(int vessels) => [.. Enumerable.Range(0, physical.Loads(Math.Max(1, vessels))).Select(i => (int)Math.Min(physical.Shelves, Math.Max(1L, vessels) - ((long)i * physical.Shelves)))];
+
+    private int Moments(Step step, StepTime run, int task, PrepTask named, string on, string load)
     {
         if (tasks[task].Kind == TaskKind.Preheat)
         {
@@ -140,15 +162,15 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
             return task;
         }
 
-        Moment(task, named, "in: " + TwinLabel(step, run), 0, 2);
+        Moment(task, named, "in: " + load + TwinLabel(step, run), 0, 2);
         foreach (double at in step.TendAt)
         {
-            Moment(task, named, string.Create(CultureInfo.InvariantCulture, $"at {at:0} min: {TwinLabel(step, run)}"), (int)at, 2);
+            Moment(task, named, string.Create(CultureInfo.InvariantCulture, $"at {at:0} min: {load}{TwinLabel(step, run)}"), (int)at, 2);
         }
 
         // A dryer that stops itself and a chiller hold what is in them; from an oven, a bath or a ring it must come at once.
         bool atOnce = on is "oven" or "bath" or "hob";
-        int end = Push(named with { Text = "out: " + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
+        int end = Push(named with { Text = "out: " + load + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
         links.Add(new PrepLink(task, false, end, false, 0, atOnce ? 0 : null, false, "comes out"));
         return atOnce ? task : end;
     }

@@ -11,6 +11,11 @@ public static class PlanSafety
 {
     private static readonly string[] AtRisk = ["pregnan", "immun", "elderly", "infant", "toddler", "baby", "chemo", "transplant", "nursing home", "under five"];
 
+    /// <summary>Minutes food may be out of the cold in all, by a code of practice.</summary>
+    /// <param name="code">The code.</param>
+    /// <exception cref="ArgumentException">The code is not known.</exception>
+    public static double OutMinutes(string code) => Practice(code).OutHours * 60;
+
     /// <summary>Findings by dish, in the order of the batches.</summary>
     /// <param name="occasion">The occasion.</param>
     /// <param name="batches">One for each dish.</param>
@@ -21,7 +26,7 @@ public static class PlanSafety
         ArgumentNullException.ThrowIfNull(occasion);
         bool vulnerable = occasion.Diets.Any(d => AtRisk.Any(w => d.Declared.Contains(w, StringComparison.OrdinalIgnoreCase)));
         Plan? plan = outcome as Plan;
-        PracticeCode practice = PracticeCode.Find(code) ?? throw new ArgumentException($"\"{code}\" is no code of practice known here.", nameof(code));
+        PracticeCode practice = Practice(code);
         ImmutableArray<TimeOut> times = plan is null ? [] : TimesOut.Of(occasion, batches, plan);
         return [.. batches.Select((b, i) =>
         {
@@ -30,6 +35,8 @@ public static class PlanSafety
             return held.Length == 0 ? card : card with { All = [.. card.All.Concat(held).OrderByDescending(f => f.Severity).ThenBy(f => f.Line)] };
         })];
     }
+
+    private static PracticeCode Practice(string code) => PracticeCode.Find(code) ?? throw new ArgumentException($"\"{code}\" is no code of practice known here.", nameof(code));
 
     // A bath that the plan gives less time than the card is judged by the plan's minutes, bath 1 °C low and piece 10 % thicker included.
     private static WeighedDish AsPlanned(WeighedDish weighed, string dish, Plan plan)

@@ -118,7 +118,7 @@ public sealed class OneMove(SchedulingProblem problem, EngineSchedule schedule)
             }
         }
 
-        held.AddRange(problem.Stores.Where(s => s.Resource == resource && schedule.Starts[s.From] >= 0 && schedule.Starts[s.To] >= 0).Select(s => (End(s.From, 0), schedule.Starts[s.To], s.Amount, s.From)));
+        held.AddRange(problem.Stores.Where(s => s.Resource == resource && schedule.Starts[s.From] >= 0 && (s.To is null || schedule.Starts[s.To.Value] >= 0)).Select(s => (End(s.From, 0), s.To is { } to ? schedule.Starts[to] : problem.Horizon, s.Amount, s.From)));
         held.RemoveAll(h => h.End <= from || to <= h.Start);
         int most = held.Select(h => Math.Max(h.Start, from)).Distinct().Select(t => held.Where(h => h.Start <= t && t < h.End).Sum(h => h.Amount)).DefaultIfEmpty().Max();
         return (most, held.OrderByDescending(h => h.End).Select(h => h.Activity).FirstOrDefault(-1));
