@@ -57,5 +57,5 @@ internal static class CorrectEndpoints
     }
 
     private static double Factor(Occasion occasion, OccasionDish dish, string? component)
-        => OccasionBatches.Make(occasion) is Parsed<ImmutableArray<Batch>>.Ok(var batches) && batches[occasion.Dishes.IndexOf(dish)].Components.FirstOrDefault(c => c.Weighed.Component.Name == component) is { Factor: > 0 } part ? Math.Max(part.Factor, 0.2) : 1;
+        => OccasionBatches.Make(occasion) is Parsed<ImmutableArray<Batch>>.Ok(var batches) && batches[occasion.Dishes.IndexOf(dish)].Components.FirstOrDefault(c => c.Weighed.Component.Name is "" || c.Weighed.Component.Name == component) is { Factor: > 0 } part ? Math.Max(part.Factor, 0.2) : 1;
 }
