@@ -52,4 +52,39 @@ internal static class PlainExplicit
 
         return ((9 * t[0]) - t[1]) / 8;
     }
+
+    /// <summary>Seconds until the middle of a bare half slab of even cells is at a temperature, between the steps by a straight line.</summary>
+    public static double SecondsTo(int cells, double half, double k, double alpha, double h, double start, double medium, double core)
+    {
+        double dx = half / cells;
+        double inner = alpha / (dx * dx);
+        double outer = alpha / (k * dx * ((dx / (2 * k)) + (1 / h)));
+        double dt = Math.Min(1 / (2 * inner), 1 / (inner + outer));
+        (inner, outer) = (inner * dt, outer * dt);
+        double[] t = new double[cells];
+        double[] next = new double[cells];
+        Array.Fill(t, start);
+        double before = start;
+        unchecked
+        {
+            for (int s = 1; ; s++)
+            {
+                next[0] = t[0] + (inner * (t[1] - t[0]));
+                for (int i = 1; i < cells - 1; i++)
+                {
+                    next[i] = t[i] + (inner * (t[i + 1] - (2 * t[i]) + t[i - 1]));
+                }
+
+                next[cells - 1] = t[cells - 1] + (outer * (medium - t[cells - 1])) + (inner * (t[cells - 2] - t[cells - 1]));
+                (t, next) = (next, t);
+                double now = ((9 * t[0]) - t[1]) / 8;
+                if (now >= core)
+                {
+                    return dt * (s - 1 + ((core - before) / (now - before)));
+                }
+
+                before = now;
+            }
+        }
+    }
 }

@@ -17,6 +17,8 @@ public sealed class KeysTests(PlannedDemo demo) : IClassFixture<PlannedDemo>
         { "safety {cards}/royale-draft.md", "findings.severity findings.component findings.step findings.rule findings.source findings.value findings.limit findings.margin findings.what findings.remedy controlPoints" },
         { "label {cards}/starter.md", "allergens.name allergens.status allergens.because ingredientList panel" },
         { "heat core --shape slab --size 20mm --start 5 --medium 82 --minutes 45 --organism salmonella", "minutesToTarget curve.minute curve.core curve.surface lethality.organism lethality.log10.best lethality.log10.cautious assumptions validity" },
+        { "heat hold --organism listeria-meat --log 6 --size 20mm --start 5 --medium 60 --minutes 90", "equivalents.celsius equivalents.minutes.cautious minutesInBath.cautious minutesInBath.off thickestMillimetres comeUpCounted assumptions" },
+        { "heat core --shape slab --size 20mm --start 5 --medium 65 --minutes 60 --layer film:0.1mm --organism listeria-meat", "lethality.log10.cautious lethality.worst lethality.offNominal lethality.matters.what" },
         { "heat core --shape slab --size 20mm --start 5 --medium 82 --until 80", "minutesToTarget.best minutesToTarget.cautious" },
         { "fit grid 330x220x18 40x30 --edge 5 --density 1.03", "count grams trimGrams nextFewer.count nextMore.count" },
         { "cost {demo}/occasion.md --prices {demo}/prices.csv", "parts dishes total twins currency" },

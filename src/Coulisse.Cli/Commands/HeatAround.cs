@@ -19,6 +19,7 @@ internal static class HeatAround
     private static readonly Option<double?> Water = new("--water") { Description = "Water of the bath or on the ice, l" };
     private static readonly Option<double?> Heater = new("--heater") { Description = "Heater of the bath, kW: the load pulls it down and it comes back" };
     private static readonly Option<double?> Ice = new("--ice") { Description = "Ice, g: melts in --water around --load" };
+    private static readonly Option<double> Gain = new("--gain") { Description = "Heat from room and vessel into the ice water, W", DefaultValueFactory = _ => 50 };
     private static readonly Option<double> Tap = new("--tap") { Description = "Water poured on the ice, °C", DefaultValueFactory = _ => 15 };
     private static readonly Option<double?> Swing = new("--swing") { Description = "Half the swing of the thermostat, K" };
     private static readonly Option<double> Period = new("--period") { Description = "Of one swing, min", DefaultValueFactory = _ => 8 };
@@ -28,7 +29,7 @@ internal static class HeatAround
     private static readonly Option<double> Recovery = new("--recovery") { Description = "Minutes until 37 % of a rise or fall is left", DefaultValueFactory = _ => 20 };
 
     /// <summary>All of them, for a command.</summary>
-    public static IEnumerable<Option> Options => [Layer, OneSided, Vapour, Airflow, Along, Load, Water, Heater, Ice, Tap, Swing, Period, Rise, Door, Fall, Recovery];
+    public static IEnumerable<Option> Options => [Layer, OneSided, Vapour, Airflow, Along, Load, Water, Heater, Ice, Gain, Tap, Swing, Period, Rise, Door, Fall, Recovery];
 
     /// <summary>True when any asks for more than a bare piece in one constant medium.</summary>
     public static bool Asked(ParseResult p) => p.GetValue(Layer) is { Length: > 0 } || p.GetValue(OneSided) || p.GetValue(Vapour) is not null || p.GetValue(Heater) is not null || p.GetValue(Ice) is not null
@@ -65,18 +66,26 @@ internal static class HeatAround
             assumptions.Add("The lower face lets nothing through.");
         }
 
-        return new LayeredHeating(shape, sizes, start, Around(p, start, medium, assumptions), food, skin, p.GetValue(OneSided), p.GetValue(Vapour) is { } v ? new WetSurface(v) : null);
+        return new LayeredHeating(shape, sizes, start, Around(p, shape, sizes, start, medium, food, assumptions), food, skin, p.GetValue(OneSided), p.GetValue(Vapour) is { } v ? new WetSurface(v) : null);
     }
 
-    private static Medium Around(ParseResult p, Temperature start, Temperature set, List<string> assumptions)
+    private static Medium Around(ParseResult p, SolidShape shape, ImmutableArray<Length> sizes, Temperature start, Temperature set, HeatCase food, List<string> assumptions)
     {
         Duration recovery = Duration.FromMinutes(p.GetValue(Recovery));
         double Needs(Option<double?> o) => p.GetValue(o) ?? throw new ArgumentException($"Say {o.Name} as well.");
         if (p.GetValue(Ice) is { } ice)
         {
-            Medium water = Medium.IceWater(Mass.FromGrams(ice), Mass.FromGrams(Needs(Water) * 1000), Temperature.FromCelsius(p.GetValue(Tap)), Mass.FromGrams(Needs(Load)), start);
-            assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Ice water at {water.At(0):0.#} °C once all of the food's heat is in it, taken from the start; --medium is not used."));
-            return water;
+            MeltingIce bath = new(Mass.FromGrams(ice), Mass.FromGrams(Needs(Water) * 1000), Temperature.FromCelsius(p.GetValue(Tap)), Mass.FromGrams(Needs(Load)), Power.FromWatts(p.GetValue(Gain)));
+            SolidBody piece = SolidBody.Of(shape, p.GetValue(OneSided) ? [sizes[0] * 2] : sizes, food.Best, food.BestConductivity, food.BestSurface ?? food.CautiousSurface);
+            ImmutableArray<MeltingIce.Moment> course = bath.Follow(piece, start, Duration.FromHours(24));
+            string gone = course.Any(m => m.IceLeft.Grams <= 0) ? string.Create(CultureInfo.InvariantCulture, $"gone after {course.First(m => m.IceLeft.Grams <= 0).Minute:0} min; the water is at {course.Max(m => m.Bath.Celsius):0.#} °C at the warmest") : string.Create(CultureInfo.InvariantCulture, $"{course[^1].IceLeft.Grams:0} g left after 24 h");
+            assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Ice water at 1 °C while there is ice: {gone}. {p.GetValue(Gain):0} W come in from the room (assumed unless given); --medium is not used."));
+            if (MeltingIce.Needed(bath, piece, start, Temperature.FromCelsius(5), Duration.FromHours(6)) is { } needed)
+            {
+                assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Ice that brings the middle to 5 °C within 6 h: {needed.Grams:0} g."));
+            }
+
+            return bath.Around(piece, start, Duration.FromHours(24));
         }
 
         if (p.GetValue(Heater) is { } kilowatts)

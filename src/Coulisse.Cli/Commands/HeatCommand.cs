@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse heat: core, cool, pan, bath, dry, oven, probe, freeze.</summary>
+/// <summary>coulisse heat: core, hold, cool, pan, bath, dry, oven, probe, freeze.</summary>
 internal static class HeatCommand
 {
     internal static readonly Option<bool> Json = new("--json") { Description = "One JSON document on standard output" };
@@ -12,6 +12,7 @@ internal static class HeatCommand
     {
         Command command = new("heat", "How heat goes through it.\nExample: coulisse heat core --shape slab --size 20mm --start 5 --medium 82 --until 80 --organism salmonella");
         command.Subcommands.Add(HeatCore.Create());
+        command.Subcommands.Add(HeatHold.Create());
         command.Subcommands.Add(HeatCool.Create());
         command.Subcommands.Add(HeatPan.Create());
         command.Subcommands.Add(HeatBath.Create());

@@ -62,8 +62,10 @@ internal static class HeatCore
         var lethality = (p.GetValue(Wanted) ?? []).SelectMany(Organisms).DistinctBy(o => o.Id).Select(o =>
             {
                 (double best, double cautious) = o.Log10(CoreHeating.History(run.Best), CoreHeating.History(run.Cautious));
-                SampledAnswer? log = layered is null ? UncertainCore.Log10(solid, sizes, start, medium, food, Duration.FromMinutes(run.Cautious[^1].Minute), o) : null;
-                return new { matters = log is null ? [] : Effects(log), worst = HeatCommand.R(log?.Least ?? cautious), organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
+                Duration whole = Duration.FromMinutes(run.Cautious[^1].Minute);
+                SampledAnswer log = layered?.Log10(whole, o) ?? UncertainCore.Log10(solid, sizes, start, medium, food, whole, o);
+                double off = layered?.OffLog10(whole, o) ?? CoreHeating.OffLog10(solid, sizes, start, medium, food, whole, o);
+                return new { matters = Effects(log), worst = HeatCommand.R(log.Least ?? cautious), offNominal = HeatCommand.R(off), organism = o.Best.Organism, id = o.Id, matrix = o.Best.Matrix, log10 = new { best = HeatCommand.R(best), cautious = HeatCommand.R(cautious) }, creditedFrom = o.Floor.Celsius, sameRateAbove = o.Ceiling.Celsius, opened = o.Opened, source = o.Best.Source };
             }).ToArray();
         double? Min(Duration? d) => d is { } x ? HeatCommand.R(x.TotalMinutes) : null;
         object document = new
@@ -83,7 +85,7 @@ internal static class HeatCore
                 ? run.CautiousToTarget is null ? $"The middle never reaches {HeatCommand.F(wanted)} °C.\n" : $"{HeatCommand.F(wanted)} °C in the middle: {Show(run.CautiousToTarget)} (cautious), {Show(run.BestToTarget)} (best), {Show(run.OffToTarget)} with the medium 1 °C off and the piece 10 % thicker.\n"
                 : $"After {HeatCommand.F(run.Cautious[^1].Minute)} min the middle is at {HeatCommand.F(run.Cautious[^1].Core.Celsius)} °C (cautious), {HeatCommand.F(run.Best[^1].Core.Celsius)} °C (best).\n")
             + (time is null ? "" : $"Over the stated ranges ({(layered is null ? "100" : "40")} samples): {Minute(time.Low)} to {Minute(time.High)}, at worst {Minute(time.Most)}. What matters most: {time.Effects[0].Range.What}, {Minute(time.Effects[0].AtLow)} to {Minute(time.Effects[0].AtHigh)} by itself ({time.Effects[0].Range.Why}).\n")
-            + string.Concat(lethality.Select(l => $"{l.organism} in {l.matrix}: {HeatCommand.F(l.log10.cautious)} log (cautious), {HeatCommand.F(l.log10.best)} log (best); at worst over the ranges {HeatCommand.F(l.worst)} log, what matters most: {(l.matters.IsEmpty ? time?.Effects[0].Range.What ?? "not sampled here" : l.matters[0].What)}\n"))
+            + string.Concat(lethality.Select(l => $"{l.organism} in {l.matrix}: {HeatCommand.F(l.log10.cautious)} log (cautious), {HeatCommand.F(l.log10.best)} log (best), {HeatCommand.F(l.offNominal)} log with the medium 1 °C off and the piece 10 % thicker; at worst over the ranges {HeatCommand.F(l.worst)} log, what matters most: {l.matters[0].What}\n"))
             + string.Join("\n", assumptions) + "\n" + Findings.Caution;
         return (document, text);
     }

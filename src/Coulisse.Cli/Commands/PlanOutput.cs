@@ -41,6 +41,7 @@ internal static class PlanOutput
             why = (p.Outcome as NotYet)?.Why,
             risk = risk is null ? null : new { risk.Runs, risk.Seed, risk.OnTime, risk.OnTimeLow, risk.OnTimeHigh, lateMedianMinutes = risk.LateMedian, lateNinetyMinutes = risk.LateNinety, risk.Dangerous, risk.Buffers, risk.Assumed },
             safety = p.Findings.SelectMany((f, i) => f.All.Where(x => x.Severity > Severity.Note || x.Rule.StartsWith("SAF04", StringComparison.Ordinal)).Select(x => new { dish = p.Occasion.Dishes[i].Name, rule = x.Rule, severity = x.Severity, component = x.Component, line = x.Line, what = x.What, value = x.Value, limit = x.Limit, margin = x.Margin, remedy = x.Remedy, source = x.Source })),
+            judgedAgain = p.Findings.SelectMany((f, i) => f.Again.Select(a => new { dish = p.Occasion.Dishes[i].Name, a.Component, a.Line, a.Limit, minutesGiven = a.Minutes, minutesNeeded = a.Needed, minutesNeededOff = a.Off, a.Kept })),
             timeOut = plan is null ? null : TimesOut.Of(p.Occasion, p.Batches, plan).Select(t => new { t.Dish, t.Part, minutes = t.Minutes, backInTheColdAfterMinutes = t.BackAfter, stretches = t.Stretches.Select(s => new { from = Iso(s.From), to = Iso(s.To), s.Minutes, s.What, s.Stood, s.Task }), unsaid = t.Unsaid.Select(u => new { from = Iso(u.From), to = Iso(u.To), u.Line, u.After }), t.Assumed }),
             faults = p.Faults.Select(f => new { f.Code, f.TaskIds, f.By, f.Unit, f.Words }),
         });
@@ -133,6 +134,11 @@ internal static class PlanOutput
         foreach ((Finding f, string dish) in p.Findings.SelectMany((f, i) => f.All.Where(x => x.Severity > Severity.Note || x.Rule == "SAF042").Select(x => (x, p.Occasion.Dishes[i].Name))))
         {
             b.AppendLine(CultureInfo.InvariantCulture, $"  {f.Severity.ToString().ToUpperInvariant()} {f.Rule} {dish}, {f.Component}: {f.What} {f.Value}; limit {f.Limit}. {f.Remedy}");
+        }
+
+        foreach ((JudgedAgain a, string dish) in p.Findings.SelectMany((f, i) => f.Again.Select(x => (x, p.Occasion.Dishes[i].Name))))
+        {
+            b.AppendLine(CultureInfo.InvariantCulture, $"  judged again: {dish}, {a.Words}");
         }
     }
 

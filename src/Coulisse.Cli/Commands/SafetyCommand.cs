@@ -48,6 +48,7 @@ internal static class SafetyCommand
                 judged = SafetyReview.Judged,
                 findings = found.All.Select(f => new { f.Severity, f.Component, step = f.Line, f.Rule, f.Source, f.Value, f.Limit, f.Margin, f.What, f.Remedy }),
                 controlPoints = found.ControlPoints,
+                judgedAgain = found.Again.Select(a => new { a.Component, step = a.Line, a.Limit, minutesGiven = a.Minutes, minutesNeeded = a.Needed, minutesNeededOff = a.Off, a.Kept }),
             });
             return exit;
         }
@@ -55,6 +56,11 @@ internal static class SafetyCommand
         foreach (Finding f in found.All)
         {
             Console.Out.WriteLine($"{f.Severity.ToString().ToUpperInvariant()} line {f.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}, {f.Component} ({f.Rule}): {f.What} {f.Remedy}");
+        }
+
+        foreach (JudgedAgain again in found.Again)
+        {
+            Console.Out.WriteLine($"Judged again, line {again.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}, {again.Words}");
         }
 
         Console.Out.WriteLine("Judged: " + SafetyReview.Judged + ". " + Findings.Caution);
