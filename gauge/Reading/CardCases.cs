@@ -21,7 +21,7 @@ internal static class CardCases
                 Lines(lines, dish, CaseFile.Id(c), component);
             }
 
-            foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _) && s.TryGetProperty("times", out _) && s.TryGetProperty("temperatures", out _)))
+            foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
             {
                 Step? read = dish?.Components.SelectMany(k => k.Steps).FirstOrDefault(s => s.Text.Contains(Plain(step.GetProperty("starts").GetString()!), StringComparison.OrdinalIgnoreCase));
                 Figures(minutes, degrees, read, CaseFile.Id(c), step);
@@ -44,10 +44,11 @@ internal static class CardCases
 
     private static void Lines(Score score, Dish? dish, string id, JsonElement component)
     {
-        string name = component.GetProperty("name").GetString()!;
+        // A component the case does not name may be any.
+        string name = component.TryGetProperty("name", out JsonElement named) && named.ValueKind == JsonValueKind.String ? named.GetString()! : "";
         foreach (JsonElement i in component.GetProperty("ingredients").EnumerateArray())
         {
-            (string food, double? amount) = i.ValueKind == JsonValueKind.Array ? (i[0].GetString()!, Number(i[1])) : (i.GetProperty("food").GetString()!, Number(i.GetProperty("amount")));
+            (string food, double? amount) = i.ValueKind == JsonValueKind.Array ? (i[0].GetString()!, Number(i[1])) : (i.GetProperty("food").GetString()!, i.TryGetProperty("amount", out JsonElement stated) ? Number(stated) : null);
             score.Add(dish?.Components.Any(k => Named(k.Name, name, dish) && k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food) && (amount is null || f.Amount == amount || f.Grams == amount))) == true,
                 () => $"{id} {name}: {amount} {food}, read {string.Join(" | ", dish?.Components.Where(k => k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food))).Select(k => $"{k.Name}: {k.Ingredients.SelectMany(l => l.Foods).Where(f => Alike(f.Food, food)).Select(f => $"{f.Amount} {f.Unit} {f.Food}").First()}") ?? [])}");
         }
@@ -55,13 +56,22 @@ internal static class CardCases
 
     private static void Figures(Score minutes, Score degrees, Step? read, string id, JsonElement step)
     {
-        string want = string.Join(' ', step.GetProperty("times").EnumerateArray().Select(t => $"{CaseFile.Say(t.GetProperty("minutesMin"))}-{CaseFile.Say(t.GetProperty("minutesMax"))}"));
+        bool timed = step.TryGetProperty("times", out JsonElement times);
+        bool heated = step.TryGetProperty("temperatures", out JsonElement heats);
+        string want = string.Join(' ', (timed ? times.EnumerateArray() : default).Select(t => $"{CaseFile.Say(t.GetProperty("minutesMin"))}-{CaseFile.Say(t.GetProperty("minutesMax"))}"));
         string got = string.Join(' ', read?.Times.Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}")) ?? ["no such step"]);
-        string wantC = string.Join(' ', step.GetProperty("temperatures").EnumerateArray().Select(t => CaseFile.Say(t.GetProperty("c"))).Where(t => t.Length > 0));
-        bool inherited = step.GetProperty("temperatures").EnumerateArray().Any(t => t.TryGetProperty("inherited", out _));
-        string gotC = string.Join(' ', read?.Temperatures.Where(t => inherited || !t.Inherited).Select(t => FormattableString.Invariant($"{t.Celsius:0.##}")) ?? ["no such step"]);
-        minutes.Add(want == got, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {want}, read {got}");
-        degrees.Add(wantC == gotC, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {wantC}, read {gotC}");
+        string wantC = string.Join(' ', (heated ? heats.EnumerateArray() : default).Select(t => CaseFile.Say(t.GetProperty("c"))).Where(t => t.Length > 0));
+        bool inherited = (heated ? heats.EnumerateArray() : default).Any(t => t.TryGetProperty("inherited", out _));
+        string gotC = read is null ? "no such step" : CaseFile.Degrees(read.Temperatures.Where(t => inherited || !t.Inherited), wantC);
+        if (timed)
+        {
+            minutes.Add(want == got, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {want}, read {got}");
+        }
+
+        if (heated)
+        {
+            degrees.Add(wantC == gotC, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {wantC}, read {gotC}");
+        }
     }
 
     private static IEnumerable<JsonElement> Array(JsonElement e, string key) => e.TryGetProperty(key, out JsonElement a) && a.ValueKind == JsonValueKind.Array ? a.EnumerateArray() : [];
@@ -72,6 +82,8 @@ internal static class CardCases
 
     private static bool Alike(string got, string want) => got.Contains(want, StringComparison.OrdinalIgnoreCase) || (got.Length > 2 && want.Contains(got, StringComparison.OrdinalIgnoreCase));
 
-    private static bool Named(string got, string want, Dish dish) => got.Length == 0 ? want == "(main)" || dish.Title.Contains(want, StringComparison.OrdinalIgnoreCase)
-        : got.Contains(want, StringComparison.OrdinalIgnoreCase) || want.Contains(got, StringComparison.OrdinalIgnoreCase);
+    private static string One(string s) => string.Join(' ', Plain(s).Replace('—', '-').Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    private static bool Named(string got, string want, Dish dish) => want.Length == 0 ? true : got.Length == 0 ? want == "(main)" || One(dish.Title).Contains(One(want), StringComparison.OrdinalIgnoreCase)
+        : One(got).Contains(One(want), StringComparison.OrdinalIgnoreCase) || got.Contains(want, StringComparison.OrdinalIgnoreCase) || want.Contains(got, StringComparison.OrdinalIgnoreCase);
 }

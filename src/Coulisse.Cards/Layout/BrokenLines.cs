@@ -1,4 +1,5 @@
 using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
 
@@ -8,7 +9,7 @@ internal static class BrokenLines
     private const int Longest = 400;
     private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
     {
-        "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa",
+        "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli",
     };
 
     /// <summary>The lines with their halves joined.</summary>
@@ -33,7 +34,9 @@ internal static class BrokenLines
             if (joined.Count > 0 && Broken(joined[^1], line))
             {
                 RawLine first = joined[^1];
-                joined[^1] = first with { Text = first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
+                // "sherry vine-" and "gar": the hyphen was the page's.
+                bool parted = first.Text[^1] == '-' && first.Text.Length > 2 && char.IsLetter(first.Text[^2]) && char.IsLower(line.Text[0]);
+                joined[^1] = first with { Text = parted ? first.Text[..^1] + line.Text : first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
             }
             else
             {
@@ -49,12 +52,19 @@ internal static class BrokenLines
     {
         string a = first.Text;
         string b = next.Text;
-        if (first.Block != next.Block || a.Length + b.Length > Longest || a[^1] is '.' or '!' or '?' or ':' or ';' or '|' or '。' || b.Contains('|') || Looks.Bullet(b) || Marks.ListNumber(b, 0) > 0 || !(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
+        if (first.Block != next.Block || a.Length + b.Length > Longest || a[^1] is '.' or '!' or '?' or ':' or ';' or '|' or '。' || b.Contains('|') || !char.IsLower(b[0]) && !char.IsAsciiDigit(b[0]) || Looks.Bullet(b) || Marks.ListNumber(b, 0) > 0)
         {
             return false;
         }
 
         int space = a.LastIndexOf(' ');
+        if (!(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
+        {
+            // Unmarked lines are joined only where the first surely goes on.
+            bool goesOn = a[^1] == ',' || Hanging.Contains(a[(space + 1)..]) || a.Contains(',') && (b.StartsWith("de ", StringComparison.Ordinal) || b.StartsWith("d'", StringComparison.Ordinal) || b.StartsWith("of ", StringComparison.Ordinal) || b.StartsWith("di ", StringComparison.Ordinal));
+            return a.Length > 18 && char.IsLower(b[0]) && goesOn && !Leaders.In(a);
+        }
+
         bool hangs = a[^1] == ',' || Hanging.Contains(a[(space + 1)..].TrimEnd('.'));
         return hangs ? char.IsLower(b[0]) || char.IsAsciiDigit(b[0]) : char.IsLower(b[0]) && !b.Contains(':');
     }

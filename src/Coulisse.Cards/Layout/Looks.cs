@@ -20,6 +20,11 @@ internal static class Looks
             return false;
         }
 
+        if (Header(body))
+        {
+            return false;
+        }
+
         // "8 personnes - Préparation : 45 min" counts guests.
         if (char.IsAsciiDigit(body[0]) && YieldWords.Guests(body, lang))
         {
@@ -28,12 +33,18 @@ internal static class Looks
 
         body = Leaders.Plain(body);
 
-        if (Reading.Amounts.At(body, 0, lang) is { } m && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
+        if (Reading.Amounts.At(body, 0, lang) is { } m && !(m.Unit is null && m.End < body.Length && body[m.End] == '°') && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
         {
             return true;
         }
 
-        if (lang is "it" or "es" or "fr" && char.IsAsciiDigit(body[^1]) && UnitFirst.Take(body, lang, new Draft(why: false)).Length < body.Length)
+        if (lang == "ja" && body[^1] != '。' && body.IndexOf('、') is > 1 and var part && Reading.Amounts.At(body, 0, lang) is null && Amounted(body[..part], lang))
+        {
+            // "卵 6個、だし 120cc、サラダ油 適量"
+            return true;
+        }
+
+        if (lang != "ja" && char.IsAsciiDigit(body[^1]) && UnitFirst.Take(body, lang, new Draft(why: false)).Length < body.Length)
         {
             return true;
         }
@@ -52,6 +63,20 @@ internal static class Looks
 
         // A bare count binds only a food everybody knows: "Chapter 3" is none.
         return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d) is { } food && FoodIds.Match(food, lang) is not null;
+    }
+
+    /// <summary>"Prep Time: 15 mins", "Temps de cuisson : 20 min": a head that tells times, and no food.</summary>
+    private static bool Header(string body)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["Prep time", "Preparation time", "Cook time", "Cooking time", "Total time", "Active time", "Hands-on time", "Temps de", "Préparation :", "Cuisson :", "Zubereitungszeit", "Backzeit", "Arbeitszeit", "Gesamtzeit", "Kochzeit", "Tiempo", "Tempo di", "Tempo", "調理時間", "所要時間"])
+        {
+            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool Serving(string body, string lang)
@@ -129,7 +154,7 @@ internal static class Looks
             }
         }
 
-        return body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang);
+        return Header(body) || body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang);
     }
 
     /// <summary>"Prep 10 min | Cook 50 min | Serves 4", "4 personas · 50 minutos", "Feeds four, generously.": a short line that tells the yield in another way.</summary>
@@ -142,6 +167,12 @@ internal static class Looks
 
         // "Strawberry consommé (yield 600 g)" is a name that tells its yield.
         if (body.IndexOf('(') > 1 && body[0] is not ('(' or '【'))
+        {
+            return false;
+        }
+
+        // "Pimento cheese - makes 1 gallon", likewise.
+        if (body.IndexOf(" - ", StringComparison.Ordinal) is > 2 and var dash && char.IsLetter(body[0]) && YieldWords.In(body[..dash], default, lang) is null && !body[..dash].Contains(':') && body.AsSpan(0, dash).IndexOfAnyInRange('0', '9') < 0)
         {
             return false;
         }
@@ -161,7 +192,9 @@ internal static class Looks
             return false;
         }
 
-        return body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("台分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal)
+        // "だし巻き卵 2本分" is a name that tells its yield.
+        bool named = body.Length > 2 && Places.IsJapanese(body[0]) && body[0] is not ('約' or '全') && body.IndexOf(' ') > 1;
+        return !named && (body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("台分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal))
             || (Numbers.Range(body, 0, lang) is { } n && body[Places.Skip(body, n.End)..].TrimEnd('.') is "raciones" or "portions" or "servings" or "personnes" or "porzioni" or "Portionen" or "Personen" or "persone" or "personas" or "serves" or "people" or "covers" or "couverts");
     }
 

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A card told in sentences, with no list: the amounts are taken from the sentences, each of which stays a step.</summary>
 internal static class Prose
 {
-    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "et", "avec", "dans", "pour", "puis", "jusqu'à", "und", "mit", "für", "im", "bis", "dann", "y", "con", "en", "para", "hasta", "e", "per", "poi", "fino"];
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "et", "avec", "dans", "pour", "puis", "jusqu'à", "und", "mit", "für", "im", "bis", "dann", "y", "con", "en", "para", "hasta", "e", "per", "poi", "fino"];
 
     /// <summary>True when sentences hold three amounts by weight or volume and no list was found.</summary>
     public static bool Is(List<Piece> pieces, string lang)
@@ -19,7 +19,7 @@ internal static class Prose
                 return false;
             }
 
-            amounts += p.Kind == PieceKind.Paragraph && amounts < 3 ? Foods(Folding.Line(p.Text), lang).Take(3).Count() : 0;
+            amounts += p.Kind is PieceKind.Paragraph or PieceKind.Step && amounts < 3 ? Foods(Reading.Marks.Strip(Folding.Line(p.Text)), lang).Take(3).Count() : 0;
         }
 
         return amounts >= 3;
@@ -31,13 +31,13 @@ internal static class Prose
         List<Piece> result = [];
         foreach (Piece p in pieces)
         {
-            if (p.Kind != PieceKind.Paragraph)
+            if (p.Kind is not (PieceKind.Paragraph or PieceKind.Step))
             {
                 result.Add(p);
                 continue;
             }
 
-            foreach (string sentence in Full(Folding.Line(p.Text)))
+            foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
             {
                 if (Looks.Statement(sentence, lang))
                 {
@@ -86,12 +86,18 @@ internal static class Prose
     {
         for (int i = 0; i < s.Length; i++)
         {
-            if (!char.IsAsciiDigit(s[i]) || (i > 0 && s[i - 1] is not ' ' and not '('))
+            bool word = char.IsLetter(s[i]);
+            if (!char.IsAsciiDigit(s[i]) && !word && Numbers.Vulgar(s[i]) == 0 || (i > 0 && s[i - 1] is not ' ' and not '(' and not '\''))
             {
                 continue;
             }
 
-            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" } or null))
+            if (word && Lexicon.Longest("num", s, i, 5, lang, out _) is null)
+            {
+                continue;
+            }
+
+            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || Clock.At(s, i, lang) is not null)
             {
                 continue;
             }
@@ -107,6 +113,7 @@ internal static class Prose
             // A bare count binds only a food everybody knows: "5 minutes" is none.
             if (m.Unit is null or { Kind: "count" } && FoodIds.Match(food, lang) is null)
             {
+                i = word ? Places.WordEnd(s, i) - 1 : i;
                 continue;
             }
 

@@ -93,11 +93,21 @@ internal static class RunningText
                 continue;
             }
 
-            int end = i == parts.Length - 1 ? AfterAmount(part, lang) : part.Length;
+            int end = AfterAmount(part, lang);
             into.Add(new Piece(PieceKind.Item, part[..end].Trim(), raw.Span));
-            foreach (string sentence in Statements.Sentences(part[end..]))
+            string tail = part[end..].Trim();
+            int last = tail.LastIndexOf(". ", StringComparison.Ordinal);
+            string next = i < parts.Length - 1 && last > 0 ? tail[(last + 2)..] : "";
+            bool heads = next.Length > 1 && Looks.Capitals(next);
+            foreach (string sentence in Statements.Sentences(heads ? tail[..last] : tail))
             {
                 into.Add(new Piece(PieceKind.Step, sentence + ".", raw.Span));
+            }
+
+            if (heads)
+            {
+                // "… blend smooth. RYE CRUMB • rye bread 200 g"
+                into.Add(new Piece(PieceKind.Heading, next.TrimEnd(':'), raw.Span, 2));
             }
         }
     }

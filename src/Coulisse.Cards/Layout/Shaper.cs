@@ -45,7 +45,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             Head(Folding.Line(s), under, raw.Span);
             return i + 2;
         }
-        else if (Rule(s))
+        else if (Titles.Rule(s))
         {
             return i + 1;
         }
@@ -119,6 +119,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
 
         string body = Marks.Strip(Folding.Line(raw.Text));
+        if (_items && body.Length > 12 && (lang == "ja" && body[^1] == '。' || Amounts.At(body, 0, lang) is null && (_headedList || Looks.Work(body, lang)) && Looks.Timed(body, lang)))
+        {
+            // "* Dissolve, set in the bowls, 40ml each, 3 hrs": work that tells a time, whatever else it tells
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            return;
+        }
+
         bool next = i + 1 < lines.Count && Looks.Bullet(lines[i + 1].Text);
         if (body.Length == 0 || Looks.Amounted(body, lang))
         {
@@ -175,7 +182,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimEnd(':', ' '), 2, raw.Span);
         }
-        else if (Same(body))
+        else if (Titles.Same(body))
         {
             Add(new Piece(PieceKind.Variant, body.TrimEnd(':'), raw.Span));
         }
@@ -199,7 +206,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
-        else if (!_marked && listed && (opens || over || Looks.Capitals(body)) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)))
+        else if (!_marked && listed && (opens || over || Looks.Capitals(body)) && !Leaders.In(body) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)))
         {
             Head(body, 2, raw.Span);
         }
@@ -231,7 +238,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     }
 
     private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || _pieces.Count == 0);
+        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || _pieces.Count == 0);
 
     private bool Item(string body, int i, bool opens)
     {
@@ -262,7 +269,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang);
+        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(_plain > 1 && Looks.Timed(body, lang));
     }
 
     private bool Step(string body)
@@ -270,6 +277,12 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         if (!_items && !_steps)
         {
             return false;
+        }
+
+        if (!_marked && _plain > 1 && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
+        {
+            // "stock in, lid, 150C 4-5h till spoon tender"
+            return true;
         }
 
         // In a card with marked headings and numbered steps a sentence between them stays a remark.
@@ -381,8 +394,4 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         string u = lines[i + 1].Text;
         return u.AsSpan().TrimStart('=').Length == 0 ? 1 : u.AsSpan().TrimStart('-').Length == 0 ? 2 : u.AsSpan().TrimStart('~').Length == 0 ? 3 : 0;
     }
-
-    private static bool Rule(string s) => s is "…" or "---" or "***" or "___" || (s.Length > 3 && s.AsSpan().TrimStart(s[0]).Length == 0 && s[0] is '-' or '*' or '_' or '=' or '~');
-
-    private static bool Same(string body) => body.Length < 80 && (body.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("La même pour", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Dasselbe für", StringComparison.OrdinalIgnoreCase));
 }

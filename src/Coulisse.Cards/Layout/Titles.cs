@@ -2,7 +2,7 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
 
-/// <summary>Which marked heading is the title of the card.</summary>
+/// <summary>Which heading is the title of the card, and what looks like one and is none: strokes, page furniture, a list told again in another size.</summary>
 internal static class Titles
 {
     /// <summary>True for a first heading under which every other is deeper or only divides ("### Short ribs" over "### Method"): the title.</summary>
@@ -30,6 +30,9 @@ internal static class Titles
         return sections > 0;
     }
 
+    /// <summary>True for what a page hangs around a recipe: "Jump to Recipe", stars and votes.</summary>
+    public static bool Furniture(string body) => body.Contains('★') || Places.HasAny(body, "Jump to", "Skip to", "Print", "Pin it", "Share", "votes", "Zum Rezept", "Imprimer", "Imprimir", "Stampa");
+
     /// <summary>Level of a heading by its hashes; 0 for none.</summary>
     public static int Hashes(string s)
     {
@@ -42,4 +45,10 @@ internal static class Titles
         // "#10 can" is a size of tin
         return n < s.Length && char.IsAsciiDigit(s[n]) && n == 1 ? 0 : n;
     }
+
+    /// <summary>A stroke across the page.</summary>
+    public static bool Rule(string s) => s is "…" or "---" or "***" or "___" || (s.Length > 3 && s.AsSpan().TrimStart(s[0]).Length == 0 && s[0] is '-' or '*' or '_' or '=' or '~');
+
+    /// <summary>"The same for two tarts": another size of the list before.</summary>
+    public static bool Same(string body) => body.Length < 80 && (body.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("La même pour", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Dasselbe für", StringComparison.OrdinalIgnoreCase));
 }

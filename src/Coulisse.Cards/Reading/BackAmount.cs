@@ -41,7 +41,7 @@ internal static class BackAmount
             int end = Places.Skip(t, m.End);
             string rest = t[end..];
             bool second = rest.Length > 3 && rest[0] == '/' && m.Unit is not null && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit: not null } other && other.End >= rest.Length;
-            if (m.Unit is null && rest.Length > 2 && rest[0] is 'x' or '×' or 'X' && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit.Kind: "mass" } each && i > 1)
+            if (m.Unit is null && rest.Length > 2 && rest[0] is 'x' or '×' or 'X' or '@' && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit.Kind: "mass" } each && i > 1)
             {
                 // "Hake - 8 x 140 g portions"
                 PartReader.Take(d, m, t);
@@ -65,7 +65,18 @@ internal static class BackAmount
             }
 
             PartReader.Take(d, m with { End = m.End }, t);
+            bool equals = t[..i].TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
             string food = t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+            if (equals && m.Unit is { Kind: "mass", Base: { } b } && food.LastIndexOf(' ') is var gap and > 1 && int.TryParse(food.AsSpan(gap + 1), System.Globalization.CultureInfo.InvariantCulture, out int count) && count is > 0 and < 200)
+            {
+                // "Egg whites (L) 4 = 140g": the count, and what it weighs
+                d.Grams = m.Number.Min * b;
+                d.Amount = count;
+                d.AmountMax = null;
+                d.Unit = null;
+                food = food[..gap].TrimEnd();
+            }
+
             if (second)
             {
                 d.Second = rest[1..].Trim();
@@ -110,7 +121,18 @@ internal static class BackAmount
         }
 
         string last = t[(space + 1)..];
-        string food = t[..space].TrimEnd(' ', ',', ':');
+        bool parted = t[..space].TrimEnd() is { Length: > 0 } ahead && ahead[^1] is '-' or ':' or ',';
+        string food = t[..space].TrimEnd(' ', ',', ':', '-');
+        if (last.Length is 2 or 3 or 4 && last.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && last[0] != '0' && int.Parse(last, System.Globalization.CultureInfo.InvariantCulture) is >= 40 and var grams && food.Count(' ') < 4 && !Typed(food) && (food[^1] == '%' || food.AsSpan().IndexOfAnyInRange('0', '9') < 0))
+        {
+            // "butter 82% 340", "Sahne 600": grams are meant where nothing else can be, and asked
+            d.Amount = grams;
+            d.Unit = Lexicon.Unit("g", "en");
+            d.Bare = true;
+            d.Tokens?.Add(new ReadToken(last, "amount", last + " g"));
+            return food;
+        }
+
         if (last[0] is 'x' or '×' or 'X' && last.Length is > 1 and < 4)
         {
             last = last[1..];
@@ -119,7 +141,7 @@ internal static class BackAmount
         {
             food = food[..^2].TrimEnd();
         }
-        else if (char.IsAsciiDigit(last[0]) && (food.Count(' ') > 1 || Places.HasAny(food, "farine", "farina", "harina", "flour", "Mehl", "type", "Type", "grade", "size", "No", "NH", "day", "step", "part")))
+        else if (char.IsAsciiDigit(last[0]) && (food.Count(' ') > 1 && !parted || Typed(food)))
         {
             return null;
         }
@@ -140,6 +162,9 @@ internal static class BackAmount
 
         return null;
     }
+
+    /// <summary>Names whose figure is a type or a place in a row.</summary>
+    private static bool Typed(string food) => Places.HasAny(food, "farine", "farina", "harina", "flour", "Mehl", "Weizenmehl", "Dinkelmehl", "Roggenmehl", "type", "Type", "grade", "size", "No", "NH", "day", "step", "part", "bloom");
 
     private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
 

@@ -35,14 +35,14 @@ internal static class BareHeat
         }
 
         int k = Places.Skip(s, n.End);
-        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "for", "pendant", "für", "durante", "per");
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "in the middle", "in the centre", "for", "pendant", "für", "durante", "per");
         if (!ends)
         {
             return false;
         }
 
         string before = s[Math.Max(0, i - Reach)..i].TrimEnd().ToLowerInvariant();
-        if (n.Min is >= 35 and <= 99 && Ends(before, Cores))
+        if (n.Min is >= 35 and <= 99 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "is", "for", "to", "at") && (Places.HasAny(before, "core", "centre", "center", "middle", "probe", "cœur", "kern", "cuore", "corazón") || Places.WordAt(s, k, "in the middle") || Places.WordAt(s, k, "in the centre"))))
         {
             return true;
         }

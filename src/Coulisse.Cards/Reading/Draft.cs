@@ -27,6 +27,8 @@ internal sealed class Draft(bool why)
     public string? Reference;
     public bool Repaired;
     public bool Milli;
+    /// <summary>A figure without a unit, taken as grams.</summary>
+    public bool Bare;
     public bool Minus;
     public bool Whole;
     public bool The;

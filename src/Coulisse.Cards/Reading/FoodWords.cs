@@ -147,8 +147,9 @@ internal static class FoodWords
     private static void TemperatureTail(Draft d, string lang)
     {
         int deg = d.Food.IndexOf('°');
-        if (deg < 3)
+        if (deg < 3 || deg + 1 < d.Food.Length && d.Food[deg + 1] == 'B')
         {
+            // 30 °B is how thick a syrup is.
             return;
         }
 
@@ -160,7 +161,7 @@ internal static class FoodWords
 
         int word = d.Food.LastIndexOf(' ', Math.Max(i - 1, 0));
         string joint = d.Food[(word + 1)..(i + 1)].Trim();
-        if (joint is "at" or "à" or "a" or "bei" or "mit" or "de" or "about")
+        if (joint is "at" or "@" or "à" or "a" or "bei" or "mit" or "de" or "about")
         {
             d.State = d.Food[(i + 1)..].Trim();
             d.Tokens?.Add(new ReadToken(d.State, "state", d.State));

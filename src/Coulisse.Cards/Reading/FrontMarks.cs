@@ -28,6 +28,19 @@ internal static class FrontMarks
         return s[end..].TrimStart(' ', ',', ':');
     }
 
+    /// <summary>"Fine salt    2%    10g": columns that stayed in a line; the share between them is told by the amount. Other runs of blanks become one.</summary>
+    public static string Spaced(string s)
+    {
+        if (!s.Contains("  ", StringComparison.Ordinal))
+        {
+            return s;
+        }
+
+        string[] cells = s.Split("  ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        bool shares = cells.Length > 2 && cells.Count(c => c[^1] == '%' && char.IsAsciiDigit(c[0])) == 1;
+        return string.Join(' ', shares ? cells.Where(c => !(c[^1] == '%' && char.IsAsciiDigit(c[0]))) : cells);
+    }
+
     /// <summary>Place behind words that only say how sure the amount is.</summary>
     public static int Hedged(string s, int i, string lang)
     {

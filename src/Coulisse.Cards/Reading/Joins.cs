@@ -27,7 +27,7 @@ internal static class Joins
             {
                 length = 1;
             }
-            else if (c == '、' && lang == "ja" && i + 1 < s.Length && (s.AsSpan(i + 1).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(i).Contains("用に", StringComparison.Ordinal)))
+            else if (c == '、' && lang == "ja" && i + 1 < s.Length && (s.AsSpan(i + 1).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(i).Contains("用に", StringComparison.Ordinal) || parts.Count > 0 && (s.EndsWith("適量", StringComparison.Ordinal) || s.EndsWith("少々", StringComparison.Ordinal) || s.EndsWith("適宜", StringComparison.Ordinal))))
             {
                 length = 1;
             }
@@ -262,13 +262,26 @@ internal static class Joins
             return [s[..slash].Trim(), s[(slash + 1)..].Trim()];
         }
 
-        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e", "&"])
+        if (s.Length < 6 && lang == "en" && s.Trim().ToUpperInvariant() is "S&P" or "S & P" or "S+P" or "S/P")
         {
-            int at = Places.FindWord(s, and);
-            if (at > 2 && at < 40 && (and.Length > 1 || and == "&" || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))
+            return ["salt", "pepper"];
+        }
+
+        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e", "&", "n", "'n'", "n'", "'n"])
+        {
+            int at = and[0] == '\'' ? s.IndexOf(and, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, and);
+            if (at > 2 && at < 40 && (and.Length > 1 || and == "&" || and == "n" && lang == "en" || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))
             {
                 return [s[..at].Trim(), s[(at + and.Length)..].Trim()];
             }
+        }
+
+        // "olio evo e aceto di vino bianco": two foods the table knows, and no one food of that name
+        string word = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        int joint = s.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+        if (joint > 2 && s.Length < 70 && joint == s.LastIndexOf(word, StringComparison.OrdinalIgnoreCase) && s.IndexOf(',') < 0 && s.IndexOf('(') < 0 && FoodIds.Match(s[..joint], lang) is not null && FoodIds.Match(s[(joint + word.Length)..], lang) is not null && FoodIds.Match(s, lang) is null)
+        {
+            return [s[..joint].Trim(), s[(joint + word.Length)..].Trim()];
         }
 
         // "Salz, Pfeffer": two names and nothing else

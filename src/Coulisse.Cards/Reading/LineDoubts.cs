@@ -15,6 +15,16 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: letters stand where digits should. Is it {read}?", [new Candidate(read, $"{read} {d.Food}"), new Candidate("another amount", line)], $"{read} or another amount", Weight(d)));
         }
 
+        if (d.Bare)
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: {Say(d.Amount)} of which unit? Grams are taken.", [new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}"), new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}")], $"{Say(d.Amount)} g or {Say(d.Amount)} ml", 10));
+        }
+
+        if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && Amounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && apart < 0.15 * a * own && d.Bought is null)
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: {Say(Math.Round(a * own, 1))} g and {Say(Math.Round(told.Number.Min * other, 1))} g are told for one amount. Which is meant?", [new Candidate($"{Say(Math.Round(a * own, 1))} g", $"{Say(Math.Round(a * own, 1))} g {d.Food}"), new Candidate($"{Say(Math.Round(told.Number.Min * other, 1))} g", $"{Say(Math.Round(told.Number.Min * other, 1))} g {d.Food}")], $"{Say(Math.Round(apart, 1))} g", apart));
+        }
+
         if (d.Minus)
         {
             string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();

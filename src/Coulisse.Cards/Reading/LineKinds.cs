@@ -29,6 +29,12 @@ internal static class LineKinds
             return LineKind.Heading;
         }
 
+        if (lang != "ja" && Layout.Looks.Statement(s, lang) && !char.IsAsciiDigit(s[0]) && !Layout.Looks.Amounted(s, lang) || Keeps(s))
+        {
+            // "Makes about 1.2 kg", "Keeps 5 days chilled": what is said of the whole, and no food
+            return LineKind.Note;
+        }
+
         if (Opens(s, "see ", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", "*", "※"))
         {
             return LineKind.Note;
@@ -42,6 +48,11 @@ internal static class LineKinds
 
         return LineKind.Ingredient;
     }
+
+    /// <summary>"À réserver au frais 48 h maximum", "We did 140 covers with this in March": a remark with a verb and a full stop or a time.</summary>
+    private static bool Keeps(string s) =>
+        s.Length > 12 && (Opens(s, "à réserver ", "à conserver ", "conserver ", "store ", "keep ", "haltbar ", "aufbewahren ", "conservar ", "conservare ", "da conservare ")
+        || s[^1] == '.' && Opens(s, "we ", "i ", "this ", "it ", "they ", "wir ", "nous ", "on ") && s.Count(c => c == ' ') > 5);
 
     /// <summary>True when a figure that is an amount stands anywhere.</summary>
     public static bool HasAmount(string s, string lang)

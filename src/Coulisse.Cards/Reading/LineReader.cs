@@ -60,7 +60,7 @@ internal static class LineReader
     private static List<Draft> Drafts(string s, string lang, bool why)
     {
         List<Draft> drafts = [];
-        s = Leaders.Plain(s);
+        s = FrontMarks.Spaced(Leaders.Plain(s));
         string? whole = null;
         foreach (string part in EachOf.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
         {

@@ -24,7 +24,7 @@ internal static class ManyAmounts
                 continue;
             }
 
-            string[] pieces = s.Split(mark, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+            string[] pieces = s.TrimEnd('.').Split(mark, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
             if (pieces.Length > 2 && mark == ", " && Amounts.At(pieces[^1], 0, lang) is null && FoodWords.IsPreparation(pieces[^1], lang))
             {
                 // "1 onion, 1 carrot, 1 celery stick, all diced"

@@ -150,9 +150,16 @@ internal static class PartReader
             i = Places.Skip(s, m.End);
         }
 
+        if (lang == "fr" && d.Unit is { Unit: "tin" } && i + 3 < s.Length && char.IsAsciiDigit(s[i]) && s[i + 1] == '/' && char.IsAsciiDigit(s[i + 2]) && s[i + 3] == ' ')
+        {
+            // "1 boîte 4/4 de pois chiches": the size of the tin
+            d.Graded(s[i..(i + 3)]);
+            i = Places.Skip(s, i + 3);
+        }
+
         int of = Of(s, i, lang);
         // "une gousse d'ail": the unit's word holds the food
-        return d.Unit?.Unit == "clove" && lang == "fr" ? "ail" + s[of..] : s[Places.Skip(s, of)..];
+        return d.Unit?.Unit == "clove" && lang == "fr" ? "ail " + s[Places.Skip(s, of)..] : s[Places.Skip(s, of)..];
     }
 
     private static bool PlainContainer(string s, int i, int end) => !s.AsSpan(i, end - i).StartsWith("pot", StringComparison.OrdinalIgnoreCase);

@@ -113,6 +113,15 @@ internal static class SideBySide
     private static string Bare(string name)
     {
         int at = name.AsSpan().IndexOfAnyInRange('0', '9');
+        foreach (string size in (ReadOnlySpan<string>)["half ", "full ", "small ", "large ", "single ", "double ", "petit ", "grand ", "petite ", "grande ", "kleine ", "große ", "pequeño ", "piccola ", "piccolo "])
+        {
+            if (name.Length > size.Length + 2 && name.StartsWith(size, StringComparison.OrdinalIgnoreCase))
+            {
+                // "Half sheet (40 x 30 cm)" and "Full sheet (60 x 40 cm)"
+                return at > size.Length + 2 ? name[size.Length..at].Trim(' ', ',', '(', '-', ':', 'ø') : name[size.Length..].Trim();
+            }
+        }
+
         // A code at the front ("C1 base") is a name, not a size.
         return at < 2 ? name : name[..at].Trim(' ', ',', '(', '-', ':', 'ø');
     }

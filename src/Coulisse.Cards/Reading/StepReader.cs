@@ -98,6 +98,12 @@ internal static class StepReader
                 continue;
             }
 
+            if (times.Count > 0 && Ends(before, "for the last", "during the last"))
+            {
+                // "18 min, vent open for the last 3 min": within the time before
+                continue;
+            }
+
             if (Offsets.Is(s, before, after))
             {
                 continue;
@@ -109,7 +115,7 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal)) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
             bool limit = Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
             bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
             if (least && temperatures.Count > 0 && before.Contains("or more for", StringComparison.Ordinal))
@@ -155,7 +161,9 @@ internal static class StepReader
             });
         }
 
-        foreach (string night in s.AsSpan().ContainsAny(AnyNight) ? Nights : [])
+        // "Retard o/n (12–16 hrs)": the night is told in hours.
+        bool toldNight = times.Exists(t => t.MinutesMin is >= 480 and <= 1440);
+        foreach (string night in !toldNight && s.AsSpan().ContainsAny(AnyNight) ? Nights : [])
         {
             if (Places.FindWord(s, night) is var at and >= 0)
             {

@@ -8,7 +8,21 @@ internal static class UnitFirst
     /// <summary>Takes the amount off the end; the line itself when it has none.</summary>
     public static string Take(string s, string lang, Draft d)
     {
-        if (lang is not ("it" or "es" or "fr") || s.Length < 5 || !char.IsAsciiDigit(s[^1]))
+        if (lang == "ja" || s.Length < 5)
+        {
+            return s;
+        }
+
+        // "panna g 250 semimontata": a word or two behind the figure are what is done to it
+        int digits = s.AsSpan().LastIndexOfAnyInRange('0', '9');
+        string tail = digits > 3 ? s[(digits + 1)..] : "";
+        if (tail.Length > 1 && tail[0] == ' ' && lang != "en" && tail.Length < 24 && FoodWords.IsPreparation(tail.Trim(), lang) && Take(s[..(digits + 1)], lang, d) is var taken && taken.Length <= digits)
+        {
+            d.Prepare(tail.Trim());
+            return taken;
+        }
+
+        if (!char.IsAsciiDigit(s[^1]))
         {
             return s;
         }

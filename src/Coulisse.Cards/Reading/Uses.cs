@@ -23,6 +23,11 @@ internal static class Uses
     /// <summary>Takes a purpose off the end of a food: "Öl zum Ausbacken", "flour for dusting".</summary>
     public static void TakeFrom(Draft d, string lang)
     {
+        if (lang == "en")
+        {
+            TakeTo(d);
+        }
+
         foreach (string o in Openers(lang))
         {
             int at = Places.FindWord(d.Food, o, 2);
@@ -37,6 +42,21 @@ internal static class Uses
                     d.Food = d.Food[..at].TrimEnd(' ', ',');
                     return;
                 }
+            }
+        }
+    }
+
+    /// <summary>"flaky sea salt to finish", "double cream to cover": an English purpose without a comma.</summary>
+    private static void TakeTo(Draft d)
+    {
+        foreach (string use in (ReadOnlySpan<string>)[" to finish", " to serve", " to garnish", " to decorate", " to dust", " to cover", " to glaze", " to season"])
+        {
+            if (d.Food.Length > use.Length + 2 && d.Food.EndsWith(use, StringComparison.OrdinalIgnoreCase))
+            {
+                d.Use ??= use.Trim();
+                d.Tokens?.Add(new ReadToken(use.Trim(), "use", use.Trim()));
+                d.Food = d.Food[..^use.Length].TrimEnd(' ', ',');
+                return;
             }
         }
     }

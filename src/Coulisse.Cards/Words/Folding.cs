@@ -145,6 +145,11 @@ internal static class Folding
             case '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212' or '\uFF0D': b.Append('-'); break;
             case '\u301C' or '\uFF5E': b.Append('~'); break;
             case '\u2044' or '\u2215': b.Append('/'); break;
+            case '\uFB00': b.Append("ff"); break;
+            case '\uFB01': b.Append("fi"); break;
+            case '\uFB02': b.Append("fl"); break;
+            case '\uFB03': b.Append("ffi"); break;
+            case '\uFB04': b.Append("ffl"); break;
             case '\u33C4': b.Append("cc"); break;
             case '\u2103': b.Append("°C"); break;
             case '\u2109': b.Append("°F"); break;

@@ -28,6 +28,7 @@ internal static class Misprints
 
         bool ends = i >= s.Length || !char.IsLetter(s[i]) || (s[i] is 'g' or 'l' && (i + 1 >= s.Length || !char.IsLetter(s[i + 1]))) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg");
         bool alone = n == 1 && real == 0 && i == at + 1 && i + 1 < s.Length && s[i] == ' ' && s[at] is 'I' or 'l' && Lexicon.LongestUnit(s, i + 1, "en", out int unit) is { Kind: "spoon" or "mass" or "volume" } && unit < s.Length;
+        alone |= n == 2 && real == 0 && s[at] is 'l' or 'I' && Lexicon.LongestUnit(s, Places.Skip(s, i), "en", out int behind) is { Kind: "mass" or "volume" } && behind < s.Length;
         bool shape = mended > 0 && n > 0 && ends && (real > 0 || alone || (n > 2 && digits[1] == '.'));
         return shape && double.TryParse(digits[..n], NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             ? new Numeral(value, null, i) { Repaired = true }
