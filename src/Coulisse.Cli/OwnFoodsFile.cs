@@ -1,4 +1,5 @@
 using System.Text;
+using Coulisse.Flows;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Labels;
 using Coulisse.Matter.Foods;
@@ -9,7 +10,15 @@ namespace Coulisse.Cli;
 internal static class OwnFoodsFile
 {
     /// <summary>Name of the file.</summary>
-    public const string Name = Flows.OwnFoodsBeside.Name;
+    public const string Name = OwnFoodsBeside.Name;
+
+    /// <summary>A food by its name, the table in the folder one stands in before those that ship.</summary>
+    /// <exception cref="ArgumentException">There is no such food, or that table cannot be used.</exception>
+    public static Food Named(string name)
+    {
+        FoodTable table = OwnFoodsBeside.In(".").Match(t => t, problems => throw new ArgumentException($"{problems[0].Message} {problems[0].Hint}"));
+        return table.Match(name, "en") is { } match ? table.Find(match.Id)! : throw new ArgumentException($"\"{name}\" is not in our food table.");
+    }
 
     /// <summary>Foods to weigh a card with: those that ship, with the table beside the card laid over when there is one; null, with the exit code, when it cannot be used.</summary>
     public static FoodTable? Beside(string card, out int exit)

@@ -29,9 +29,12 @@ public sealed record HeatAnswered(CoreHeating Run, ImmutableArray<string> Assume
 public static class HeatFlow
 {
     /// <summary>Works it out, or says what is wrong.</summary>
-    public static Parsed<HeatAnswered> Of(HeatAsked asked)
+    /// <param name="asked">What is asked.</param>
+    /// <param name="foods">Foods of the house; null for those that ship.</param>
+    public static Parsed<HeatAnswered> Of(HeatAsked asked, FoodTable? foods = null)
     {
         ArgumentNullException.ThrowIfNull(asked);
+        FoodTable table = foods ?? FoodTable.Default;
         if (!Enum.TryParse(asked.Shape, ignoreCase: true, out SolidShape shape) || !Enum.IsDefined(shape))
         {
             return Fail($"“{asked.Shape}” is no shape known here.", "Choose slab, cylinder, sphere or brick.");
@@ -41,7 +44,7 @@ public static class HeatFlow
         (double best, double slow, double bestK, double slowK) = (1.4e-7, 0.995e-7, 0.48, 0.4);
         if (asked.Food.Trim().Length > 0)
         {
-            if (FoodTable.Default.Match(asked.Food.Trim(), "en") is not { } match || FoodTable.Default.Find(match.Id) is not { } food || ThermalParts.Of(food.Composition) is not { } parts)
+            if (table.Match(asked.Food.Trim(), "en") is not { } match || table.Find(match.Id) is not { } food || ThermalParts.Of(food.Composition) is not { } parts)
             {
                 return Fail($"“{asked.Food}” is not in the food table, or its composition is not held well enough.", "Leave the food empty: then a moist food is taken, best and slowest.");
             }

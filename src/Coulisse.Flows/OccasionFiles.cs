@@ -3,6 +3,7 @@ using System.Text;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using Coulisse.Cards.Reading;
+using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Matter.Foods;
 using NodaTime;
@@ -51,7 +52,7 @@ public static class OccasionFiles
                 CardReader.Read(new CardText(card, path)).Match(d => { dishes.Add((path, d with { Foods = Laid(foods, path, problems) })); return 0; }, p => { problems.AddRange(p); return 0; });
             }
 
-            return problems.Count > 0 ? new Parsed<Occasion>.Failed([.. problems]) : OccasionBuilder.Build(house is null ? s : House.Under(s, house), _ => null, dishes.ToImmutable());
+            return problems.Count > 0 ? new Parsed<Occasion>.Failed([.. problems]) : Sound(OccasionBuilder.Build(house is null ? s : House.Under(s, house), _ => null, dishes.ToImmutable()));
         }, p => new Parsed<Occasion>.Failed(p));
 
     // A table that cannot be read is said once; no card is weighed with half of it.
@@ -76,7 +77,19 @@ public static class OccasionFiles
         }
 
         Parsed<Occasion> built = OccasionBuilder.Build(sheet, Card, alone);
-        return problems.Count == 0 ? built : new Parsed<Occasion>.Failed([.. problems]);
+        return problems.Count == 0 ? Sound(built) : new Parsed<Occasion>.Failed([.. problems]);
+    }
+
+    // Parts that take from one another in a circle, a weight of nothing, shares above the whole: no plan, order, cost or paper is built on such a card.
+    private static Parsed<Occasion> Sound(Parsed<Occasion> built)
+    {
+        if (built is not Parsed<Occasion>.Ok(var occasion))
+        {
+            return built;
+        }
+
+        Problem[] faults = [.. occasion.Dishes.DistinctBy(d => d.Dish).SelectMany(d => Soundness.Of(Weighing.Weigh(d.Dish)).Select(p => p with { Message = $"{(d.CardPath.Length > 0 ? d.CardPath : d.Name)}: {p.Message}" }))];
+        return faults.Length == 0 ? built : new Parsed<Occasion>.Failed([.. faults]);
     }
 
     private static string? ReadText(string path)

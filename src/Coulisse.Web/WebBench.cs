@@ -108,6 +108,7 @@ public static class WebBench
         app.MapPrices();
         app.MapOrders();
         app.MapWorkings();
+        app.MapTry();
         app.MapVersions();
         if (options.Network)
         {

@@ -31,6 +31,7 @@ public sealed class EveryPageJourney
     [InlineData("/cards/{card}")]
     [InlineData("/cards/{card}/weigh?for=8+plates")]
     [InlineData("/cards/{card}/workings")]
+    [InlineData("/cards/{card}/try?targets=fat+at+most+10+%25")]
     [InlineData("/cards/{card}/versions")]
     [InlineData("/compare/{card}")]
     [InlineData("/trials/{card}")]

@@ -16,7 +16,7 @@ import unicodedata
 
 ML = {"cup": 236.5882365, "tbsp": 14.78676478125, "tsp": 4.92892159375, "fl oz": 29.5735295625}
 PARTS = ["water", "protein", "fat", "sat", "carbohydrate", "sugars", "sucrose", "glucose", "fructose", "lactose", "maltose",
-         "starch", "fibre", "polyols", "alcohol", "acid", "ash", "sodium", "potassium", "calcium", "iron", "vitc", "trans", "cholesterol"]
+         "starch", "fibre", "polyols", "alcohol", "acid", "ash", "sodium", "potassium", "calcium", "iron", "vitc", "trans", "cholesterol", "vitd", "vita"]
 STATES = ["packed", "unpacked", "sifted", "unsifted", "chopped", "grated", "ground", "sliced", "shredded", "whipped", "crumbled", "diced", "mashed", "whole", "halves", "slivered"]
 COUNTS = ["small", "medium", "large", "extra large", "clove", "stalk", "sprig", "leaf", "slice", "stick", "head", "bulb", "ear", "spear", "fruit"]
 
@@ -50,7 +50,8 @@ def from_sr28(r):
     p = dict(water=g("water_g"), protein=g("protein_g"), fat=g("fat_g"), sat=g("sat_g"), carbohydrate=available, sugars=sugars,
              sucrose=g("sucrose_g"), glucose=g("glucose_g"), fructose=g("fructose_g"), lactose=g("lactose_g"), maltose=g("maltose_g"),
              starch=starch, fibre=fibre, alcohol=g("alcohol_g"), ash=g("ash_g"), sodium=g("sodium_mg"),
-             potassium=g("potassium_mg"), calcium=g("calcium_mg"), iron=g("iron_mg"), vitc=g("vit_c_mg"), trans=g("trans_g"), cholesterol=g("cholesterol_mg"))
+             potassium=g("potassium_mg"), calcium=g("calcium_mg"), iron=g("iron_mg"), vitc=g("vit_c_mg"), trans=g("trans_g"), cholesterol=g("cholesterol_mg"),
+             vitd=g("vit_d_ug"), vita=g("vit_a_rae_ug"))
     # Where only the total of a milk's sugars is held, it is lactose.
     if r["group"].startswith("Dairy") and sugars is not None and p["lactose"] is None and "weet" not in r["description"]:
         p["lactose"] = sugars
@@ -63,7 +64,7 @@ def from_ciqual(r):
              sugars=g("sugars_g"), sucrose=g("sucrose_g"), glucose=g("glucose_g"), fructose=g("fructose_g"), lactose=g("lactose_g"),
              maltose=g("maltose_g"), starch=g("starch_g"), fibre=g("fibre_g"), polyols=g("polyols_g"), alcohol=g("alcohol_g"),
              acid=g("organic_acids_g"), ash=g("ash_g"), sodium=g("sodium_mg"), potassium=g("potassium_mg"), calcium=g("calcium_mg"),
-             iron=g("iron_mg"), vitc=g("vit_c_mg"), cholesterol=g("cholesterol_mg"))
+             iron=g("iron_mg"), vitc=g("vit_c_mg"), cholesterol=g("cholesterol_mg"), vitd=g("vit_d_ug"))
     # Plants hold no cholesterol to speak of; where the table left it out, it is none.
     if p["cholesterol"] is None and r["group"].startswith(("fruits", "cereal")) or r["subgroup"] in ("spices", "herbs", "vegetable oils", "sugars and honey"):
         p["cholesterol"] = 0.0
@@ -232,6 +233,8 @@ def main():
             parts = {k: float(v) for k, v in (x.split("=") for x in source[2:].split(","))}
             if parts.get("fat") == 0:
                 parts["trans"], parts["cholesterol"] = 0.0, 0.0
+                # What dissolves in fat alone is not in a pure substance without any.
+                parts["vitd"], parts["vita"] = 0.0, 0.0
             cite = "our own parts"
         if "acid" in extras:
             parts["acid"] = float(extras["acid"])
@@ -314,7 +317,7 @@ def main():
                 "# Source: column source cites each row: USDA National Nutrient Database for Standard Reference, Release 28 (2016), by NDB number; ANSES, Ciqual table 2020, by code; MEXT, Standard Tables of Food Composition in Japan 2020, by code; or our own parts, said so in why\n"
                 "# Licence: USDA public domain; Ciqual Licence Ouverte 2.0 (name ANSES, Ciqual 2020); Japan standard terms of use of the government 2.0 (name the ministry); our words CC0-1.0\n"
                 "# Opened: 2026-11-25\n"
-                "# Units: g per 100 g edible part, mineral columns, vitc and cholesterol in mg; added 1 when all sugars are added ones, 0 when none; carbohydrate without fibre; densities g/mL as state=value; units in g each, edible part; edible in percent of the bought weight; * marks an assumed figure; empty is not held\n"
+                "# Units: g per 100 g edible part, mineral columns, vitc and cholesterol in mg, vitd and vita (retinol activity equivalents) in micrograms; added 1 when all sugars are added ones, 0 when none; carbohydrate without fibre; densities g/mL as state=value; units in g each, edible part; edible in percent of the bought weight; * marks an assumed figure; empty is not held\n"
                 "# Made by: tools/foods/make_foods.py\n")
         o.write("\t".join(["id", "en", "fr", "de", "es", "it", "ja", "source", "why", "nfactor", *PARTS, "added", "density", "units", "edible", "contains", "depends", "class"]) + "\n")
         for r in rows:

@@ -32,7 +32,12 @@ internal static class FoodsCommand
                 return Input.Fail(Exit.Usage, "name part of a food, or --card FILE.");
             }
 
-            IReadOnlyList<FoundFood> found = FoodSearch.Default.Find(typed, Most);
+            if (OwnFoodsFile.Beside("-", out int unread) is not { } foods)
+            {
+                return unread;
+            }
+
+            IReadOnlyList<FoundFood> found = FoodSearch.In(foods, typed, Most);
             bool apart = found.Count > 0 && found[0].Rank > 3;
             if (found.Count == 0)
             {
@@ -74,7 +79,7 @@ internal static class FoodsCommand
 
         return TextBytes.Read(bytes).Match(
             text => Incoming.ToCard(text, file).Match(CardReader.Read, problems => new Parsed<Dish>.Failed(problems)).Match(
-                dish => Named(dish, json),
+                dish => OwnFoodsFile.Beside(file, out int unread) is { } foods ? Named(dish with { Foods = foods }, json) : unread,
                 problems => Input.Fail(file, problems)),
             problems => Input.Fail(file, problems));
     }
@@ -82,7 +87,7 @@ internal static class FoodsCommand
     private static int Named(Dish dish, bool json)
     {
         (int Line, FoodAmount Food, IReadOnlyList<FoundFood> Near)[] rows = [.. dish.Components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient)
-            .SelectMany(l => l.Foods.Where(f => f.FromComponent is null && f.Food.Length > 0).Select(f => (l.Span.Line, f, f.FoodId is null ? FoodSearch.Default.DidYouMean(f.Food, 3) : (IReadOnlyList<FoundFood>)[])))];
+            .SelectMany(l => l.Foods.Where(f => f.FromComponent is null && f.Food.Length > 0).Select(f => f with { FoodId = dish.Row(f)?.Id }).Select(f => (l.Span.Line, f, f.FoodId is null ? FoodSearch.Default.DidYouMean(f.Food, 3) : (IReadOnlyList<FoundFood>)[])))];
         if (json)
         {
             return Input.Json(new { schema = "coulisse/foods/1", foods = rows.Select(r => new { line = r.Line, food = r.Food.Food, r.Food.FoodId, confidence = r.Food.FoodConfidence, didYouMean = r.Near.Select(n => n.Id) }) });

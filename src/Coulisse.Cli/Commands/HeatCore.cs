@@ -103,7 +103,7 @@ internal static class HeatCore
         (double best, double slow, double bestK, double slowK) = (1.4e-7, 0.995e-7, 0.48, 0.4);
         if (p.GetValue(Food) is { } name)
         {
-            Food food = FoodTable.Default.Match(name, "en") is { } match ? FoodTable.Default.Find(match.Id)! : throw new ArgumentException($"\"{name}\" is not in our food table.");
+            Food food = OwnFoodsFile.Named(name);
             ThermalParts parts = ThermalParts.Of(food.Composition) ?? throw new ArgumentException($"The composition of {food.Name} is not held well enough.");
             ThermalProperties t = ThermalProperties.Of(parts, Temperature.FromCelsius(Math.Clamp((start.Celsius + medium.Celsius) / 2, 0, 120)));
             (best, slow, bestK, slowK) = (t.FastDiffusivity.SquareMetresPerSecond, t.SlowDiffusivity.SquareMetresPerSecond, t.Fast.WattsPerMetreKelvin, t.Slow.WattsPerMetreKelvin);

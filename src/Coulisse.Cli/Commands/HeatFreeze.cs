@@ -24,7 +24,7 @@ internal static class HeatFreeze
         {
             double h = p.GetValue(HeatCore.H) ?? throw new ArgumentException("Say --h: still freezer air 8, fan 20, blast freezer 40, stirred bath 95 W/(m²·K).");
             string name = p.GetValue(HeatCore.Food) ?? throw new ArgumentException("Say --food: how much ice it makes depends on what it is.");
-            Food food = FoodTable.Default.Match(name, "en") is { } match ? FoodTable.Default.Find(match.Id)! : throw new ArgumentException($"\"{name}\" is not in our food table.");
+            Food food = OwnFoodsFile.Named(name);
             ThermalParts parts = ThermalParts.Of(food.Composition) ?? throw new ArgumentException($"The composition of {food.Name} is not held well enough.");
             Temperature start = Temperature.FromCelsius(p.GetValue(HeatCore.Start));
             Temperature medium = Temperature.FromCelsius(p.GetValue(HeatCore.Medium));

@@ -55,8 +55,17 @@ internal static class HeatMix
 
         string name = food!.Food;
         bool ice = name.Contains("ice", StringComparison.OrdinalIgnoreCase) && name.Split(' ').Any(w => w.Equals("ice", StringComparison.OrdinalIgnoreCase));
-        Food? known = ice ? FoodTable.Default.Find("water") : FoodTable.Default.Match(name, "en") is { } m ? FoodTable.Default.Find(m.Id) : null;
-        why = $"“{name}” is not in the food table.";
+        Food? known;
+        try
+        {
+            known = ice ? FoodTable.Default.Find("water") : OwnFoodsFile.Named(name);
+            why = "";
+        }
+        catch (ArgumentException e)
+        {
+            (known, why) = (null, e.Message);
+        }
+
         if (known is null)
         {
             return null;

@@ -24,7 +24,7 @@ internal static class ReachCommand
         command.SetAction(parsed =>
         {
             string path = parsed.GetRequiredValue(card);
-            MayMove?[] moves = [.. (parsed.GetValue(move) ?? []).Select(Move)];
+            MayMove?[] moves = [.. (parsed.GetValue(move) ?? []).Select(MayMove.Read)];
             if (moves.Any(m => m is null))
             {
                 return Input.Fail(Exit.Usage, "--move takes a food, or a food and its bounds in grams: \"water=0..400\".");
@@ -36,20 +36,6 @@ internal static class ReachCommand
                     problems => Input.Fail(path, problems)));
         });
         return command;
-    }
-
-    private static MayMove? Move(string text)
-    {
-        int eq = text.LastIndexOf('=');
-        if (eq < 0)
-        {
-            return new MayMove(text.Trim());
-        }
-
-        string[] ends = text[(eq + 1)..].Replace("g", "", StringComparison.OrdinalIgnoreCase).Split("..", StringSplitOptions.TrimEntries);
-        return ends.Length == 2 && double.TryParse(ends[0], NumberStyles.Float, CultureInfo.InvariantCulture, out double low) && double.TryParse(ends[1], NumberStyles.Float, CultureInfo.InvariantCulture, out double high) && low >= 0 && high >= low
-            ? new MayMove(text[..eq].Trim(), low, high)
-            : null;
     }
 
     private static int Json(string title, TargetAnswer a, WhatMoves moves)

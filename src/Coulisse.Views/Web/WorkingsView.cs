@@ -20,6 +20,15 @@ namespace Coulisse.Views.Web;
 /// <param name="Missing">What could not be worked out, and why.</param>
 public sealed record WorkingsView(string Id, string Title, ImmutableArray<ChartView> Charts, ImmutableArray<FigureRow> Figures, ImmutableArray<string> Missing)
 {
+    /// <summary>Each component as mixed and after its steps.</summary>
+    public ImmutableArray<MixtureView> Mixtures { get; init; } = [];
+
+    /// <summary>What a label says; null where nothing can be worked out.</summary>
+    public LabelView? Label { get; init; }
+
+    /// <summary>Height above the sea that boiled sugar is judged for, m.</summary>
+    public double Metres { get; init; }
+
     private static readonly string[] Kinds = ["water", "fat", "sugars", "protein", "rest"];
 
     /// <summary>Works a card out.</summary>

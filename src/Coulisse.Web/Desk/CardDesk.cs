@@ -4,6 +4,7 @@ using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Method;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Plating;
 using Coulisse.Kitchen.Safety;
@@ -62,8 +63,11 @@ internal static class CardDesk
         string known = DeskView.Codes.Any(c => c.Key == code) ? code : DeskView.Codes[0].Key;
         WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
         Batch? batch = scaledFor.Length > 0 ? Scale(weighed, scaledFor, faults) : null;
-        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB"), Balanced(weighed, batch)) with { Faults = [.. faults] };
+        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB"), Balanced(weighed, batch)) with { Faults = [.. faults, .. Impossible(weighed)] };
     }
+
+    // What no figure may be built on: the mixture and the label refuse it, so the card says it while it is written.
+    private static IEnumerable<string> Impossible(WeighedDish weighed) => MadeDish.Faults(weighed).Select(p => string.Create(CultureInfo.InvariantCulture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"));
 
     // Whether the parts come out even for the plates that the card, or the sentence above it, asks for.
     private static ImmutableArray<PartBalance> Balanced(WeighedDish weighed, Batch? batch)

@@ -44,7 +44,7 @@ internal static class DeskEndpoints
                 view => new RazorComponentResult<WeighPage>(new { View = view }),
                 problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
 
-    private static async Task<IResult> FileAsync(KitchenStore store, CancellationToken cancel, string q = "")
+    private static async Task<IResult> FileAsync(KitchenStore store, KitchenBook book, CancellationToken cancel, string q = "")
     {
         List<DocumentHead> found = await store.SearchAsync(DocumentKind.Card, q, 100, cancel);
         string says = found.Count switch
@@ -56,7 +56,7 @@ internal static class DeskEndpoints
         };
         return new RazorComponentResult<CardFilePage>(new
         {
-            View = new CardFileView(q, says, [.. found.Select(h => new CardFileRow("/cards/" + h.Id, h.Title, string.Create(CultureInfo.InvariantCulture, $"version {h.Version}, {h.Changed:yyyy-MM-dd}")))]) { Elsewhere = await Elsewhere.FindAsync(store, q, cancel) },
+            View = new CardFileView(q, says, [.. found.Select(h => new CardFileRow("/cards/" + h.Id, h.Title, string.Create(CultureInfo.InvariantCulture, $"version {h.Version}, {h.Changed:yyyy-MM-dd}")))]) { Elsewhere = await Elsewhere.FindAsync(store, await book.FoodsAsync(cancel), q, cancel) },
         });
     }
 

@@ -11,7 +11,7 @@ internal static class Elsewhere
 {
     private const int Most = 20;
 
-    public static async Task<ImmutableArray<FoundElsewhere>> FindAsync(KitchenStore store, string q, CancellationToken cancel)
+    public static async Task<ImmutableArray<FoundElsewhere>> FindAsync(KitchenStore store, FoodTable foods, string q, CancellationToken cancel)
     {
         if (string.IsNullOrWhiteSpace(q))
         {
@@ -41,7 +41,7 @@ internal static class Elsewhere
             new("Trials", [.. trials]),
             new("Records", [.. records]),
             // a name a letter off is a guess; here only what holds the words
-            new("Foods", [.. FoodSearch.Default.Find(q, 8).Where(f => f.Rank < 4).Select(f => new CardFileRow("/kitchen/foods?q=" + Uri.EscapeDataString(f.Name), f.Name, f.Alias == f.Name ? "" : f.Alias))]),
+            new("Foods", [.. FoodSearch.In(foods, q, 8).Where(f => f.Rank < 4).Select(f => new CardFileRow("/kitchen/foods?q=" + Uri.EscapeDataString(f.Name), f.Name, f.Alias == f.Name ? "" : f.Alias))]),
         ];
         return [.. all.Where(f => !f.Rows.IsEmpty)];
     }

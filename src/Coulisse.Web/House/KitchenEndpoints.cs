@@ -1,6 +1,5 @@
 using System.Globalization;
 using Coulisse.Cards;
-using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Pages;
@@ -19,7 +18,7 @@ internal static class KitchenEndpoints
         app.MapPost("/kitchen", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapPost("/kitchen/own-foods", OwnFoodsAsync).DisableAntiforgery();
         app.MapPost("/kitchen/settings", SettingsAsync).DisableAntiforgery();
-        app.MapGet("/kitchen/foods", Foods);
+        app.MapGet("/kitchen/foods", FoodsAsync);
     }
 
     private static async Task<IResult> PageAsync(KitchenBook book, CancellationToken cancel, int both = 0)
@@ -66,5 +65,5 @@ internal static class KitchenEndpoints
         return Results.Redirect("/kitchen");
     }
 
-    private static RazorComponentResult<FoodsPage> Foods(string q = "") => new(new { View = FoodsView.Find(FoodTable.Default, q, CultureInfo.GetCultureInfo("en-GB")) });
+    private static async Task<RazorComponentResult<FoodsPage>> FoodsAsync(KitchenBook book, CancellationToken cancel, string q = "") => new(new { View = FoodsView.Find(await book.FoodsAsync(cancel), q, CultureInfo.GetCultureInfo("en-GB")) });
 }

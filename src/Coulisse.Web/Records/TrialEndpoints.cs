@@ -6,9 +6,11 @@ using Coulisse.Flows;
 using Coulisse.Formats.In;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Trials;
+using Coulisse.Matter.Foods;
 using Coulisse.Matter.Heat;
 using Coulisse.Store;
 using Coulisse.Views.Web;
+using Coulisse.Web.House;
 using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -27,12 +29,12 @@ internal static class TrialEndpoints
         app.MapGet("/trials/{card}/{id}/{file}", FileAsync);
     }
 
-    private static async Task<IResult> PageAsync(string card, KitchenStore store, CancellationToken cancel)
-        => await ViewAsync(store, card, null, [], cancel) is { } view ? Page(view) : Results.NotFound();
+    private static async Task<IResult> PageAsync(string card, KitchenStore store, KitchenBook book, CancellationToken cancel)
+        => await ViewAsync(store, book, card, null, [], cancel) is { } view ? Page(view) : Results.NotFound();
 
     private static RazorComponentResult<TrialsPage> Page(TrialsView view, int status = StatusCodes.Status200OK) => new(new { View = view }) { StatusCode = status };
 
-    private static async Task<TrialsView?> ViewAsync(KitchenStore store, string card, string? sheet, ImmutableArray<string> problems, CancellationToken cancel)
+    private static async Task<TrialsView?> ViewAsync(KitchenStore store, KitchenBook book, string card, string? sheet, ImmutableArray<string> problems, CancellationToken cancel)
     {
         if (await store.OpenDocumentAsync(card, cancel) is not { Kind: DocumentKind.Card } kept)
         {
@@ -42,7 +44,9 @@ internal static class TrialEndpoints
         TrialShelf shelf = new(store);
         TrialSummary? summary = await shelf.SummaryAsync(card, null, cancel);
         ImmutableArray<(KeptTrial Kept, Trial Trial)> all = await shelf.OfAsync(card, cancel);
-        string blank = CardReader.Read(new CardText(kept.Text, kept.Title)).Match(dish => BlankTrial.Of(Weighing.Weigh(dish), 1, kept.Version), _ => $"# Trial of {kept.Title}\n");
+        FoodTable foods = await book.FoodsAsync(cancel);
+        string? measures = await book.MeasuresAsync(cancel) is { Length: > 0 } own ? own : null;
+        string blank = CardReader.Read(new CardText(kept.Text, kept.Title)).Match(dish => BlankTrial.Of(Weighing.Weigh(dish, measures, foods), 1, kept.Version), _ => $"# Trial of {kept.Title}\n");
         string says = summary is null ? "Not tried yet." : string.Create(English, $"{summary.Trials} trials of version {all.Max(t => t.Kept.CardVersion)}. {(summary.Standardised ? "Standardised: " : "Not standardised: ")}{summary.Why}");
         return new TrialsView(kept.Title, "Trials", "/trials/" + card, "/cards/" + card, says, TrialsView.Of(summary, English),
             Rows(card, all),
@@ -55,7 +59,7 @@ internal static class TrialEndpoints
     private static ImmutableArray<TrialRow> Rows(string card, ImmutableArray<(KeptTrial Kept, Trial Trial)> all)
         => [.. all.Select(t => new TrialRow($"/trials/{card}/{t.Kept.Id}", string.Create(CultureInfo.InvariantCulture, $"{t.Trial.Made?.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture) ?? t.Kept.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"), string.Create(English, $"version {t.Kept.CardVersion}{(t.Trial.By.Length > 0 ? ", " + t.Trial.By : "")}, {t.Trial.Good switch { true => "good run", false => "not a good run", null => "not judged" }}")))];
 
-    private static async Task<IResult> KeepAsync(string card, HttpContext context, KitchenStore store, CancellationToken cancel)
+    private static async Task<IResult> KeepAsync(string card, HttpContext context, KitchenStore store, KitchenBook book, CancellationToken cancel)
     {
         if (!context.Request.HasFormContentType)
         {
@@ -93,7 +97,7 @@ internal static class TrialEndpoints
             wrong.AddRange(((Parsed<string>.Failed)kept).Problems.Select(Words));
         }
 
-        return await ViewAsync(store, card, sheet, [.. wrong], cancel) is { } view ? Page(view, StatusCodes.Status422UnprocessableEntity) : Results.NotFound();
+        return await ViewAsync(store, book, card, sheet, [.. wrong], cancel) is { } view ? Page(view, StatusCodes.Status422UnprocessableEntity) : Results.NotFound();
     }
 
     private static async Task<IResult> SheetAsync(string card, string id, KitchenStore store, CancellationToken cancel)

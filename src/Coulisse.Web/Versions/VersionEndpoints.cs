@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Desk;
+using Coulisse.Web.House;
 using Coulisse.Web.Pages;
 using Coulisse.Web.People;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -35,7 +37,7 @@ internal static class VersionEndpoints
             ? new RazorComponentResult<VersionsPage>(new { View = new VersionsView(id, BackTo(d.Kind, id), d.Title, [.. (await store.VersionsAsync(id, cancel)).Select(v => new VersionRow(v.Version, Says(v)))]) })
             : Results.NotFound();
 
-    private static async Task<IResult> CompareAsync(string id, KitchenStore store, CancellationToken cancel, int from = 0, int to = 0, bool both = false)
+    private static async Task<IResult> CompareAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel, int from = 0, int to = 0, bool both = false)
     {
         if (await store.OpenDocumentAsync(id, cancel) is not { } d)
         {
@@ -49,7 +51,9 @@ internal static class VersionEndpoints
             return Results.NotFound();
         }
 
-        (ImmutableArray<ComparedWeight> weights, int equal) = d.Kind == DocumentKind.Card && CardDesk.Batch(a.Text, "", "") is Parsed<Batch>.Ok(var x) && CardDesk.Batch(b.Text, "", "") is Parsed<Batch>.Ok(var y)
+        FoodTable foods = await book.FoodsAsync(cancel);
+        string measures = await book.MeasuresAsync(cancel);
+        (ImmutableArray<ComparedWeight> weights, int equal) = d.Kind == DocumentKind.Card && CardDesk.Batch(a.Text, "", measures, null, foods) is Parsed<Batch>.Ok(var x) && CardDesk.Batch(b.Text, "", measures, null, foods) is Parsed<Batch>.Ok(var y)
             ? CompareView.WeightsOf(x.Weighed, y.Weighed, Culture)
             : ([], 0);
         return new RazorComponentResult<ComparePage>(new { View = new CompareView(id, BackTo(d.Kind, id), d.Title, Says(a), Says(b), older, newer, d.Version, both, weights, equal, TextDifference.Of(a.Text, b.Text)) });

@@ -2,6 +2,10 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Flows;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Labels;
+using Coulisse.Kitchen.Method;
+using Coulisse.Kitchen.Trials;
+using Coulisse.Matter.Foods;
 using Coulisse.Store;
 using Coulisse.Views.Charts;
 using Coulisse.Views.Web;
@@ -22,17 +26,30 @@ internal static class WorkingsEndpoints
     {
         app.MapGet("/cards/{id}/workings", PageAsync);
         app.MapGet("/cards/{id}/workings/{chart}.svg", DrawingAsync);
-        app.MapGet("/workings/heat", Heat);
-        app.MapGet("/workings/heat/{chart}.svg", HeatDrawing);
+        app.MapGet("/workings/heat", HeatAsync);
+        app.MapGet("/workings/heat/{chart}.svg", HeatDrawingAsync);
     }
 
-    private static async Task<WorkingsView?> ViewAsync(string id, string scaledFor, string measures, KitchenStore store, KitchenBook book, CancellationToken cancel)
-        => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d && CardDesk.Batch(d.Text, scaledFor, measures, null, await book.FoodsAsync(cancel)) is Parsed<Batch>.Ok(var batch)
-            ? WorkingsView.From(id, batch, await book.PricesAsync(cancel), Culture)
-            : null;
+    private const double Highest = 5000;
 
-    private static async Task<IResult> PageAsync(HttpContext context, string id, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
-        => await ViewAsync(id, scaledFor, measures, store, book, cancel) is { } view ? new RazorComponentResult<WorkingsPage>(new { View = view, Tail = context.Request.QueryString.Value ?? "" }) : Results.NotFound();
+    private static async Task<WorkingsView?> ViewAsync(string id, string scaledFor, string measures, KitchenStore store, KitchenBook book, CancellationToken cancel, double metres = 0)
+    {
+        if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } d || CardDesk.Batch(d.Text, scaledFor, measures, null, await book.FoodsAsync(cancel)) is not Parsed<Batch>.Ok(var batch))
+        {
+            return null;
+        }
+
+        // What a part loses in the oven is the card's own figure, else what trials weighed, else what its kind loses.
+        UnstatedLoss loss = TrialLosses.Of(batch.Weighed.Dish, [.. (await new TrialShelf(store).OfAsync(id, cancel)).Select(t => t.Trial)]);
+        double height = Math.Clamp(metres, 0, Highest);
+        return WorkingsView.From(id, batch, await book.PricesAsync(cancel), Culture) with
+        {
+            Mixtures = MixtureView.Of(batch.Weighed, loss, height, Culture), Label = LabelView.Of(batch.Weighed, AllergenNames.RegimeOf(await book.CodeAsync(cancel)), loss), Metres = height,
+        };
+    }
+
+    private static async Task<IResult> PageAsync(HttpContext context, string id, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "", string metres = "")
+        => await ViewAsync(id, scaledFor, measures, store, book, cancel, Number(metres) ?? 0) is { } view ? new RazorComponentResult<WorkingsPage>(new { View = view, Tail = context.Request.QueryString.Value ?? "", Kept = new[] { ("for", scaledFor), ("measures", measures) }.Where(k => k.Item2.Length > 0).ToArray() }) : Results.NotFound();
 
     private static async Task<IResult> DrawingAsync(string id, string chart, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
         => Drawing((await ViewAsync(id, scaledFor, measures, store, book, cancel))?.Charts ?? [], chart);
@@ -40,12 +57,12 @@ internal static class WorkingsEndpoints
     private static IResult Drawing(IEnumerable<ChartView> charts, string key)
         => charts.FirstOrDefault(c => c.Key == key) is { } found ? Results.Text(found.Svg, "image/svg+xml; charset=utf-8") : Results.NotFound();
 
-    private static RazorComponentResult<HeatPage> Heat(HttpContext context)
-        => new(new { View = Answer(context), Tail = context.Request.QueryString.Value ?? "" });
+    private static async Task<RazorComponentResult<HeatPage>> HeatAsync(HttpContext context, KitchenBook book, CancellationToken cancel)
+        => new(new { View = Answer(context, await book.FoodsAsync(cancel)), Tail = context.Request.QueryString.Value ?? "" });
 
-    private static IResult HeatDrawing(HttpContext context, string chart) => Drawing(Answer(context).Charts, chart);
+    private static async Task<IResult> HeatDrawingAsync(HttpContext context, string chart, KitchenBook book, CancellationToken cancel) => Drawing(Answer(context, await book.FoodsAsync(cancel)).Charts, chart);
 
-    private static HeatView Answer(HttpContext context)
+    private static HeatView Answer(HttpContext context, FoodTable foods)
     {
         IQueryCollection q = context.Request.Query;
         string Field(string name, string otherwise) => q.Count == 0 ? otherwise : q[name].ToString().Trim();
@@ -72,7 +89,7 @@ internal static class WorkingsEndpoints
         double? until = Number(form.Until);
         double? minutes = Number(form.Minutes) ?? (until is null ? 60 : null);
         bool cools = Number(form.Medium) < Number(form.Start);
-        return HeatFlow.Of(new HeatAsked(form.Shape, [.. sizes], Number(form.Start)!.Value, Number(form.Medium)!.Value, Number(form.Face), form.Food, until, cools ? Math.Max(minutes ?? 0, 24 * 60) : minutes)).Match(
+        return HeatFlow.Of(new HeatAsked(form.Shape, [.. sizes], Number(form.Start)!.Value, Number(form.Medium)!.Value, Number(form.Face), form.Food, until, cools ? Math.Max(minutes ?? 0, 24 * 60) : minutes), foods).Match(
             answer => HeatView.From(form, answer.Run, until, answer.Assumed, Culture),
             problems => new HeatView(form, [], [], [.. problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")]));
     }
