@@ -82,7 +82,7 @@ public sealed class FoodCommands : IDisposable
     {
         File.WriteAllText(Path.Combine(_folder, "our-foods.csv"), "name,also,source,water,protein,fat,carbohydrate,ash\nhouse curd,farm curd,dairy's label,70,12,14,3,1\n");
         Assert.Contains("house curd", Run("# X\n", "foods", "farm").Out, StringComparison.Ordinal);
-        Assert.Contains("dairy's label", Run("# X\n", "heat", "freeze", "--shape", "slab", "--size", "30mm", "--start", "5", "--medium", "-30", "--h", "30", "--food", "house curd", "--until", "-10").Out, StringComparison.Ordinal);
+        Assert.Contains("house curd: Choi and Okos", Run("# X\n", "heat", "freeze", "--shape", "slab", "--size", "30mm", "--start", "5", "--medium", "-30", "--h", "30", "--food", "house curd", "--until", "-10").Out, StringComparison.Ordinal);
         Assert.Contains("meet at", Run("# X\n", "heat", "mix", "500 g house curd at 5", "500 g water at 80").Out, StringComparison.Ordinal);
 
         // FSIS handbook 7620.3: 6.24 g of 6.25 % on 2,500 g is 156 mg/kg.

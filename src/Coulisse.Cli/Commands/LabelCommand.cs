@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Labels;
-using Coulisse.Kitchen.Method;
 using Coulisse.Kitchen.Trials;
 
 namespace Coulisse.Cli.Commands;

@@ -51,7 +51,7 @@ public sealed record MixtureView(string Name, string Says, ImmutableArray<Immuta
         return new MixtureView(mixed.Name.Length > 0 ? mixed.Name : "the dish", $"{Figures.Grams(mixed.Grams, culture)}, {grade}",
             [Row("as mixed", Figures.Grams(mixed.Grams, culture), mixed.Composition, culture), .. stages.Select(s => Row(string.Create(culture, $"after line {s.Step.Span.Line}"),
                 s.GramsRange.High - s.GramsRange.Low > 0.5 ? $"{Figures.Grams(s.Grams, culture)} ({Figures.Range(s.GramsRange.Low, s.GramsRange.High, culture)})" : Figures.Grams(s.Grams, culture), s.Composition, culture))],
-            [.. notes], [.. Follows(dish, component, mixed, culture)],
+            [.. notes], [.. Consequences(dish, component, mixed, culture)],
             [.. mixed.Agents.Select(a => string.Create(culture, $"{a.FoodId}, {a.Percent:0.00} % of the batch: {a.Verdict} the usual levels{(a.Remarks.IsEmpty ? "" : " (" + string.Join("; ", a.Remarks) + ")")}.")), .. BalanceRules.Of(dish, component).Concat(CureRemarks.Of(component)).Select(r => char.ToUpperInvariant(r[0]) + r[1..] + ".")]);
     }
 
@@ -61,7 +61,7 @@ public sealed record MixtureView(string Name, string Says, ImmutableArray<Immuta
         return [stage, weight, Share(c?.Water), Share(c?.Fat), Share(c?.Protein), Share(c?.Sugars), Share(c?.SodiumMilligrams * 2.5 / 1000, "0.00"), Share(c?.Alcohol), Share(c?.VitaminCMilligrams)];
     }
 
-    private static IEnumerable<string> Follows(WeighedDish dish, WeighedComponent component, MixedComponent m, CultureInfo culture)
+    private static IEnumerable<string> Consequences(WeighedDish dish, WeighedComponent component, MixedComponent m, CultureInfo culture)
     {
         if (m.Activity is { } a && m.Phase is { } phase)
         {

@@ -40,7 +40,7 @@ public sealed record TryView(string Id, string Title, TryForm Form, ImmutableArr
     {
         ArgumentNullException.ThrowIfNull(answer);
         List<string> says = [answer.Reached ? "It can be reached. Nothing is written yet." : "It cannot be reached within these bounds; this is the nearest."];
-        says.AddRange(answer.Targets.Select(t => string.Create(culture, $"{t.Target.Words}: {Figure(t.Before, culture)} → {Figure(t.After, culture)} {t.Target.Property.Unit}".TrimEnd() + ".")));
+        says.AddRange(answer.Targets.Select(t => $"{t.Target.Words}: {Figure(t.Before, culture)} → {Figure(t.After, culture)} {t.Target.Property.Unit}".TrimEnd() + "."));
         says.AddRange(answer.Stopped.IsEmpty ? [] : ["At their bounds: " + string.Join(", ", answer.Stopped) + "."]);
         MovedGroup grams = new("Grams", [.. answer.Lines.Where(l => l.Line.Moves).Select(l => new MovedLine(l.Line.Name, Figures.Grams(l.Line.Grams, culture), Math.Abs(l.Moved) < 0.005 ? "as written" : Figures.Grams(l.Grams, culture)))]);
         return this with { Says = [.. says], Moves = [grams, .. Groups(moves, culture)] };

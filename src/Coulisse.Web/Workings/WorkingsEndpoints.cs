@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Flows;
@@ -49,7 +50,7 @@ internal static class WorkingsEndpoints
     }
 
     private static async Task<IResult> PageAsync(HttpContext context, string id, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "", string metres = "")
-        => await ViewAsync(id, scaledFor, measures, store, book, cancel, Number(metres) ?? 0) is { } view ? new RazorComponentResult<WorkingsPage>(new { View = view, Tail = context.Request.QueryString.Value ?? "", Kept = new[] { ("for", scaledFor), ("measures", measures) }.Where(k => k.Item2.Length > 0).ToArray() }) : Results.NotFound();
+        => await ViewAsync(id, scaledFor, measures, store, book, cancel, Number(metres) ?? 0) is { } view ? new RazorComponentResult<WorkingsPage>(new { View = view, Tail = context.Request.QueryString.Value ?? "", Kept = new[] { (Name: "for", Value: scaledFor), (Name: "measures", Value: measures) }.Where(k => k.Value.Length > 0).ToImmutableArray() }) : Results.NotFound();
 
     private static async Task<IResult> DrawingAsync(string id, string chart, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
         => Drawing((await ViewAsync(id, scaledFor, measures, store, book, cancel))?.Charts ?? [], chart);

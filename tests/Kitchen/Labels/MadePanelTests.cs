@@ -39,7 +39,9 @@ public sealed class MadePanelTests
 
         Assert.Equal("as its method leaves it, 900 g (880 to 920 g) of 1000 g mixed", baked.Basis);
         Assert.Equal(Row(raw, "Fat") / 0.9, Row(baked, "Fat"), 1e-9);
-        Assert.Equal((Row(raw, "Fat") / 0.92, Row(raw, "Fat") / 0.88), baked.Rows.Single(r => r.Name == "Fat").Range is { } r ? (r.Low, r.High) : default);
+        (double low, double high) = baked.Rows.Single(r => r.Name == "Fat").Range!.Value;
+        Assert.Equal(Row(raw, "Fat") / 0.92, low, 1e-9);
+        Assert.Equal(Row(raw, "Fat") / 0.88, high, 1e-9);
         Assert.Contains(baked.Changes, c => c.Contains("loses about 10 % (8 to 12 %), as cake does, not weighed", StringComparison.Ordinal));
 
         // Without leave to take a kind's figure, and for what is no kind of bake, nothing is taken.
