@@ -14,11 +14,31 @@ public sealed partial record StepTranslations
     /// <summary>Translations by the step's words, folded.</summary>
     public ImmutableDictionary<string, string> Of { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>Translations that were not taken, by the step's words, folded: written down again as they are, so that the chef mends them instead of beginning anew.</summary>
+    public ImmutableDictionary<string, string> Refused { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>What was not taken, and why.</summary>
     public ImmutableArray<Problem> Problems { get; init; } = [];
 
     /// <summary>The translation of a step; null when none was stored for exactly these words.</summary>
     public string? Find(string text) => Of.GetValueOrDefault(Fold(text));
+
+    /// <summary>What the chef wrote for a step, whether it was taken or not; null when nothing was written.</summary>
+    public string? Written(string text) => Find(text) ?? Refused.GetValueOrDefault(Fold(text));
+
+    /// <summary>The same with one more pair, or without it when the translation is empty.</summary>
+    /// <param name="text">The step's words.</param>
+    /// <param name="translation">Its translation as written; taken when it has every figure of the step.</param>
+    public StepTranslations Set(string text, string translation)
+    {
+        ArgumentNullException.ThrowIfNull(translation);
+        string key = Fold(text);
+        string one = Blanks().Replace(translation, " ").Trim();
+        StepTranslations without = this with { Of = Of.Remove(key), Refused = Refused.Remove(key) };
+        return one.Length == 0 ? without
+            : Lost(text, one).IsEmpty ? without with { Of = without.Of.Add(key, one) }
+            : without with { Refused = without.Refused.Add(key, one) };
+    }
 
     /// <summary>Reads a file of pairs.</summary>
     /// <param name="text">Lines: a step, under it its translation behind "= "; empty lines and lines that begin with # say nothing.</param>
@@ -27,6 +47,7 @@ public sealed partial record StepTranslations
     {
         ArgumentNullException.ThrowIfNull(text);
         Dictionary<string, string> pairs = new(StringComparer.Ordinal);
+        Dictionary<string, string> refused = new(StringComparer.Ordinal);
         List<Problem> problems = [];
         string? step = null;
         int number = 0;
@@ -54,6 +75,7 @@ public sealed partial record StepTranslations
             {
                 if (Lost(step, translation) is { Length: > 0 } lost)
                 {
+                    refused[Fold(step)] = translation;
                     problems.Add(new("TRN002", number, $"The translation lacks {string.Join(", ", lost)}, which the step has; it is not used.", "Every figure of the step, in figures."));
                 }
                 else
@@ -65,14 +87,14 @@ public sealed partial record StepTranslations
             step = null;
         }
 
-        return new StepTranslations { Language = language, Of = pairs.ToImmutableDictionary(StringComparer.Ordinal), Problems = [.. problems] };
+        return new StepTranslations { Language = language, Of = pairs.ToImmutableDictionary(StringComparer.Ordinal), Refused = refused.ToImmutableDictionary(StringComparer.Ordinal), Problems = [.. problems] };
     }
 
     /// <summary>Both together; where both have a step, the other's goes before.</summary>
     public StepTranslations With(StepTranslations other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return this with { Of = Of.SetItems(other.Of), Problems = Problems.AddRange(other.Problems) };
+        return this with { Of = Of.SetItems(other.Of), Refused = Refused.SetItems(other.Refused), Problems = Problems.AddRange(other.Problems) };
     }
 
     /// <summary>A file to fill in: every step once, with the translation there is.</summary>
@@ -85,7 +107,7 @@ public sealed partial record StepTranslations
         b.Append("# ").Append(title.ReplaceLineEndings(" ")).Append('\n').Append("# Behind each = the step in ").Append(Language).Append(", with every figure of it. An empty one prints as it is, marked.\n");
         foreach (string step in steps.Select(s => Blanks().Replace(s, " ").Trim()).Where(s => s.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase))
         {
-            b.Append('\n').Append(step).Append("\n= ").Append(Find(step)).Append('\n');
+            b.Append('\n').Append(step).Append("\n= ").Append(Written(step)).Append('\n');
         }
 
         return b.ToString();
@@ -114,7 +136,7 @@ public sealed partial record StepTranslations
     }
 
     /// <summary>Figures of a step that its translation lacks; a comma or a point, thin or no blanks within a figure do not matter.</summary>
-    internal static ImmutableArray<string> Lost(string step, string translation)
+    public static ImmutableArray<string> Lost(string step, string translation)
     {
         HashSet<string> there = [.. Figures().Matches(translation).Select(m => Bare(m.Value))];
         return [.. Figures().Matches(step).Select(m => m.Value).Where(f => !there.Contains(Bare(f))).Distinct()];

@@ -212,7 +212,7 @@ public static class Archive
     {
         string folded = string.Join('-', Folding.Words(title).Take(8));
         string stem = $"{kind}s/{(folded.Length == 0 ? "untitled" : folded)}";
-        string ending = kind is DocumentKind.Prices or DocumentKind.Foods ? "csv" : "md";
+        string ending = kind is DocumentKind.Prices or DocumentKind.Foods ? "csv" : kind == DocumentKind.Translation ? "txt" : "md";
         string name = $"{stem}.{ending}";
         return taken.Add(name) ? name : $"{stem}-{id[..Math.Min(8, id.Length)]}.{ending}";
     }

@@ -12,9 +12,10 @@ public static class DocumentKind
     public const string Trial = "trial";
     public const string Record = "record";
     public const string Foods = "food";
+    public const string Translation = "translation";
 
     /// <summary>All kinds, what others refer to first.</summary>
-    public static readonly string[] All = [Card, Occasion, Prices, Kitchen, Trial, Record, Foods];
+    public static readonly string[] All = [Card, Occasion, Prices, Kitchen, Trial, Record, Foods, Translation];
 }
 
 /// <summary>A document's newest version.</summary>

@@ -65,6 +65,7 @@ public static class WebBench
         builder.Services.AddSingleton<PriceShelf>();
         builder.Services.AddSingleton<KeptPlans>();
         builder.Services.AddSingleton<SheetWall>();
+        builder.Services.AddSingleton<StepWords>();
         builder.Services.AddSingleton<PaperBundles>();
         builder.Services.AddSingleton<PlanDesk>();
         builder.Services.AddSingleton<WhatIfDesk>();
@@ -101,6 +102,7 @@ public static class WebBench
         app.MapWhatIf();
         app.MapLive();
         app.MapPapers();
+        app.MapTranslations();
         app.MapTrials();
         app.MapRecords();
         app.MapControlLog();

@@ -19,6 +19,7 @@ public sealed class BriefTests
         "meal", "receive the order, check, log temperatures, store", "clear down: what goes on in ovens and bath comes out at its time; left-overs weighed, to the cold or the bin", "bring the 18 twins to stage, in order, by number",
         "have SB at 82 °C for C1 Pumpkin-seed royale: switch it on, or see that it holds", "plate 52 plates of Starter, diets first, back to the cold", "weigh and set out for the stage: C4", "run-through against the clock", "move water bath and chamber vacuum sealer to stage, test the circuits at full load",
         "WASH jug, lid and blade: taken apart, hot water and detergent, rinsed, dried", "wash jug, lid and blade, back before the next time it runs", "into SO at 160 °C, timer 38 min",
+        "allergy round: ask at seats 4, 5, 17 whether it is still so, tell the back before a plate leaves", "allergy round goes on", "hand over by name: seats 4, 5, 17",
     ];
 
     private static Paper Brief(string text, StepTranslations? stored, string language = "Polish")
@@ -121,6 +122,19 @@ public sealed class BriefTests
         Assert.Equal("", StepTranslations.Unused(filled, ["Stir 2 min.", "Pour."]));
         Assert.Contains("= Mieszać 2 min.", StepTranslations.Unused(filled, ["Stir 3 min.", "Pour."]), StringComparison.Ordinal);
         Assert.Equal("TRN001", Assert.Single(StepTranslations.Read("= nothing above\n", "pl").Problems).Code);
+    }
+
+    [Fact]
+    public void A_translation_that_was_not_taken_stays_in_the_file_to_be_mended()
+    {
+        StepTranslations read = StepTranslations.Read("Stir 2 min.\n= Mieszać 20 min.\n", "pl");
+        string again = read.Write("Card", ["Stir 2 min."]);
+
+        Assert.Contains("= Mieszać 20 min.", again, StringComparison.Ordinal);
+        Assert.Equal("TRN002", Assert.Single(StepTranslations.Read(again, "pl").Problems).Code);
+        Assert.Null(read.Find("Stir 2 min."));
+        Assert.Equal("Mieszać 2 min.", read.Set("stir  2 min.", " Mieszać\n2 min. ").Find("Stir 2 min."));
+        Assert.Null(read.Set("Stir 2 min.", "").Written("Stir 2 min."));
     }
 
     [Fact]

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Text;
+using Coulisse.Papers.Fonts;
 using Coulisse.Papers.Pages;
 using Coulisse.Papers.Pdf;
 using Coulisse.Tests;
@@ -67,6 +69,31 @@ public sealed class GeometryTests
         Assert.All(Enumerable.Range(0, 400), i => Assert.Contains($"thing{i}{i}g", ReadBack.Letters(pdf.Bytes), StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Rows_under_one_head_stay_on_one_page_where_the_table_says_so()
+    {
+        Paper At(int filler, bool together) => new()
+        {
+            Id = "x", Kind = "x", Title = "t", Dish = "d", Mark = Bundles.Mark, TextSize = 12,
+            Blocks =
+            [
+                .. Enumerable.Range(0, filler).Select(i => new ParagraphBlock($"line {i}")),
+                new TableBlock([new("Dish"), new("Gets")], [.. Enumerable.Range(0, 6).SelectMany(g => Enumerable.Range(0, 5).Select(r => PaperRow.Of($"g{g} row {r}", "as the others")).Prepend(PaperRow.Group($"g{g} head")))]) { Together = together },
+            ],
+        };
+        int Parted(bool together) => Enumerable.Range(0, 45).Count(filler =>
+        {
+            string[] pages = [.. PagePlan.Of(At(filler, together), PageFormat.A4).Pages.Select(p => string.Join('|', p.Body.SelectMany(l => l.Ops).OfType<TextOp>().Select(o => o.Text)))];
+            return Enumerable.Range(0, 6).Any(g => pages.Count(p => p.Contains($"g{g} ", StringComparison.Ordinal)) > 1);
+        });
+
+        Assert.Equal(0, Parted(together: true));
+        Assert.NotEqual(0, Parted(together: false));
+
+        // Longer than a page: it is cut all the same, and nothing is lost.
+        Lawful(new Paper { Id = "x", Kind = "x", Title = "t", Dish = "d", Mark = Bundles.Mark, Blocks = [new TableBlock([new("a")], [PaperRow.Group("head"), .. Enumerable.Range(0, 200).Select(i => PaperRow.Of($"row {i}"))]) { Together = true }] }, PageFormat.A4);
+    }
+
     internal static void Lawful(Paper paper, PageFormat format, bool pdf = true)
     {
         PagePlan plan = PagePlan.Of(paper, format);
@@ -114,7 +141,35 @@ public sealed class GeometryTests
         foreach (Page page in read.GetPages())
         {
             Assert.All(page.Letters, l => Assert.True(l.StartBaseLine.X >= margin - 0.2 && l.EndBaseLine.X <= (double)page.Width - margin + 1, $"{l.Value} stands outside the margins"));
+            Assert.All(page.Letters, l => Assert.InRange(l.StartBaseLine.Y, (margin * 0.8) - 1, (double)page.Height - (margin * 0.8)));
+            Assert.True(Overlapping(page) is null, $"on page {page.Number} of the PDF “{Overlapping(page)}” stand in each other");
+
+            // What the PDF shows is all that was laid: no sign of a page is lost on the way.
+            Dictionary<string, int> shown = page.Letters.GroupBy(l => l.Value).ToDictionary(g => g.Key, g => g.Count());
+            LaidPage laid = plan.Pages[page.Number - 1];
+            foreach (IGrouping<string, Rune> sign in laid.Body.SelectMany(l => l.Ops).Concat(laid.Furniture.Ops).OfType<TextOp>().SelectMany(t => t.Text.EnumerateRunes()).Where(r => !Rune.IsWhiteSpace(r) && FontChain.Regular.FaceFor(r) is not null && Rune.IsLetterOrDigit(r)).GroupBy(r => r.ToString()))
+            {
+                Assert.True(shown.GetValueOrDefault(sign.Key) >= sign.Count(), $"of {sign.Count()} “{sign.Key}” page {page.Number} of the PDF shows {shown.GetValueOrDefault(sign.Key)}");
+            }
         }
+    }
+
+    // Two letters of one line that share paper by more than a hair.
+    private static string? Overlapping(Page page)
+    {
+        foreach (IGrouping<double, Letter> line in page.Letters.Where(l => l.Value.Trim().Length > 0 && l.EndBaseLine.X > l.StartBaseLine.X).GroupBy(l => Math.Round(l.StartBaseLine.Y, 1)))
+        {
+            Letter[] across = [.. line.OrderBy(l => l.StartBaseLine.X)];
+            for (int i = 1; i < across.Length; i++)
+            {
+                if (across[i - 1].EndBaseLine.X - across[i].StartBaseLine.X > 0.35)
+                {
+                    return across[i - 1].Value + across[i].Value;
+                }
+            }
+        }
+
+        return null;
     }
 
     private static bool NoTwoTexts(Laid laid)

@@ -23,12 +23,12 @@ public sealed class PicturesTests
         PageFormat format = sheet == "a4" ? PageFormat.A4 : PageFormat.Letter;
         string approved = Path.Combine(SharedData.Repository, "tests/Papers/Approved", $"pages-{sheet}.txt");
         Dictionary<string, string> now = [];
-        foreach (Paper paper in PaperShelf.Papers(Demo.Planned()).GroupBy(p => p.Kind).Select(g => g.First()))
+        foreach (Paper paper in PaperShelf.Papers(Demo.Planned()))
         {
             int n = 0;
             foreach (string picture in Pictures(pdftoppm!, PdfWriter.Write(PagePlan.Of(paper, format)).Bytes))
             {
-                now[$"{paper.Kind} page {++n}"] = picture;
+                now[$"{paper.Id} page {++n}"] = picture;
             }
         }
 

@@ -25,7 +25,7 @@ internal static class PlanOutput
             title = p.Occasion.Title,
             objective = plan?.Objective.Select(o => new { o.Level, o.Value, o.Bound, o.Unit, o.Proven }),
             tasks = plan?.Tasks.Select(t => new { t.Id, t.Key, t.Component, step = t.Line, t.Text, kind = t.Kind, start = Iso(t.Start), end = Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
-            twins = plan?.Twins.Select(t => new { id = "W" + t.Number.ToString(CultureInfo.InvariantCulture), t.Component, stage = t.State, t.Count, t.Grams, t.MadeBy, readyBy = Iso(t.ReadyBy), keeps = t.Holds, t.Place, t.BroughtBy, cue = t.CueSecond, t.Replaces, t.Afterwards }),
+            twins = plan?.Twins.Select(t => new { id = "W" + t.Number.ToString(CultureInfo.InvariantCulture), t.Component, stage = t.State, t.Count, t.Grams, t.MadeBy, readyBy = Iso(t.ReadyBy), keeps = t.Holds, t.Place, t.SetOutBy, t.BroughtBy, cue = t.CueSecond, t.Replaces, t.Afterwards }),
             runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.Who, s.Kit, s.Twins, s.DroppableSeconds, s.DropRank, s.Gate, s.Silence }),
             fallbacks = plan?.Fallbacks,
             assumed = plan?.Assumed ?? p.Occasion.Assumed,
@@ -103,7 +103,7 @@ internal static class PlanOutput
         b.AppendLine().AppendLine("Twins");
         foreach (Twin t in plan.Twins)
         {
-            b.AppendLine(CultureInfo.InvariantCulture, $"  W{t.Number,-2} in at {Mmss(t.CueSecond)}  {t.Component}: {t.State}{(t.Grams is { } g ? $", {g:0.#} g" : "")}; {t.Holds}; {t.Place}; {t.BroughtBy}; made by {t.MadeBy ?? "–"}");
+            b.AppendLine(CultureInfo.InvariantCulture, $"  W{t.Number,-2} in at {Mmss(t.CueSecond)}  {t.Component}: {t.State}{(t.Grams is { } g ? $", {g:0.#} g" : "")}; {t.Holds}; {t.Place}, set out by {t.SetOutBy ?? "–"}; {(t.Stands ? "stands there" : t.BroughtBy + " brings it")}; made by {t.MadeBy ?? "–"}");
         }
 
         b.AppendLine().AppendLine(CultureInfo.InvariantCulture, $"Run sheet, {Mmss((int)plan.SlotLength.TotalSeconds)}");

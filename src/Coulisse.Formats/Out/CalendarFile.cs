@@ -37,7 +37,7 @@ public static class CalendarFile
             Event(b, string.Create(CultureInfo.InvariantCulture, $"segment-{s.Number}"), stamp, start, start.PlusSeconds(s.Seconds), s.Show, "", person is null ? string.Join("; ", s.Who.Select(w => $"{w.Key}: {w.Value}")) : s.Who[person], 0);
         }
 
-        foreach (Twin t in plan.Twins.Where(t => t.BroughtBy.Length > 0 && (person is null || t.BroughtBy == person)))
+        foreach (Twin t in plan.Twins.Where(t => !t.Stands && (person is null || t.BroughtBy == person)))
         {
             LocalDateTime cue = plan.SlotStart.PlusSeconds(t.CueSecond);
             Event(b, string.Create(CultureInfo.InvariantCulture, $"twin-{t.Number}"), stamp, cue, cue.PlusSeconds(30), string.Create(CultureInfo.InvariantCulture, $"Bring No. {t.Number}: {t.Component}, {t.State}"), t.Place, t.Afterwards, 1);

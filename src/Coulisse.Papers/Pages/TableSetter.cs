@@ -32,10 +32,10 @@ internal sealed class TableSetter(double width, double size, double room)
             PaperRow row = table.Rows[r];
             bool lastOnes = r == table.Rows.Length - 2 && r > 0;
             bool beforeTotal = r + 1 < table.Rows.Length && table.Rows[r + 1].Kind == RowKind.Total;
-            bool keep = beforeTotal || lastOnes || (r == 0 && table.Rows.Length > 1);
+            bool keep = beforeTotal || lastOnes || (r == 0 && table.Rows.Length > 1) || (table.Together && r + 1 < table.Rows.Length && table.Rows[r + 1].Kind != RowKind.Group);
             ImmutableArray<Slab> pieces = row.Kind == RowKind.Group ? [Group(row, id, head)] : Row(row, table, id, head, widths, lefts, most);
             rows.AddRange(pieces.Take(pieces.Length - 1));
-            rows.Add(pieces[^1] with { KeepIfCan = keep && pieces.Length == 1 });
+            rows.Add(pieces[^1] with { KeepIfCan = keep && pieces.Length == 1 && !(lastOnes && table.Together && table.Rows[r + 1].Kind == RowKind.Group) });
         }
 
         foreach (Slab row in rows)

@@ -78,7 +78,7 @@ public static class AllergenPaper
             }
         }
 
-        yield return new TableBlock([new("Dish"), new("Gets"), new("Of what was declared"), new("Mind"), new("All on this plate"), new("Handed over", Side.Centre)], rows.ToImmutable());
+        yield return new TableBlock([new("Dish"), new("Gets"), new("Of what was declared"), new("Watch out"), new("All on this plate"), new("Handed over", Side.Centre)], rows.ToImmutable()) { Together = true };
     }
 
     private static IEnumerable<PaperRow> Reasons(PaperBundle bundle, AllergenSheet[] sheets)

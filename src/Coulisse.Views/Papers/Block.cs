@@ -32,6 +32,9 @@ public sealed record ListEntry(string Mark, string Text);
 /// <summary>A table whose head is repeated on every page it reaches.</summary>
 public sealed record TableBlock(ImmutableArray<PaperColumn> Columns, ImmutableArray<PaperRow> Rows, string Caption = "") : Block
 {
+    /// <summary>Rows of one head are not parted, nor the rows of a table without heads, as far as a page is long enough.</summary>
+    public bool Together { get; init; }
+
     /// <summary>The table without columns in which nothing stands and nothing is written by hand.</summary>
     public TableBlock Tidy()
     {

@@ -28,7 +28,7 @@ internal static class BriefSlot
             Twin[] here = [.. twins.Where(t => t.CueSecond >= s.StartSecond && t.CueSecond < end)];
             if (does.Length > 0)
             {
-                rows.Add(new Row(s.StartSecond, end, Lead(s), does));
+                rows.Add(new Row(s.StartSecond, end, Lead(s), does + Ready(plan, s, said!, say)));
             }
             else if (here.Length == 0)
             {
@@ -40,6 +40,13 @@ internal static class BriefSlot
 
         return new TableBlock([new(say["from"], Side.Right, Strong: true), new(say["to"], Side.Right), new(say["inTheSlotAt"], Side.Right), new(say["what"])],
             [.. Joined(rows.OrderBy(r => r.From).ThenBy(r => r.To), say["standBy"]).Select(r => new PaperRow([Clock(plan, r.From), r.To > r.From ? Clock(plan, r.To) : "", Figures.Clock(r.From), new PaperCell(r.Text) { Lead = r.Lead }]))]);
+    }
+
+    // What nobody brings stands within reach of whoever shows it: its number and where it is.
+    private static string Ready(Plan plan, RunSegment s, string said, BriefPhrases say)
+    {
+        Twin[] ready = !said.Split("; ").Any(p => p is "shows" or "speaks") ? [] : [.. plan.Twins.Where(t => t.Stands && s.Twins.Contains(t.Number)).OrderBy(t => t.Number)];
+        return ready.Length == 0 ? "" : $"\n{say["standsReady"]} " + string.Join("; ", ready.Select(t => $"{RunSheetPaper.Number(t.Number)} {t.Component} ({t.Place})"));
     }
 
     private static string Clock(Plan plan, int second) => (plan.SlotStart + Period.FromSeconds(second)).TimeOfDay.ToString("HH:mm:ss", CultureInfo.InvariantCulture);

@@ -12,6 +12,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
     [
         ("meal", Meal()), ("receive", Receive()), ("clear", Clear()), ("twins", Twins()), ("switchOn", SwitchOn()), ("plateAhead", PlateAhead()), ("setOut", SetOut()), ("runThrough", RunThrough()),
         ("move", Move()), ("washJug", WashJug()), ("washBetween", WashBetween()), ("silent", Silent()), ("into", Into()),
+        ("allergyRound", AllergyRound()), ("allergyOn", AllergyOn()), ("handOver", HandOver()),
     ];
 
     private static readonly ImmutableArray<(string Name, Regex Form)> Before =
@@ -29,6 +30,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
     {
         string rest = text;
         string before = "";
+        bool stage = ForStage().IsMatch(text);
         while (Before.Select(b => (b.Name, Match: b.Form.Match(rest))).FirstOrDefault(b => b.Match is { Success: true }) is { Match.Success: true } found)
         {
             before += Filled(found.Name, found.Match) + ": ";
@@ -45,7 +47,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
 
         // In the middle of a step the first words of it say nothing of what is done then: the whole step does.
         string whole = AtMinute().IsMatch(text) || text.Contains(": at ", StringComparison.Ordinal) ? _steps.FirstOrDefault(s => s.Text.StartsWith(rest, StringComparison.Ordinal)).Text ?? rest : rest;
-        return Chef(before, whole);
+        return Chef(before, whole, stage);
     }
 
     /// <summary>What somebody does in a segment: sentences between semicolons, those of one form each by itself.</summary>
@@ -70,7 +72,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
         return new Said(string.Join("; ", said.Select(s => s.Text)), said.Sum(s => s.Chef), said.Sum(s => s.Untranslated));
     }
 
-    private Said Chef(string before, string text)
+    private Said Chef(string before, string text, bool stage = false)
     {
         // A moment of a step bears the step's first words; its translation is the whole step's.
         (string Text, string Language) step = _steps.FirstOrDefault(s => s.Text == text);
@@ -78,12 +80,12 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
         string language = step.Language ?? "en";
         if (language == say.Language)
         {
-            return new Said(before + text, 1, 0);
+            return new Said(before + (stage ? HandsAside.Without(text) : text), 1, 0);
         }
 
         return (stored?.Find(step.Text ?? text) ?? stored?.Find(text)) is { } translated
-            ? new Said(before + translated, 1, 0)
-            : new Said($"{before}{say["untranslatedMark"]} {text}", 1, 1);
+            ? new Said(before + (stage ? HandsAside.Without(step.Text ?? text, translated) : translated), 1, 0)
+            : new Said($"{before}{say["untranslatedMark"]} {(stage ? HandsAside.Without(text) : text)}", 1, 1);
     }
 
     private string Filled(string name, Match match) => string.Format(CultureInfo.InvariantCulture, say[name], [.. match.Groups.Values.Skip(1).Select(g => (object)g.Value)]);
@@ -127,6 +129,15 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
 
     [GeneratedRegex("^into (\\S+) at ([\\d.]+) °C, timer (\\d+) min$")]
     private static partial Regex Into();
+
+    [GeneratedRegex("^allergy round: ask at seats ([\\d, ]+) whether it is still so, tell the back before a plate leaves$")]
+    private static partial Regex AllergyRound();
+
+    [GeneratedRegex("^allergy round goes on$")]
+    private static partial Regex AllergyOn();
+
+    [GeneratedRegex("^hand over by name: seats ([\\d, ]+)$")]
+    private static partial Regex HandOver();
 
     [GeneratedRegex("^for the stage: ")]
     private static partial Regex ForStage();

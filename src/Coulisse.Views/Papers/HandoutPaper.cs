@@ -53,6 +53,7 @@ public static class HandoutPaper
             new("Your hands, about", hands > 0 ? Figures.Lasting(Math.Ceiling(hands / 5) * 300, culture) : "not timed"),
             new("Waiting and cooking, in all", all > 0 ? Figures.Lasting(all * 60, culture) : "not timed"),
             new("Spoons and cups", Spoons(bundle.HomeMeasures, culture)),
+            .. home.Parts.SelectMany(p => p.Component.Component.Steps).SelectMany(s => s.Kit).Distinct().Order(StringComparer.Ordinal).ToArray() is { Length: > 0 } kit ? [new Fact("Kit", string.Join(", ", kit))] : Array.Empty<Fact>(),
         ]);
         if (!home.Substitutes.IsEmpty)
         {

@@ -34,9 +34,16 @@ public static class HelperPaper
         ArgumentNullException.ThrowIfNull(occasion);
         return
         [
-            .. occasion.Dishes.Select(d => d.Dish).DistinctBy(d => d.Title).SelectMany(d => d.Components).SelectMany(c => c.Steps).Select(s => s.Text)
+            .. occasion.Dishes.Select(d => d.Dish).DistinctBy(d => d.Title).SelectMany(d => ToTranslate(d))
                 .Concat(occasion.People.Select(p => p.Role)).Concat(occasion.Kit.Where(k => k.Code.Length > 0).Select(k => k.What)).Concat(occasion.Kit.Where(k => k.MovesAt is not null).Select(k => k.What.Split([',', ';'])[0])).Concat(occasion.Diets.SelectMany(d => new[] { d.Declared }.Concat(d.ByDish.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => p.Value)))).Where(t => t.Trim().Length > 1).Distinct(StringComparer.Ordinal),
         ];
+    }
+
+    /// <summary>The steps of one card.</summary>
+    public static ImmutableArray<string> ToTranslate(Dish dish)
+    {
+        ArgumentNullException.ThrowIfNull(dish);
+        return [.. dish.Components.SelectMany(c => c.Steps).Select(s => s.Text).Where(t => t.Trim().Length > 1).Distinct(StringComparer.Ordinal)];
     }
 
     private static Paper One(PaperBundle bundle, Plan plan, string name, Person? person, BriefPhrases say, string notHeld)
@@ -59,14 +66,19 @@ public static class HelperPaper
             bool slot = day == plan.SlotStart.Date;
             PlannedTask[] own = [.. tasks.Where(t => t.Start.Date == day)];
             PlannedTask[] after = [.. own.Where(t => slot && t.Start >= ends)];
-            blocks.AddRange(Work(Days.Long(day, say.Culture), [.. own.Except(after)], name, day, say, texts));
+            blocks.AddRange(Work(bundle, plan, Days.Long(day, say.Culture), [.. own.Except(after)], name, day, say, texts));
+            if (slot && GateBlocks.KeepsTime(bundle, plan, name))
+            {
+                blocks.AddRange(GateBlocks.Of(plan, say));
+            }
+
             if (slot && BriefSlot.Of(bundle, plan, name, person, say, texts) is { } live)
             {
                 blocks.Add(new HeadingBlock(1, $"{say["inTheSlot"]}, {Days.Hour(plan.SlotStart.TimeOfDay)}–{Days.Hour(ends.TimeOfDay)}"));
                 blocks.Add(live);
             }
 
-            blocks.AddRange(Work(say["afterTheSlot"], after, name, day, say, texts));
+            blocks.AddRange(Work(bundle, plan, say["afterTheSlot"], after, name, day, say, texts));
         }
 
         blocks.AddRange(Places(bundle, plan, name, tasks, say, texts));
@@ -86,13 +98,26 @@ public static class HelperPaper
         return text.Length == 0 ? [] : [new CalloutBlock(say.MachineMade ? say["marked"] : say["language"], text)];
     }
 
-    private static IEnumerable<Block> Work(string head, PlannedTask[] tasks, string name, LocalDate day, BriefPhrases say, BriefTexts texts)
-        => tasks.Length == 0 ? [] :
-        [
-            new HeadingBlock(1, head),
-            new TableBlock([new("", Side.Centre), new(say["from"], Side.Right, Strong: true), new(say["to"], Side.Right), new(say["what"]), new(say["with"])],
-                [.. tasks.Select(t => new PaperRow([PaperCell.Tick, Days.Hour(t.Start.TimeOfDay), Days.Until(t.End, day, say.Culture), What(t, texts), string.Join(", ", t.People.Where(p => p != name))]))]),
-        ];
+    private static IEnumerable<Block> Work(PaperBundle bundle, Plan plan, string head, PlannedTask[] tasks, string name, LocalDate day, BriefPhrases say, BriefTexts texts)
+    {
+        if (tasks.Length == 0)
+        {
+            yield break;
+        }
+
+        HashSet<string> said = [];
+        yield return new HeadingBlock(1, head);
+        yield return new TableBlock([new("", Side.Centre), new(say["from"], Side.Right, Strong: true), new(say["to"], Side.Right), new(say["what"]), new(say["with"])],
+            [.. tasks.Select(t => new PaperRow([PaperCell.Tick, Days.Hour(t.Start.TimeOfDay), Days.Until(t.End, day, say.Culture), Whole(bundle, plan, t, say, texts, said), string.Join(", ", t.People.Where(p => p != name))]))]);
+    }
+
+    // The work; under it what must not be forgotten with it: each twin's place, the limit and its rescue, once a day.
+    private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, BriefPhrases say, BriefTexts texts, HashSet<string> said)
+    {
+        PaperCell what = What(t, texts);
+        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Of(bundle, t).Select(p => TaskLimits.Say(p, say)).Where(l => said.Add(t.Dish + t.Line + l))];
+        return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
+    }
 
     private static PaperCell What(PlannedTask t, BriefTexts texts)
     {
@@ -118,7 +143,7 @@ public static class HelperPaper
     [
         new HeadingBlock(1, say["guests"]),
         new TableBlock([new(say["seat"], Strong: true), new(say["declared"]), new(say["plate"])],
-            [.. o.Diets.Select(d => PaperRow.Of(string.Join(", ", d.Seats), texts.Of(d.Declared), string.Join("\n", d.ByDish.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}: {texts.Of(p.Value)}"))))]),
+            [.. o.Diets.Select(d => PaperRow.Of(string.Join(", ", d.Seats), texts.Of(d.Declared), string.Join("\n", d.ByDish.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}: {texts.Of(p.Value)}"))))]) { Together = true },
     ];
 
     private static IEnumerable<Block> Always(PaperBundle bundle, string name, BriefPhrases say)

@@ -73,7 +73,7 @@ public static class LabelPaper
             new("How many", Figures.Number(t.Count, bundle.Culture) + (t.Grams is { } g ? ", " + Figures.Grams(g, bundle.Culture) : "")),
             new("Held", t.Holds),
             new("Stands", t.Place),
-            new("Brought by", t.BroughtBy.Length > 0 ? $"{t.BroughtBy} at {Figures.Clock(t.CueSecond)}" : ""),
+            t.Stands ? new("Shown at", Figures.Clock(t.CueSecond)) : new("Brought by", $"{t.BroughtBy} at {Figures.Clock(t.CueSecond)}"),
         ],
         [.. new[] { t.Afterwards }.Where(a => a.Length > 0).Select(a => "Afterwards: " + a)],
         string.Create(CultureInfo.InvariantCulture, $"twin {t.Number}|{t.Component}|{t.State}"));

@@ -26,9 +26,9 @@ public static class PlatingPaper
         List<Block> blocks =
         [
             new FactsBlock([new("Photograph or sample plate", ""), new("Never like this", "")]),
-            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("O’clock", Side.Right), new("Ahead or last", Pen: 18), new("Tool", Pen: 22), new("Seconds", Pen: 14)],
+            new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("O’clock", Side.Right), new("From the middle", Side.Right), new("Ahead or last", Pen: 18), new("Tool", Pen: 22), new("Seconds", Pen: 14)],
                 [.. dish.Plate.Select(p => Row(p, reading?.Parts.FirstOrDefault(r => r.Part == p), culture)),
-                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "", "", "")]),
+                 PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "", "", "", "")]),
         ];
         if (PlateDrawing.Of(dish, assembly, reading) is { } drawing)
         {
@@ -49,7 +49,7 @@ public static class PlatingPaper
         {
             blocks.Add(new HeadingBlock(1, "Plates for diets"));
             blocks.Add(new TableBlock([new("Seat", Strong: true), new("Declared"), new("This plate"), new("Laid", Side.Centre)],
-                [.. diets.Select(d => new PaperRow([string.Join(", ", d.Row.Seats), d.Row.Declared, d.Plate.Text, PaperCell.Tick]))]));
+                [.. diets.Select(d => new PaperRow([string.Join(", ", d.Row.Seats), d.Row.Declared, d.Plate.Text, PaperCell.Tick]))]) { Together = true });
         }
 
         blocks.AddRange(PlatingLineBlocks.Of(bundle, batch));
@@ -62,6 +62,7 @@ public static class PlatingPaper
     [
         CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "",
         read is { Hours.IsEmpty: false } ? string.Join(", ", read.Hours.Select(h => Figures.Number(Math.Floor(h), culture) + (h % 1 > 0.4 ? ".30" : ""))) : "",
+        read?.Placed is { } placed ? Figures.Number(Math.Round(placed.OutMillimetres), culture) + "\u202Fmm" : "",
         read is { Step: > 0 } ? read.AfterChill ? "last, after the chill" : "ahead" : PaperCell.Blank,
         read is { Tool.Length: > 0 } ? read.Tool : PaperCell.Blank, PaperCell.Blank,
     ]);

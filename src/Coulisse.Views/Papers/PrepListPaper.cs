@@ -32,8 +32,9 @@ public static class PrepListPaper
         Duration hands = tasks.Where(t => t.Kind != TaskKind.Meal).Aggregate(Duration.Zero, (sum, t) => sum + Lasting(t));
         ImmutableArray<PaperColumn> columns =
         [
-            new("Done", Side.Centre), new("From", Side.Right, Strong: true), new("To", Side.Right), new("Hands", Side.Right), new("What"), new("With"), new("Kit"), new("Grams", Side.Right), new("Batch"), new("Kept in, where", Pen: 22), new("Can wait", Side.Right), new("Initials", Pen: 13), new("Left over", Pen: 15),
+            new("Done", Side.Centre), new("From", Side.Right, Strong: true), new("To", Side.Right), new("Hands", Side.Right), new("What"), new("With"), new("Kit"), new("Grams", Side.Right), new("Batch"), new("Kept in, where", Pen: 22), new("May start later by", Side.Right), new("Initials", Pen: 13), new("Left over", Pen: 15),
         ];
+        HashSet<string> said = [];
         List<Block> blocks =
         [
             new FactsBlock(
@@ -45,7 +46,7 @@ public static class PrepListPaper
                 new("Hands", Figures.Lasting(hands.TotalSeconds, bundle.Culture)),
             ]),
             .. bundle.Warnings(all: false),
-            new TableBlock(columns, [.. tasks.Select(t => Row(bundle, t, person, day))]),
+            new TableBlock(columns, [.. tasks.Select(t => Row(bundle, plan, t, person, day, said))]),
         ];
         PlannedTask[] alone = [.. plan.Tasks.Where(t => t.Kind == TaskKind.Unattended && t.Start.Date <= day && t.End.Date >= day && tasks.Any(x => x.Within == t.Id)).OrderBy(t => t.Start)];
         if (alone.Length > 0)
@@ -68,13 +69,13 @@ public static class PrepListPaper
     // In what it stands and where is written by whoever puts it away.
     private static PaperCell Kept(PlannedTask t) => t.Kind == TaskKind.Work && t.Component is not null ? PaperCell.Blank : "";
 
-    private static PaperRow Row(PaperBundle bundle, PlannedTask t, string person, LocalDate day) => new(
+    private static PaperRow Row(PaperBundle bundle, Plan plan, PlannedTask t, string person, LocalDate day, HashSet<string> said) => new(
     [
         PaperCell.Tick,
         Days.Hour(t.Start.TimeOfDay),
         Days.Until(t.End, day, bundle.Culture),
         Figures.Lasting(Lasting(t).TotalSeconds, bundle.Culture),
-        What(t),
+        Whole(bundle, plan, t, said),
         string.Join(", ", t.People.Where(p => p != person)),
         string.Join(", ", t.Kit) + (t.Celsius is null ? "" : " " + Set(t, bundle)),
         t.Grams is { } g ? Figures.Grams(g, bundle.Culture) : "",
@@ -85,11 +86,21 @@ public static class PrepListPaper
         PaperCell.Blank,
     ]);
 
+    // Under the work what must not be forgotten with it: each twin's place, the limit and its rescue, once a sheet.
+    private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, HashSet<string> said)
+    {
+        PaperCell what = What(t);
+        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Of(bundle, t).Select(p => TaskLimits.Say(p, BriefPhrases.For("en"))).Where(l => said.Add(t.Dish + t.Line + l))];
+        return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
+    }
+
     private static PaperCell What(PlannedTask t) => t.Kind switch
     {
         TaskKind.Wash => new($"{(t.Text.StartsWith("WASH", StringComparison.OrdinalIgnoreCase) ? "" : "WASH: ")}{t.Text}{(t.Removes.IsEmpty ? "" : $" Takes away: {string.Join(", ", t.Removes)}.")}", true),
-        _ => new(t.Text + (t.Place is { Length: > 0 } place ? $" ({place})" : "")) { Lead = t.Component is { Length: > 0 } c && !t.Text.Contains(c, StringComparison.Ordinal) ? c : "" },
+        _ => new(Text(t) + (t.Place is { Length: > 0 } place ? $" ({place})" : "")) { Lead = t.Component is { Length: > 0 } c && !t.Text.Contains(c, StringComparison.Ordinal) ? c : "" },
     };
+
+    private static string Text(PlannedTask t) => t.Text.StartsWith("for the stage: ", StringComparison.Ordinal) ? HandsAside.Without(t.Text) : t.Text;
 
     private static string Set(PlannedTask t, PaperBundle bundle) => t.Celsius is { } c ? Figures.Celsius(c, bundle.Culture) : "";
 

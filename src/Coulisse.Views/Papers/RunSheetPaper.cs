@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Views.Web;
 using NodaTime;
@@ -6,7 +7,7 @@ using NodaTime;
 namespace Coulisse.Views.Papers;
 
 /// <summary>The slot by minute and second: what is shown, what each pair of hands does, twins, gates, seconds that may go.</summary>
-public static class RunSheetPaper
+public static partial class RunSheetPaper
 {
     public const string Kind = "run-sheet";
 
@@ -20,15 +21,14 @@ public static class RunSheetPaper
         string[] people = Names(bundle, plan);
         ImmutableArray<PaperColumn> columns =
         [
-            new(""), new("Clock", Side.Right), new("From", Side.Right, Strong: true), new("Length", Side.Right), new("To", Side.Right), new("Shown"),
-            .. people.Select(p => new PaperColumn(Presents(plan, p) ? p + " says, does" : p)), new("Kit"), new("Twins in"), new("Mind"), new("Camera, mirror", Pen: 15), new("May go", Side.Right), new("Real", Pen: 13),
+            new(""), new("Begins", Side.Right), new("Ends", Side.Right), new("Shown"), new("Who does what"), new("Kit, twins"), new("Watch out"), new("May be cut", Side.Right), new("Camera, mirror", Pen: 15), new("Began", Pen: 14),
         ];
         ImmutableArray<PaperRow> rows = [.. plan.RunSheet.Select((s, i) => Row(bundle, s, i > 0 ? plan.RunSheet[i - 1] : null, plan, people))];
         int total = plan.RunSheet.Sum(s => s.Seconds);
         int drops = plan.RunSheet.Sum(s => s.DroppableSeconds);
         string[] sums = new string[columns.Length];
         Array.Fill(sums, "");
-        (sums[3], sums[5], sums[^2]) = (Figures.Clock(total), "the whole slot", drops > 0 ? Figures.Clock(drops) : "");
+        (sums[2], sums[3], sums[7]) = (Figures.Clock(total), "the whole slot", drops > 0 ? Figures.Clock(drops) : "");
         List<Block> blocks =
         [
             new FactsBlock(
@@ -45,16 +45,16 @@ public static class RunSheetPaper
             blocks.Add(new CalloutBlock("The segments do not fill the slot", $"They sum to {Figures.Clock(total)}; the slot is {Figures.Clock((int)plan.SlotLength.TotalSeconds)}."));
         }
 
+        blocks.AddRange(Gates(bundle, plan));
         blocks.Add(new TableBlock(columns, rows.Add(PaperRow.Total(sums))));
         blocks.AddRange(Marks(bundle, plan));
-        blocks.AddRange(Gates(plan));
         if (!plan.Fallbacks.IsEmpty)
         {
             blocks.Add(new HeadingBlock(1, "If it goes otherwise"));
             blocks.Add(new ListBlock([.. plan.Fallbacks.Select(f => new ListEntry("–", f))]));
         }
 
-        return bundle.Sheet(Kind, "Run sheet", [.. blocks]) with { Landscape = true, TextSize = 9 };
+        return bundle.Sheet(Kind, "Run sheet", [.. blocks]) with { Landscape = true, TextSize = 11.5 };
     }
 
     /// <summary>People of the run sheet in the occasion's order, the others behind by name.</summary>
@@ -64,31 +64,32 @@ public static class RunSheetPaper
         return [.. plan.RunSheet.SelectMany(s => s.Who.Keys).Distinct().OrderBy(n => Array.IndexOf(order, n) is >= 0 and var i ? i : int.MaxValue).ThenBy(n => n, StringComparer.Ordinal)];
     }
 
-    private static bool Presents(Plan plan, string person) => plan.RunSheet.All(s => s.Who.GetValueOrDefault(person) is { } does && (does.StartsWith("shows", StringComparison.Ordinal) || does.StartsWith("speaks", StringComparison.Ordinal)));
+    internal static bool Presents(Plan plan, string person) => plan.RunSheet.All(s => s.Who.GetValueOrDefault(person) is { } does && (does.StartsWith("shows", StringComparison.Ordinal) || does.StartsWith("speaks", StringComparison.Ordinal)));
 
     private static PaperRow Row(PaperBundle bundle, RunSegment s, RunSegment? before, Plan plan, string[] people) => new(
     [
-        new PaperCell(s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), true),
-        Days.Hour((plan.SlotStart + Period.FromSeconds(s.StartSecond)).TimeOfDay),
-        (s.Gate ? "GATE " : "") + Figures.Clock(s.StartSecond),
-        Figures.Clock(s.Seconds),
-        Figures.Clock(s.StartSecond + s.Seconds),
+        new PaperCell(Whole(s.Number), true),
+        At(plan, s.StartSecond, s.Gate ? "GATE " : "", ""),
+        At(plan, s.StartSecond + s.Seconds, "", $"\n{Figures.Clock(s.Seconds)} long"),
         new PaperCell(s.Show) { Lead = s.Silence ? "NO TALKING" : "" },
-        .. people.Select(p => (PaperCell)(s.Who.GetValueOrDefault(p) ?? "–")),
-        RunSheetMind.OnAndOff(bundle, s, before),
-        string.Join(" ", s.Twins.Select(Number)),
+        string.Join("\n", people.Where(s.Who.ContainsKey).Select(p => $"{p}: {TwinWord().Replace(s.Who[p], "№")}")),
+        string.Join("\n", new[] { RunSheetMind.OnAndOff(bundle, s, before), string.Join(" ", s.Twins.Select(Number)) }.Where(t => t.Length > 0)),
         RunSheetMind.Of(bundle, s),
-        PaperCell.Blank,
         s.DroppableSeconds > 0 ? Figures.Clock(s.DroppableSeconds) + (s.DropRank > 0 ? $" ({Ordinal(s.DropRank)})" : "") : "",
         PaperCell.Blank,
+        PaperCell.Blank,
     ]);
+
+    // The second of the slot in bold; the hour of the day under it.
+    private static PaperCell At(Plan plan, int second, string gate, string more)
+        => new(Days.Hour((plan.SlotStart + Period.FromSeconds(second)).TimeOfDay) + more) { Lead = gate + Figures.Clock(second) };
 
     // Whoever has never stood here reads what a mark means without asking.
     private static IEnumerable<Block> Marks(PaperBundle bundle, Plan plan)
     {
         HashSet<string> used = [.. plan.RunSheet.SelectMany(s => s.Kit), .. plan.RunSheet.SelectMany(s => s.Who.Values).SelectMany(w => w.Split(' ')), .. plan.Twins.Select(t => t.Place)];
         string[] marks = [.. bundle.Occasion?.Kit.Where(k => k.Code.Length > 0 && used.Contains(k.Code)).Select(k => $"{k.Code}: {k.What.Split([';', ','])[0]} ({k.Place})") ?? []];
-        return marks.Length == 0 ? [] : [new ParagraphBlock(string.Join("; ", marks) + ". “May go” is what may be left out when it runs late, in the order in brackets. № is a twin of the swap-out list.", Small: true)];
+        return marks.Length == 0 ? [] : [new ParagraphBlock(string.Join("; ", marks) + ". “May be cut” is what may be left out when it runs late, in the order in brackets. № is a twin of the swap-out list.", Small: true)];
     }
 
     /// <summary>A twin's number as it is written on its container ("No. 7").</summary>
@@ -98,18 +99,21 @@ public static class RunSheetPaper
 
     private static string Whole(int n) => n.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
-    private static IEnumerable<Block> Gates(Plan plan)
+    private static IEnumerable<Block> Gates(PaperBundle bundle, Plan plan)
     {
         RunSegment[] gates = [.. plan.RunSheet.Where(s => s.Gate)];
-        RunSegment[] drops = [.. plan.RunSheet.Where(s => s.DroppableSeconds > 0).OrderBy(s => s.DropRank == 0 ? int.MaxValue : s.DropRank)];
+        (int Late, RunSegment Segment)[] drops = GateBlocks.Cuts(plan);
         if (gates.Length == 0 && drops.Length == 0)
         {
             yield break;
         }
 
-        string at = gates.Length == 0 ? "" : "At " + string.Join(", ", gates.Select(s => $"{Figures.Clock(s.StartSecond)} segment {Whole(s.Number)} begins")) + ". ";
-        int sum = 0;
-        string late = drops.Length == 0 ? "" : "If late: " + string.Join("; ", drops.Select(s => $"up to {Figures.Clock(sum += s.DroppableSeconds)} behind, cut {Figures.Clock(s.DroppableSeconds)} in segment {Whole(s.Number)}")) + ".";
-        yield return new CalloutBlock("For whoever keeps the time", at + late);
+        string[] keepers = [.. Names(bundle, plan).Where(n => GateBlocks.KeepsTime(bundle, plan, n))];
+        string at = gates.Length == 0 ? "" : "GATE: that segment must begin by then. " + string.Join("; ", gates.Select(s => $"{Figures.Clock(s.StartSecond)} segment {Whole(s.Number)}")) + ". If it begins later, that is how late we are. ";
+        string late = drops.Length == 0 ? "" : "Late by up to " + string.Join("; ", drops.Select(d => $"{Figures.Clock(d.Late)}: cut {Figures.Clock(d.Segment.DroppableSeconds)} in segment {Whole(d.Segment.Number)}")) + "; each with those before it.";
+        yield return new CalloutBlock(keepers.Length == 0 ? "For whoever keeps the time" : $"For {string.Join(", ", keepers)}, who keeps the time", at + late);
     }
+
+    [GeneratedRegex(@"\btwin (?=\d)")]
+    private static partial Regex TwinWord();
 }

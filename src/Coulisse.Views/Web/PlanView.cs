@@ -156,9 +156,12 @@ public sealed record PlanView
     private static TwinRow Twin(Twin t, Plan plan, CultureInfo culture) => new(
         t.Number, t.Component, t.State,
         t.Grams is { } g ? string.Create(culture, $"{t.Count:0.##} × {Figures.Grams(g / (t.Count > 0 ? t.Count : 1), culture)}") : t.Count.ToString("0.##", culture),
-        t.ReadyBy.ToString("ddd HH:mm", culture), t.Holds, t.Place, t.BroughtBy, t.CueSecond, Figures.Clock(t.CueSecond),
+        t.ReadyBy.ToString("ddd HH:mm", culture), t.Holds, t.Place, t.Stands ? "" : t.BroughtBy, t.CueSecond, Figures.Clock(t.CueSecond),
         t.Replaces, t.Afterwards, t.MadeBy,
-        Figures.Lasting((plan.SlotStart.PlusSeconds(t.CueSecond) - t.ReadyBy).ToDuration().TotalSeconds, culture));
+        Figures.Lasting((plan.SlotStart.PlusSeconds(t.CueSecond) - t.ReadyBy).ToDuration().TotalSeconds, culture))
+    {
+        SetOut = Papers.TwinPlaces.Of(plan, t) is { } sets ? $"{string.Join(", ", sets.People)}, {sets.Task.End.ToString("ddd HH:mm", culture)}" : "",
+    };
 
     private static SegmentRow Segment(RunSegment s, LocalDateTime slot) => new(
         s.Number, s.StartSecond, s.Seconds, Figures.Clock(s.StartSecond), Figures.Clock(s.Seconds),
@@ -234,7 +237,11 @@ public sealed record PlanBar(
 }
 
 /// <summary>A line of the swap-out table.</summary>
-public sealed record TwinRow(int Number, string Component, string State, string Amount, string Ready, string Holds, string Place, string BroughtBy, int CueSecond, string Cue, string Replaces, string Afterwards, string? MadeBy, string Age);
+public sealed record TwinRow(int Number, string Component, string State, string Amount, string Ready, string Holds, string Place, string BroughtBy, int CueSecond, string Cue, string Replaces, string Afterwards, string? MadeBy, string Age)
+{
+    /// <summary>Who puts it in its place before the slot, and when; empty when the plan does not say.</summary>
+    public string SetOut { get; init; } = "";
+}
 
 /// <summary>A line of the run sheet.</summary>
 public sealed record SegmentRow(int Number, int StartSecond, int Seconds, string At, string Lasts, string Clock, string Show, string Component, ImmutableArray<SaidOf> Who, string Kit, ImmutableArray<int> Twins, int DroppableSeconds, int DropRank, bool Gate, bool Silence);

@@ -94,7 +94,7 @@ internal static class OccasionEndpoints
             return new StandView(5, "No paper is printed yet.", at + "/papers", "Print");
         }
 
-        ImmutableArray<string> stale = PaperShelf.Stale(there.ToDictionary(h => h.Key, h => h.Value.Content, StringComparer.Ordinal), PaperShelf.Papers(await bundles.OfAsync(planned, cancel)));
+        ImmutableArray<string> stale = PaperShelf.Stale(there.ToDictionary(h => h.Key, h => h.Value.Content, StringComparer.Ordinal), PaperShelf.Papers(await bundles.OfAsync(id, planned, cancel)));
         return stale.IsEmpty ? null : new StandView(3, $"{(stale.Length == 1 ? "One sheet on the wall says" : stale.Length.ToString(Culture) + " sheets on the wall say")} something else by now: {string.Join(", ", stale.Take(4).Select(s => there[s].Title))}{(stale.Length > 4 ? " …" : "")}.", at + "/papers?stale=true", "Print them again");
     }
 

@@ -120,6 +120,9 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
     private static Occasion Marked(Occasion occasion, List<SheetShow> shown)
         => occasion.Shows.IsEmpty && shown.Count > 0 ? occasion with { Shows = [.. shown.Select((s, i) => s with { Line = i + 1 })] } : occasion;
 
+    /// <summary>Keys of the kept cards an occasion is read with, in the order of the sheet, as the reason of its version says.</summary>
+    public static ImmutableArray<string> CardsOf(string why) => [.. why.Split(';', StringSplitOptions.TrimEntries).Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)[1]).Distinct(StringComparer.Ordinal)];
+
     /// <summary>Remedies that were tried by a touch, in order.</summary>
     public async Task<List<string>> ChangesAsync(string id, CancellationToken cancel)
         => await store.SettingAsync(ChangesKey(id), cancel) is { } kept ? JsonSerializer.Deserialize<List<string>>(kept)! : [];

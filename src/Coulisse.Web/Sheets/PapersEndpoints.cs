@@ -35,7 +35,7 @@ internal static class PapersEndpoints
 
     private static async Task<IResult> ListAsync(string id, KeptPlans plans, SheetWall hung, PaperBundles bundles, CancellationToken cancel, string who = "", string day = "", bool stale = false)
         => await plans.OpenAsync(id, cancel) is var (kept, planned)
-            ? new RazorComponentResult<PapersPage>(new { View = PapersView.From(id, await bundles.OfAsync(planned, cancel), await hung.OfAsync(kept.OccasionId, cancel), new PaperNarrowing(who, day, stale)) with { LabelSheets = [.. LabelSheet.All.Select(l => l.Name)] } })
+            ? new RazorComponentResult<PapersPage>(new { View = PapersView.From(id, await bundles.OfAsync(kept.OccasionId, planned, cancel), await hung.OfAsync(kept.OccasionId, cancel), new PaperNarrowing(who, day, stale)) with { LabelSheets = [.. LabelSheet.All.Select(l => l.Name)] } })
             : Results.NotFound();
 
     /// <summary>What was chosen is noted as printed and then opened, as pages or as files.</summary>
@@ -55,7 +55,7 @@ internal static class PapersEndpoints
             return Results.Redirect($"/plan/{id}/papers");
         }
 
-        PaperBundle bundle = await bundles.OfAsync(planned, cancel);
+        PaperBundle bundle = await bundles.OfAsync(kept.OccasionId, planned, cancel);
         ImmutableArray<Paper> papers = PaperPrinter.Papers(bundle, chosen.Choice);
         await hung.NoteAsync(kept.OccasionId, papers.Select(p => (p, chosen.Copies(p.Id))), cancel);
         return form["as"] == "files" ? Files(bundle, chosen) : form["as"] == "bundle" ? OneFile(bundle, papers, chosen) : Results.Redirect($"/plan/{id}/papers/pages?{chosen.Query}");
@@ -68,29 +68,29 @@ internal static class PapersEndpoints
             return Results.NotFound();
         }
 
-        await hung.TakeDownAsync(kept.OccasionId, [.. PaperShelf.Papers(await bundles.OfAsync(planned, cancel)).Select(p => p.Id)], cancel);
+        await hung.TakeDownAsync(kept.OccasionId, [.. PaperShelf.Papers(await bundles.OfAsync(kept.OccasionId, planned, cancel)).Select(p => p.Id)], cancel);
         return Results.Redirect($"/plan/{id}/papers");
     }
 
     private static async Task<IResult> PagesAsync(string id, HttpContext context, KeptPlans plans, PaperBundles bundles, CancellationToken cancel, string sheets = "", bool large = false, string size = "a4")
     {
-        if (await plans.OpenAsync(id, cancel) is not var (_, planned))
+        if (await plans.OpenAsync(id, cancel) is not var (kept, planned))
         {
             return Results.NotFound();
         }
 
         Chosen chosen = Chosen.Read(sheets, large, size);
-        ImmutableArray<Paper> papers = PaperPrinter.Papers(await bundles.OfAsync(planned, cancel), chosen.Choice);
+        ImmutableArray<Paper> papers = PaperPrinter.Papers(await bundles.OfAsync(kept.OccasionId, planned, cancel), chosen.Choice);
         return PrintPages.Serve(context, HtmlPaper.Write([.. papers.SelectMany(p => Enumerable.Repeat(p, chosen.Copies(p.Id)))], chosen.Format), $"/plan/{id}/papers");
     }
 
     private static async Task<IResult> PdfAsync(string id, string sheet, KeptPlans plans, PaperBundles bundles, CancellationToken cancel)
-        => await plans.OpenAsync(id, cancel) is var (_, planned) && PaperPrinter.Print(await bundles.OfAsync(planned, cancel), new PaperChoice { Ids = [sheet] }) is [var printed, ..]
+        => await plans.OpenAsync(id, cancel) is var (kept, planned) && PaperPrinter.Print(await bundles.OfAsync(kept.OccasionId, planned, cancel), new PaperChoice { Ids = [sheet] }) is [var printed, ..]
             ? Results.Bytes(printed.Pdf.Bytes, "application/pdf")
             : Results.NotFound();
 
     private static async Task<IResult> TablesAsync(string id, KeptPlans plans, PaperBundles bundles, CancellationToken cancel)
-        => await plans.OpenAsync(id, cancel) is var (_, planned) && await bundles.OfAsync(planned, cancel) is { } bundle
+        => await plans.OpenAsync(id, cancel) is var (kept, planned) && await bundles.OfAsync(kept.OccasionId, planned, cancel) is { } bundle
             ? Results.File(await KitchenTables.XlsxAsync(bundle, cancel), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", $"kitchen-{bundle.Mark.Version}.xlsx")
             : Results.NotFound();
 
