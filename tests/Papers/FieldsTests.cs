@@ -15,7 +15,7 @@ public sealed class FieldsTests
     [InlineData("order", "Order by", "Comes on", "Item", "Ready to use", "Usable", "To buy", "On hand", "Pack", "Packs", "A pack", "Sum", "Over", "Other article", "Came", "°C")]
     [InlineData("receiving", "Item", "Packs", "Must be", "°C", "Came", "Use by", "Sent back, why")]
     [InlineData("kit", "Code", "What", "How many", "Power", "Circuit", "Stands", "In use", "Spare", "Whose", "In box", "Loaded", "Checked", "Back")]
-    [InlineData("swap-outs", "No.", "Comes in", "Of, and state", "How many", "Grams", "Ready", "Made in", "Held, keeps", "In (like the live one)", "Stands", "Set out by", "Brought at the cue by", "Afterwards")]
+    [InlineData("swap-outs", "No.", "Comes in", "Of, and state", "How many", "Grams", "Ready", "Made by", "Held, keeps", "In (like the live one)", "Stands", "Set out by", "Brought at the cue by", "Afterwards")]
     [InlineData("run-sheet", "Starts", "Length", "Place", "Begins", "Ends", "Shown", "Who does what", "Kit, twins", "Watch out", "Camera, mirror", "May be cut", "Began", "GATE 5:00 14:05", "NO TALKING segment 3 is shown")]
     [InlineData("plating", "Part", "Pieces", "Grams", "Give or take", "O’clock", "From the middle", "Tool", "Ahead or last", "Seconds", "Photograph or sample plate", "Never like this", "In this order", "The line")]
     [InlineData("allergens", "Part", "milk", "Guest by guest", "Why", "Looked through by", "On")]
@@ -32,6 +32,15 @@ public sealed class FieldsTests
 
         Assert.NotEmpty(words);
         Assert.Empty(fields.Where(f => !words.Contains(f)));
+    }
+
+    [Fact]
+    public void The_plating_guide_is_one_page_on_either_sheet_with_its_drawing_and_names_the_seats_that_get_another()
+    {
+        Paper guide = PaperShelf.Papers(Demo.Planned()).First(p => p.Kind == PlatingPaper.Kind);
+        Assert.Contains(guide.Blocks, b => b is FigureBlock { ToScale: true });
+        Assert.Equal("Another plate: seats 4, 5, 17, 23, 40", guide.Blocks.OfType<CalloutBlock>().Single().Title);
+        Assert.All((Pages.PageFormat[])[Pages.PageFormat.A4, Pages.PageFormat.Letter], f => Assert.Single(Pages.PagePlan.Of(guide, f).Pages));
     }
 
     [Fact]

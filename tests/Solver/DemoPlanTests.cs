@@ -50,6 +50,8 @@ public sealed class DemoPlanTests
         PlannedTask bring = Assert.Single(plan.Tasks, t => t.Text.StartsWith("bring the ", StringComparison.Ordinal));
         PlannedTask[] made = [.. plan.Twins.Where(t => t.MadeBy is not null && !t.Holds.Contains("in the bath", StringComparison.Ordinal)).Select(t => plan.Tasks.Single(x => x.Id == t.MadeBy))];
         Assert.NotEmpty(made);
+        Assert.Equal(bring.Text.Split(' ')[2], plan.Twins.Count(t => t.SetOutBy == bring.Id).ToString(System.Globalization.CultureInfo.InvariantCulture));
+        Assert.All(plan.Twins, t => Assert.Contains(plan.Tasks, x => x.Id == t.SetOutBy && (x.Id == bring.Id || t.Holds.Contains("in the bath", StringComparison.Ordinal))));
         Assert.All(made, m => Assert.True(m.End <= bring.Start, $"{m.Text} is made until {m.End}, the twins are brought at {bring.Start}"));
     }
 

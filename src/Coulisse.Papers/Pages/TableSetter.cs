@@ -95,7 +95,7 @@ internal sealed class TableSetter(double width, double size, double room)
     private double[] Shared(TableBlock table, double[] least, double[] natural, double spare)
     {
         int n = least.Length;
-        double[] text = [.. Enumerable.Range(0, n).Select(i => table.Rows.Where(r => r.Kind != RowKind.Group && i < r.Cells.Length).Sum(r => Measure.Natural(r.Cells[i].Words, size, false)))];
+        double[] text = [.. Enumerable.Range(0, n).Select(i => table.Rows.Where(r => r.Kind != RowKind.Group && i < r.Cells.Length).Sum(r => r.Cells[i].Words.Split('\n').Sum(l => Measure.Natural(l, size, false))))];
         double[] result = [.. least];
         for (int round = 0; round < n && spare > 0.01; round++)
         {

@@ -74,7 +74,7 @@ public static class AllergenPaper
             foreach (GuestPlate p in g.Plates)
             {
                 string gets = !p.Served ? "gets none of it" : string.Join("; ", new[] { p.Without.IsEmpty ? "" : "without " + string.Join(", ", p.Without), p.Instead.IsEmpty ? "" : "instead: " + string.Join(", ", p.Instead) }.Where(s => s.Length > 0)) is { Length: > 0 } said ? said : "as the others";
-                rows.Add(new PaperRow([p.Dish, gets, new PaperCell(Found(p), true), string.Join("; ", p.CrossContact.Concat(p.Minds)), p.Served ? AllergenWords.Sentence(p.All) : "", PaperCell.Tick]));
+                rows.Add(new PaperRow([p.Dish, gets, new PaperCell(Found(p), true), string.Join("; ", p.CrossContact.Concat(p.Minds.Where(m => !m.Equals("as the others", StringComparison.OrdinalIgnoreCase)))), p.Served ? AllergenWords.Sentence(p.All) : "", PaperCell.Tick]));
             }
         }
 

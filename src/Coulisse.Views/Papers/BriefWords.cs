@@ -40,6 +40,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
         if (Fixed.Select(f => (f.Name, Match: f.Form.Match(rest))).FirstOrDefault(f => f.Match is { Success: true }) is { Match.Success: true } phrase)
         {
             // Kit that is named in words is the chef's word for it.
+            before = phrase.Name == "setOut" ? "" : before;   // it says itself what it is for
             Said[] named = phrase.Name == "move" ? [.. phrase.Match.Groups[1].Value.Split(" and ").Select(k => Chef("", k))] : [];
             return named.Length == 0 ? new Said(before + Filled(phrase.Name, phrase.Match), 0, 0)
                 : new Said(before + say.Say("move", string.Join(" + ", named.Select(n => n.Text)), phrase.Match.Groups[2].Value), named.Sum(n => n.Chef), named.Sum(n => n.Untranslated));

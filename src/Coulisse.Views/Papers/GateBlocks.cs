@@ -7,7 +7,7 @@ using NodaTime;
 
 namespace Coulisse.Views.Papers;
 
-/// <summary>For whoever keeps the time: when each gate is, a place to write when it came, and what is left out when it came late.</summary>
+/// <summary>For whoever keeps the time: when each gate is, what may still be left out from there on when it came late, and a place to write when it came.</summary>
 internal static class GateBlocks
 {
     /// <summary>Whose work it is to keep the time: somebody whose role says so; else the first beside the presenter, so that it is somebody's.</summary>
@@ -18,7 +18,7 @@ internal static class GateBlocks
         return said.Length > 0 ? said.Any(p => p.Name == name) : RunSheetPaper.Names(bundle, plan).FirstOrDefault(n => !RunSheetPaper.Presents(plan, n)) == name;
     }
 
-    /// <summary>The gates, then what may be left out; nothing when the slot has neither.</summary>
+    /// <summary>The gates; nothing when the slot has none.</summary>
     public static IEnumerable<Block> Of(Plan plan, BriefPhrases say)
     {
         RunSegment[] gates = [.. plan.RunSheet.Where(s => s.Gate)];
@@ -29,22 +29,13 @@ internal static class GateBlocks
 
         yield return new HeadingBlock(1, say["gates"]);
         yield return new ParagraphBlock(say["gateWhat"]);
-        yield return new TableBlock([new(say["inTheSlotAt"], Side.Right, Strong: true), new(say["from"], Side.Right), new(say["segment"]), new(say["came"], Pen: 25)],
-            [.. gates.Select(s => new PaperRow([Figures.Clock(s.StartSecond), Days.Hour((plan.SlotStart + Period.FromSeconds(s.StartSecond)).TimeOfDay), Named(s), PaperCell.Blank]))]);
-        (int Late, RunSegment Segment)[] cuts = Cuts(plan);
-        if (cuts.Length > 0)
-        {
-            yield return new TableBlock([new(say["lateUpTo"], Side.Right, Strong: true), new(say["leaveOut"], Side.Right), new(say["segment"])],
-                [.. cuts.Select(c => PaperRow.Of(Figures.Clock(c.Late), Figures.Clock(c.Segment.DroppableSeconds), Named(c.Segment)))]) { Together = true };
-        }
+        yield return new TableBlock([new(say["inTheSlotAt"], Side.Right, Strong: true), new(say["from"], Side.Right), new(say["segment"]), new(say["leaveOut"]), new(say["came"], Pen: 22)],
+            [.. gates.Select(s => new PaperRow([Figures.Clock(s.StartSecond), Days.Hour((plan.SlotStart + Period.FromSeconds(s.StartSecond)).TimeOfDay), Named(s), Cuts(plan, s), PaperCell.Blank]))]) { Together = true };
     }
 
-    /// <summary>Segments that may lose seconds in the order in which they do, each with the lateness it makes good together with those before it.</summary>
-    public static (int Late, RunSegment Segment)[] Cuts(Plan plan)
-    {
-        int sum = 0;
-        return [.. plan.RunSheet.Where(s => s.DroppableSeconds > 0).OrderBy(s => s.DropRank == 0 ? int.MaxValue : s.DropRank).Select(s => (sum += s.DroppableSeconds, s))];
-    }
+    /// <summary>What may still be left out from a gate on, in order: "7: 1:30; 9: 0:45". What lies before it is over and makes nothing good.</summary>
+    public static string Cuts(Plan plan, RunSegment gate) => string.Join("; ", plan.RunSheet.Where(s => s.Number >= gate.Number && s.DroppableSeconds > 0).OrderBy(s => s.DropRank == 0 ? int.MaxValue : s.DropRank)
+        .Select(s => $"{s.Number.ToString(CultureInfo.InvariantCulture)}: {Figures.Clock(s.DroppableSeconds)}"));
 
     private static bool SaysSo(string role) => new[] { "keeps the time", "keeps time", "time-keeper", "timekeeper", "clock" }.Any(w => role.Contains(w, StringComparison.OrdinalIgnoreCase));
 

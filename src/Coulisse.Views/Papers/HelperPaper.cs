@@ -115,7 +115,7 @@ public static class HelperPaper
     private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, BriefPhrases say, BriefTexts texts, HashSet<string> said)
     {
         PaperCell what = What(t, texts);
-        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Of(bundle, t).Select(p => TaskLimits.Say(p, say)).Where(l => said.Add(t.Dish + t.Line + l))];
+        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Lines(bundle, t, say).Where(l => said.Add(t.Dish + t.Line + l))];
         return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
     }
 

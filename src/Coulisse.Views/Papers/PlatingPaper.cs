@@ -7,7 +7,7 @@ using Coulisse.Views.Web;
 
 namespace Coulisse.Views.Papers;
 
-/// <summary>Plating on one page: the plate to scale, each part with weight and count, the order as the card gives it.</summary>
+/// <summary>Plating on one page: the plate to scale, each part with weight and count, the order as the card gives it; behind it plates for diets and the line.</summary>
 public static class PlatingPaper
 {
     public const string Kind = "plating";
@@ -15,9 +15,10 @@ public static class PlatingPaper
     /// <summary>Allowed deviation of a part's weight when the card states none: a tenth, at least half a gram (common practice, no source).</summary>
     private const double Share = 0.1;
 
-    public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Where(b => !b.Weighed.Dish.Plate.IsEmpty).Select(b => One(bundle, b));
+    public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Where(b => !b.Weighed.Dish.Plate.IsEmpty).SelectMany(b => Both(bundle, b));
 
-    private static Paper One(PaperBundle bundle, Batch batch)
+    // The guide is one page; what only some plates and the line need stands on a sheet of its own behind it.
+    private static IEnumerable<Paper> Both(PaperBundle bundle, Batch batch)
     {
         Dish dish = batch.Weighed.Dish;
         CultureInfo culture = bundle.Culture;
@@ -43,20 +44,32 @@ public static class PlatingPaper
             blocks.Add(new ListBlock([.. assembly.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Text))]));
         }
 
-        (GuestRow Row, GuestPlate Plate)[] diets = bundle.Occasion is not { } occasion ? [] : [.. Guests.Of(occasion, AllergenNames.RegimeOf(bundle.Code))
-            .SelectMany(r => r.Plates.Where(p => p.Dish == bundle.NameOf(batch) && p.Text.Length > 0 && !p.Text.Equals("as the others", StringComparison.OrdinalIgnoreCase)).Select(p => (r, p)))];
+        (GuestRow Row, GuestPlate Plate)[] diets = Diets(bundle, batch);
         if (diets.Length > 0)
         {
-            blocks.Add(new HeadingBlock(1, "Plates for diets"));
-            blocks.Add(new TableBlock([new("Seat", Strong: true), new("Declared"), new("This plate"), new("Laid", Side.Centre)],
+            blocks.Add(new CalloutBlock($"Another plate: seats {string.Join(", ", diets.SelectMany(d => d.Row.Seats).Distinct().Order())}", "What differs stands on the sheet behind this one. Plate them first, with clean tools."));
+        }
+
+        blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
+        string title = bundle.TitleOf(batch);
+        yield return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 9.5 };
+        List<Block> behind = [];
+        if (diets.Length > 0)
+        {
+            behind.Add(new HeadingBlock(1, "Plates for diets"));
+            behind.Add(new TableBlock([new("Seat", Strong: true), new("Declared"), new("This plate"), new("Laid", Side.Centre)],
                 [.. diets.Select(d => new PaperRow([string.Join(", ", d.Row.Seats), d.Row.Declared, d.Plate.Text, PaperCell.Tick]))]) { Together = true });
         }
 
-        blocks.AddRange(PlatingLineBlocks.Of(bundle, batch));
-        blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
-        string title = bundle.TitleOf(batch);
-        return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 9.5 };
+        behind.AddRange(PlatingLineBlocks.Of(bundle, batch));
+        if (behind.Count > 0)
+        {
+            yield return bundle.Sheet(Kind, $"Plating, diets and line: {title}", [.. behind]) with { Id = $"{Kind}-line-{Slug.Of(title)}", Dish = title, TextSize = 12 };
+        }
     }
+
+    private static (GuestRow Row, GuestPlate Plate)[] Diets(PaperBundle bundle, Batch batch) => bundle.Occasion is not { } occasion ? [] : [.. Guests.Of(occasion, AllergenNames.RegimeOf(bundle.Code))
+        .SelectMany(r => r.Plates.Where(p => p.Dish == bundle.NameOf(batch) && p.Text.Length > 0 && !p.Text.Equals("as the others", StringComparison.OrdinalIgnoreCase)).Select(p => (r, p)))];
 
     private static PaperRow Row(PlatePart p, ReadPart? read, CultureInfo culture) => new(
     [

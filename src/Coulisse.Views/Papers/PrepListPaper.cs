@@ -90,7 +90,7 @@ public static class PrepListPaper
     private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, HashSet<string> said)
     {
         PaperCell what = What(t);
-        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Of(bundle, t).Select(p => TaskLimits.Say(p, BriefPhrases.For("en"))).Where(l => said.Add(t.Dish + t.Line + l))];
+        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Lines(bundle, t, BriefPhrases.For("en")).Where(l => said.Add(t.Dish + t.Line + l))];
         return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
     }
 
@@ -100,7 +100,7 @@ public static class PrepListPaper
         _ => new(Text(t) + (t.Place is { Length: > 0 } place ? $" ({place})" : "")) { Lead = t.Component is { Length: > 0 } c && !t.Text.Contains(c, StringComparison.Ordinal) ? c : "" },
     };
 
-    private static string Text(PlannedTask t) => t.Text.StartsWith("for the stage: ", StringComparison.Ordinal) ? HandsAside.Without(t.Text) : t.Text;
+    private static string Text(PlannedTask t) => t.Text.StartsWith("for the stage: ", StringComparison.Ordinal) ? HandsAside.Without(t.Text.Replace("for the stage: weigh and set out for the stage: ", "weigh and set out for the stage: ", StringComparison.Ordinal)) : t.Text;
 
     private static string Set(PlannedTask t, PaperBundle bundle) => t.Celsius is { } c ? Figures.Celsius(c, bundle.Culture) : "";
 

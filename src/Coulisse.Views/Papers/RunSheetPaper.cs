@@ -102,16 +102,15 @@ public static partial class RunSheetPaper
     private static IEnumerable<Block> Gates(PaperBundle bundle, Plan plan)
     {
         RunSegment[] gates = [.. plan.RunSheet.Where(s => s.Gate)];
-        (int Late, RunSegment Segment)[] drops = GateBlocks.Cuts(plan);
-        if (gates.Length == 0 && drops.Length == 0)
+        if (gates.Length == 0)
         {
             yield break;
         }
 
         string[] keepers = [.. Names(bundle, plan).Where(n => GateBlocks.KeepsTime(bundle, plan, n))];
-        string at = gates.Length == 0 ? "" : "GATE: that segment must begin by then. " + string.Join("; ", gates.Select(s => $"{Figures.Clock(s.StartSecond)} segment {Whole(s.Number)}")) + ". If it begins later, that is how late we are. ";
-        string late = drops.Length == 0 ? "" : "Late by up to " + string.Join("; ", drops.Select(d => $"{Figures.Clock(d.Late)}: cut {Figures.Clock(d.Segment.DroppableSeconds)} in segment {Whole(d.Segment.Number)}")) + "; each with those before it.";
-        yield return new CalloutBlock(keepers.Length == 0 ? "For whoever keeps the time" : $"For {string.Join(", ", keepers)}, who keeps the time", at + late);
+        yield return new CalloutBlock(keepers.Length == 0 ? "For whoever keeps the time" : $"For {string.Join(", ", keepers)}, who keeps the time",
+            "GATE: that segment must begin by then. If it begins later, that is how late we are: cut what may still be cut, in this order (segment: minutes), until it is made good.\n"
+            + string.Join("\n", gates.Select(s => $"{Figures.Clock(s.StartSecond)} segment {Whole(s.Number)}." + (GateBlocks.Cuts(plan, s) is { Length: > 0 } cuts ? $" Late: cut {cuts}." : ""))));
     }
 
     [GeneratedRegex(@"\btwin (?=\d)")]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Coulisse.Cards;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Safety;
 
@@ -32,9 +33,21 @@ public static partial class TaskLimits
         return [.. bundle.Findings.Take(bundle.Batches.Length).SelectMany((f, i) => f.ControlPoints.Where(p => p.Line == task.Line && Mine(bundle, i, p, task)))];
     }
 
+    /// <summary>What is said under a piece of work: each control point of its step with its rescue; where only the card states in what time it must be cold, the rescue behind the card's own words.</summary>
+    public static IEnumerable<string> Lines(PaperBundle bundle, PlannedTask task, BriefPhrases say)
+    {
+        ImmutableArray<ControlPoint> points = Of(bundle, task);
+        return points.Length > 0 ? points.Select(p => Say(p, say)) : CoolsInTime(bundle, task) ? [$"{say["ifMissed"]}: {say["rescueCool"]}."] : [];
+    }
+
     /// <summary>Limit and rescue in the words of a brief.</summary>
     public static string Say(ControlPoint point, BriefPhrases say)
         => $"{say["limit"]}: {LimitOf(point.Limit, say)}. {say["ifMissed"]}: {RescueOf(point.Action, say)}.";
+
+    private static bool CoolsInTime(PaperBundle bundle, PlannedTask task) => task.Line > 0 && task.Kind is TaskKind.Work or TaskKind.Moment && bundle.Batches
+        .Where(b => task.Dish is { } name ? bundle.NameOf(b) == name : b.Components.Any(c => c.Weighed.Component.Name == task.Component))
+        .SelectMany(b => b.Components).SelectMany(c => c.Steps).Select(s => s.Step)
+        .Any(s => s.Span.Line == task.Line && s.Operations.Append(s.Operation).Any(o => o is "blast_chill" or "cool_rack" or "chill_ice" or "chill_fridge") && s.Times.Any(t => t.Kind == TimeKind.Limit && t.Bound != Bound.AtLeast) && s.Temperatures.Any(t => t.Bound == Bound.AtMost && t.Celsius <= 25));
 
     private static bool Mine(PaperBundle bundle, int dish, ControlPoint point, PlannedTask task)
         => task.Dish is { } name ? bundle.NameOf(bundle.Batches[dish]) == name : point.Component.Length > 0 && point.Component == task.Component;

@@ -21,7 +21,7 @@ public static class TwinListPaper
         [
             new PaperCell(RunSheetPaper.Number(t.Number), true),
             new PaperCell(t.CueSecond > 0 || t.BroughtBy.Length > 0 ? Figures.Clock(t.CueSecond) : "", true),
-            new PaperCell(t.State + (t.Replaces.Length > 0 ? $" (stands for {t.Replaces})" : "")) { Lead = t.Component },
+            new PaperCell(t.State + (t.Replaces.Length > 0 ? $" (stands for {t.Replaces.Split(", most of it")[0]})" : "")) { Lead = t.Component },
             Count(t, bundle.Culture),
             t.Grams is { } g ? Figures.Grams(g, bundle.Culture) : "",
             Days.Moment(t.ReadyBy, bundle.Culture),
@@ -39,14 +39,11 @@ public static class TwinListPaper
             new ParagraphBlock("Set out by: who puts it where it stands before the slot, and when that is done. Brought at the cue by: who takes it from there to whoever shows it; what stands there is within reach. The number stands on the body of the container, front and back, not on the lid. First tick: made and labelled. Second tick: in its place before the slot."),
             new TableBlock(
             [
-                new("No."), new("Comes in", Side.Right), new("Of, and state"), new("How many", Side.Right), new("Grams", Side.Right), new("Ready"), new("Made in"), new("Held, keeps"), new("In (like the live one)", Pen: 16), new("Stands"), new("Set out by"), new("Brought at the cue by"), new("Afterwards"), new("Made", Side.Centre), new("There", Side.Centre),
+                new("No."), new("Comes in", Side.Right), new("Of, and state"), new("How many", Side.Right), new("Grams", Side.Right), new("Ready"), new("Made by"), new("Held, keeps"), new("In (like the live one)", Pen: 16), new("Stands"), new("Set out by"), new("Brought at the cue by"), new("Afterwards"), new("Made", Side.Centre), new("There", Side.Centre),
             ], rows)) with { Landscape = true, TextSize = 10 };
     }
 
     private static string Count(Twin t, CultureInfo culture) => Figures.Number(t.Count, culture);
-
-    // The first sentence tells which step it is; the whole of it stands on card and list.
-    private static string Sentence(string step) => step.IndexOf(". ", StringComparison.Ordinal) is > 0 and var end ? step[..(end + 1)] + " …" : step;
 
     // How long it keeps is the card's word for the part; a twin of a whole dish has none of its own.
     private static string Held(Twin t, PaperBundle bundle)
@@ -57,5 +54,14 @@ public static class TwinListPaper
 
     private static string SetOut(Twin t, Plan plan, CultureInfo culture) => TwinPlaces.Of(plan, t) is not { } sets ? "" : $"{string.Join(", ", sets.People)}, {Days.Moment(sets.Task.End, culture)}";
 
-    private static string Maker(Twin t, Plan plan) => plan.Tasks.FirstOrDefault(x => x.Id == t.MadeBy) is { } task ? $"{Sentence(task.Text)} ({(task.People.IsEmpty ? "by itself" : string.Join(", ", task.People))})" : t.MadeBy ?? "";
+    private static string Maker(Twin t, Plan plan)
+    {
+        if (plan.Tasks.FirstOrDefault(x => x.Id == t.MadeBy) is not { } task)
+        {
+            return t.MadeBy ?? "";
+        }
+
+        ImmutableArray<string> people = task.People.IsEmpty ? plan.Tasks.FirstOrDefault(x => x.Within == task.Id && !x.People.IsEmpty)?.People ?? [] : task.People;
+        return string.Join(", ", people.Append(task.Text.StartsWith("for the stage: ", StringComparison.Ordinal) ? "a small batch of its own" : "from the batch"));
+    }
 }

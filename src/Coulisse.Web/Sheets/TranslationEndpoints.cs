@@ -77,7 +77,7 @@ internal static class TranslationEndpoints
     /// <summary>The same text that the command line reads beside a card.</summary>
     private static async Task<IResult> FileAsync(string id, string language, KitchenStore store, OccasionShelf shelf, StepWords words, CancellationToken cancel)
         => BriefPhrases.Languages.Contains(language) && await SectionsAsync(id, store, shelf, cancel) is { } of
-            ? Results.File(Encoding.UTF8.GetBytes((await words.OfAsync(id, language, cancel)).Write(of.Title, of.Sections[0].Sentences)), "text/plain; charset=utf-8", $"{Slug.Of(of.Title)}.{language}.txt")
+            ? Results.File(Encoding.UTF8.GetBytes((await words.OfAsync(id, language, cancel)).Write(of.Title, of.Sections[0].Sentences)), "text/plain; charset=utf-8", $"card.{language}.txt")
             : Results.NotFound();
 
     /// <summary>Name of a field of the form.</summary>

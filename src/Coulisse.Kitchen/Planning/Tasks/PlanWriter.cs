@@ -78,7 +78,10 @@ public static class PlanWriter
             int task = work.TwinTasks[k];
             int sets = TaskBuilder.InTheBath(need) ? task : carry;
             bool made = task >= 0 && schedule.Starts[task] >= 0;
+            // What no single task makes is ready at the latest when it is carried.
             LocalDateTime ready = made ? prep.Zero.PlusMinutes(schedule.Starts[task] + prep.Minutes(schedule, task)) : need.Twin.ReadyBy;
+            LocalDateTime? carried = !made && sets >= 0 && schedule.Starts[sets] >= 0 ? prep.Zero.PlusMinutes(schedule.Starts[sets]) : null;
+            ready = carried < ready ? carried.Value : ready;
             return need.Twin with { MadeBy = made ? ids[task] : null, SetOutBy = sets >= 0 && schedule.Starts[sets] >= 0 ? ids[sets] : null, ReadyBy = ready < occasion.SlotStart.PlusSeconds(need.Twin.CueSecond) ? ready : need.Twin.ReadyBy };
         })];
     }

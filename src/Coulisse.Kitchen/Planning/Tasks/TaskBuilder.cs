@@ -51,6 +51,7 @@ public static class TaskBuilder
 
         ImmutableArray<int> twins = Twins(occasion, slot, dishes, tasks, links);
         Plating(occasion, tasks, links, cardTasks, assumed);
+        twins = [.. twins.Select((t, k) => t < 0 && slot.Twins[k].Plated ? tasks.FindIndex(x => x.Kind == TaskKind.Plate && x.Dish == slot.Twins[k].Dish) : t)];
         House(occasion, slot, twins, tasks, links, assumed);
         TaskKeys.Name(tasks);
         int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed:", StringComparison.Ordinal));
