@@ -89,13 +89,13 @@ public sealed class BesideTheWorkTests
             TableBlock[] gates = [.. brief.Blocks.OfType<TableBlock>().Where(t => t.Columns.Any(c => c.Head == BriefPhrases.For(brief.Language)["came"]))];
             Assert.Equal(Bundle.Occasion!.People.Single(p => p.Name == brief.Person).Role.Contains("keeps the time", StringComparison.Ordinal), gates.Length == 1);
             // What lies before the gate is over: segment 1, first to be cut, is not offered there.
-            Assert.All(gates, g => Assert.Equal(["5:00", "14:05", "2", "2: 0:20; 3: 0:30; 4: 0:40", ""], g.Rows.Single().Cells.Select(c => c.Text)));
+            Assert.All(gates, g => Assert.Equal(["5:00", "14:05", "2", "2\u00A0(0:20); 3\u00A0(0:30); 4\u00A0(0:40)", ""], g.Rows.Single().Cells.Select(c => c.Text)));
         }
 
         // Nobody's role says so: it is still somebody's.
         PaperBundle silent = Bundle with { Occasion = Bundle.Occasion! with { People = [.. Bundle.Occasion.People.Select(p => p with { Role = "" })] } };
         Assert.Single(PaperShelf.Papers(silent), p => p.Kind == HelperPaper.Kind && p.Blocks.OfType<HeadingBlock>().Any(h => h.Text == BriefPhrases.For(p.Language)["gates"]));
-        Assert.Contains("5:00 segment 2. Late: cut 2: 0:20; 3: 0:30; 4: 0:40.", Text(PaperShelf.Papers(Bundle).Single(p => p.Kind == RunSheetPaper.Kind)), StringComparison.Ordinal);
+        Assert.Contains("5:00 segment 2. Late: cut 2\u00A0(0:20); 3\u00A0(0:30); 4\u00A0(0:40).", Text(PaperShelf.Papers(Bundle).Single(p => p.Kind == RunSheetPaper.Kind)), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -33,9 +33,9 @@ internal static class GateBlocks
             [.. gates.Select(s => new PaperRow([Figures.Clock(s.StartSecond), Days.Hour((plan.SlotStart + Period.FromSeconds(s.StartSecond)).TimeOfDay), Named(s), Cuts(plan, s), PaperCell.Blank]))]) { Together = true };
     }
 
-    /// <summary>What may still be left out from a gate on, in order: "7: 1:30; 9: 0:45". What lies before it is over and makes nothing good.</summary>
+    /// <summary>What may still be left out from a gate on, in order: "7 (1:30); 9 (0:45)". What lies before it is over and makes nothing good.</summary>
     public static string Cuts(Plan plan, RunSegment gate) => string.Join("; ", plan.RunSheet.Where(s => s.Number >= gate.Number && s.DroppableSeconds > 0).OrderBy(s => s.DropRank == 0 ? int.MaxValue : s.DropRank)
-        .Select(s => $"{s.Number.ToString(CultureInfo.InvariantCulture)}: {Figures.Clock(s.DroppableSeconds)}"));
+        .Select(s => $"{s.Number.ToString(CultureInfo.InvariantCulture)}\u00A0({Figures.Clock(s.DroppableSeconds)})"));
 
     private static bool SaysSo(string role) => new[] { "keeps the time", "keeps time", "time-keeper", "timekeeper", "clock" }.Any(w => role.Contains(w, StringComparison.OrdinalIgnoreCase));
 

@@ -109,7 +109,7 @@ public static partial class RunSheetPaper
 
         string[] keepers = [.. Names(bundle, plan).Where(n => GateBlocks.KeepsTime(bundle, plan, n))];
         yield return new CalloutBlock(keepers.Length == 0 ? "For whoever keeps the time" : $"For {string.Join(", ", keepers)}, who keeps the time",
-            "GATE: that segment must begin by then. If it begins later, that is how late we are: cut what may still be cut, in this order (segment: minutes), until it is made good.\n"
+            "GATE: that segment must begin by then. If it begins later, that is how late we are: cut what may still be cut, in this order (segment and what it gives), until it is made good.\n"
             + string.Join("\n", gates.Select(s => $"{Figures.Clock(s.StartSecond)} segment {Whole(s.Number)}." + (GateBlocks.Cuts(plan, s) is { Length: > 0 } cuts ? $" Late: cut {cuts}." : ""))));
     }
 
