@@ -14,7 +14,7 @@ internal static class WebGauge
     private static readonly string[] Words = ["leek", "hazelnut", "brown", "butter", "quince", "barley", "smoked", "trout", "rye", "caraway", "plum", "walnut", "beet", "fennel", "citrus", "vanilla", "press", "terrine", "crumb", "sorbet"];
 
     /// <summary>Runs the gauge.</summary>
-    /// <param name="only">"start", "search", "typing", "panning" or "sixty" for one part; null for all.</param>
+    /// <param name="only">"start", "card", "search", "typing", "long", "panning" or "sixty" for one part; null for all.</param>
     public static async Task<int> RunAsync(string? only = null)
     {
         bool Wanted(string part) => only is null || only == part;
@@ -35,10 +35,15 @@ internal static class WebGauge
                 await ColdStartAsync(folder);
             }
 
-            (string plan, string run) = await FillAsync(folder, Wanted("search") ? Cards : 0);
+            (string plan, string run, string card) = await FillAsync(folder, Wanted("search") ? Cards : 0);
             using ServedBench bench = await ServedBench.StartAsync(folder);
             using IPlaywright playwright = await Playwright.CreateAsync();
             await using IBrowser browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Headless = true, Args = ["--no-sandbox", "--disable-gpu"] });
+            if (Wanted("card"))
+            {
+                await CardGauge.OpenAsync(bench, browser, card);
+            }
+
             if (Wanted("search"))
             {
                 await SearchAsync(bench, browser);
@@ -47,6 +52,11 @@ internal static class WebGauge
             if (Wanted("typing"))
             {
                 await TypingAsync(bench, browser);
+            }
+
+            if (Wanted("long"))
+            {
+                await CardGauge.LongAsync(bench, browser);
             }
 
             if (Wanted("panning"))
@@ -82,7 +92,7 @@ internal static class WebGauge
         Report("process start to the whole first page", all, 2000);
     }
 
-    private static async Task<(string Plan, string Run)> FillAsync(string folder, int cards)
+    private static async Task<(string Plan, string Run, string Card)> FillAsync(string folder, int cards)
     {
         Random random = new(1);
         await using KitchenStore store = await KitchenStore.OpenAsync(folder, TimeProvider.System);
@@ -94,7 +104,9 @@ internal static class WebGauge
 
         SaveOutcome.Saved saved = (SaveOutcome.Saved)await store.SaveAsync(DocumentKind.Occasion, null, 0, "Six hundred", "Six hundred", "gauge", "");
         string plan = await store.KeepPlanAsync(saved.Id, saved.Version, TravelJson.Write(LargePlan.Of(600)), "");
-        return (plan, await store.StartRunAsync(plan, TimeProvider.System.GetUtcNow(), rehearsal: true));
+        string starter = await File.ReadAllTextAsync(Path.Combine(Start.StartGauge.Root(), "examples", "demo", "cards", "starter.md"));
+        string card = ((SaveOutcome.Saved)await store.SaveAsync(DocumentKind.Card, null, 0, "Starter", starter, "gauge", "")).Id;
+        return (plan, await store.StartRunAsync(plan, TimeProvider.System.GetUtcNow(), rehearsal: true), card);
     }
 
     private static async Task SearchAsync(ServedBench bench, IBrowser browser)
@@ -249,7 +261,7 @@ internal static class WebGauge
         await Task.WhenAll(readers.Select(r => r.ContinueWith(_ => { }, TaskScheduler.Default)));
     }
 
-    private static void Report(string what, IReadOnlyList<double> all, double wanted)
+    internal static void Report(string what, IReadOnlyList<double> all, double wanted)
     {
         double[] sorted = [.. all.Order()];
         double p95 = sorted[Math.Min(sorted.Length - 1, (int)Math.Ceiling(sorted.Length * 0.95) - 1)];

@@ -12,7 +12,7 @@ public sealed record Doubt(int Line, string Question, ImmutableArray<Candidate> 
 
 /// <summary>One possible reading.</summary>
 /// <param name="Text">What it would mean.</param>
-/// <param name="Plain">The plain words that, written into the card, settle it.</param>
+/// <param name="Plain">The plain words that, written into the card, settle it; “…” stands where the chef writes a figure. The line as it stands means that it is left so.</param>
 public sealed record Candidate(string Text, string Plain);
 
 /// <summary>Something the card says against itself, or that is implausible; with both figures.</summary>

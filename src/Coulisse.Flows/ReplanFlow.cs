@@ -16,7 +16,7 @@ namespace Coulisse.Flows;
 /// <param name="Occasion">The occasion.</param>
 /// <param name="State">Where things stand.</param>
 /// <param name="Replanned">The new plan, or why there is none, and what changed.</param>
-/// <param name="WaysOut">For a slot that runs late: what to leave out.</param>
+/// <param name="WaysOut">For a slot that runs late: at most three ways to end on time.</param>
 /// <param name="Faults">Faults of the new plan that concern anything still to come; what is past is past.</param>
 public sealed record ReplannedOccasion(Occasion Occasion, LiveState State, Replanned Replanned, ImmutableArray<WayOut> WaysOut, ImmutableArray<PlanFault> Faults);
 
@@ -63,7 +63,7 @@ public static class ReplanFlow
                 ImmutableArray<PlanFault> faults = made.Outcome is Plan after
                     ? [.. PlanValidator.Check(occasion, after).Where(f => f.TaskIds.IsEmpty || f.TaskIds.Any(t => !past.Contains(t)))]
                     : [];
-                return new Parsed<ReplannedOccasion>.Ok(new ReplannedOccasion(occasion, state, made, SlotLateness.WaysOut(plan, state), faults));
+                return new Parsed<ReplannedOccasion>.Ok(new ReplannedOccasion(occasion, state, made, SlotRecovery.Ways(plan, state), faults));
             },
             problems => new Parsed<ReplannedOccasion>.Failed(problems));
     }

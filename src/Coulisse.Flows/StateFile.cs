@@ -18,7 +18,7 @@ namespace Coulisse.Flows;
 /// </remarks>
 public static class StateFile
 {
-    private static readonly string[] Kinds = ["start", "done", "undo", "skip", "lost", "note", "drop", "gate", "gone", "broken"];
+    private static readonly string[] Kinds = ["start", "done", "undo", "skip", "lost", "note", "drop", "early", "gate", "gone", "broken"];
 
     /// <summary>What was read.</summary>
     /// <param name="Now">The moment it speaks of.</param>

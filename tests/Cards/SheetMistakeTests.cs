@@ -33,6 +33,8 @@ public sealed class SheetMistakeTests
     [InlineData(Day + Kit + "\n## Circuits\n| Circuit | Limit, kW |\n|---|---|\n| K1 | – |", "OCC015", 11)]
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 4 | vegetarian |\n| 4, 5 | vegan |", "OCC014", 7)]
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 70 | vegetarian |", "OCC014", 6)]
+    [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| four | vegetarian |", "OCC028", 6)]
+    [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 6 to 4 | vegetarian |", "OCC028", 6)]
     [InlineData(Day + "## What is shown\n| Component | Step | How |\n|---|---|---|\n| A | blend | partly |", "OCC008", 6)]
     public void Each_mistake_is_named_with_its_line_and_remedy(string sheet, string code, int line)
     {
@@ -52,6 +54,7 @@ public sealed class SheetMistakeTests
     [InlineData(Day + "## Hands\n| Name | Friday |\n|---|---|\n| Ilse | 09:00 to 12:30 |\n| Bram | – |")]
     [InlineData(Day + Kit + "| – | tray | stage | 4 | – |\n| – | tray | back | 4 | – |\n\n## Circuits\n| Circuit | Limit, kW | Kit on it |\n|---|---|---|\n| K1 | 3.68 | SO, camera, sound |")]
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 4, 5 | vegetarian |\n| 40 | vegan |")]
+    [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 4 to 6 and 9 | vegetarian |\n| – | vegan, seat not known yet |\n| | coeliac |")]
     public void Near_misses_are_read(string sheet) => Assert.IsType<Parsed<OccasionSheet>.Ok>(Read(sheet));
 
     [Theory]

@@ -48,6 +48,33 @@ public sealed class BadInputJourney
     }
 
     [Fact]
+    public async Task A_text_that_was_not_kept_is_there_again_after_a_reload_however_long_and_a_kept_one_leaves_an_empty_desk()
+    {
+        await using Bench bench = await Bench.OpenAsync();
+        IPage page = await bench.PageAsync();
+        await page.GotoAsync(bench.Address);
+        string text = "# Long\n\n- 500 g leeks\n\n" + string.Concat(Enumerable.Range(0, 30_000).Select(i => $"A line of a book that nobody will ever cook from, number {i:00000}, and then some more of it.\n")) + "the end";
+
+        await PasteAsync(page, text);
+        await page.WaitForTimeoutAsync(1500); // a long text is put away when the keys rest
+        await page.ReloadAsync();
+        await page.GetByText("Your unsaved text from last time.").WaitForAsync();
+        Assert.Equal(text, await TextAsync(page));
+
+        await page.EvaluateAsync("t => { document.querySelector('card-manuscript').text = t; }", Small);
+        await page.Locator(".w").First.WaitForAsync();
+        await page.ReloadAsync();
+        await page.Locator(".w").First.WaitForAsync();
+        Assert.Equal(Small, await TextAsync(page));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this card" }).ClickAsync();
+        await page.WaitForURLAsync("**/cards/*");
+        await page.Locator(".w").First.WaitForAsync();
+        await page.GotoAsync(bench.Address);
+        Assert.Equal("", await TextAsync(page));
+        Assert.Empty(bench.Foul);
+    }
+
+    [Fact]
     public async Task A_picture_dropped_on_a_card_is_refused_in_words_and_the_text_stands_and_a_trial_takes_it_as_its_photograph()
     {
         await using Bench bench = await Bench.OpenAsync();

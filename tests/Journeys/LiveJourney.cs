@@ -247,7 +247,7 @@ public sealed class LiveJourney
         await using Bench bench = await Bench.OpenAsync();
         Plan plan = Long with { RunSheet = [.. Long.RunSheet.Select(s => s with { Show = "قدّم التارت مع السلطة", Who = ImmutableSortedDictionary<string, string>.Empty.Add("Ada", "تقطيع البصل 30 دقيقة") })] };
         CancellationToken cancel = TestContext.Current.CancellationToken;
-        await bench.Services.GetRequiredService<KitchenBook>().KeepAsync(new Dictionary<string, List<string[]>> { ["Hands"] = [["Ada", "helper", "back", "all", "Polish", ""]] }, 0, "test", cancel);
+        await bench.Services.GetRequiredService<KitchenBook>().KeepAsync(new Dictionary<string, List<string[]>> { ["Hands"] = [["Ada", "helper", "back", "", "all", "", "Polish", ""]] }, 0, "test", cancel);
         KeptOccasion kept = Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync("8 plates, 7 March 2026 14:00, 25 minutes, Ada and Ben", "# Tart\n\nServes 8.\n\n- 1 kg onions\n\n1. Slice, 30 min.\n", cancel)).Value;
         string run = await bench.Store.StartRunAsync(await bench.Store.KeepPlanAsync(kept.Id, kept.Version, TravelJson.Write(plan), "", cancel), TimeProvider.System.GetUtcNow(), rehearsal: true, cancel);
         IPage page = await bench.PageAsync(390);

@@ -28,7 +28,7 @@ public sealed class KitchenTests
         Assert.Contains(await SayAsync(bench, "8 plates, 7 March 2026 14:00, 5 minutes, Ada and Ben") is { } before ? before.Assumed : [], a => a.Contains("usual small kitchen", StringComparison.Ordinal));
 
         HttpResponseMessage kept = await bench.Client.PostAsync("/kitchen", Book(0,
-            [.. Row("Hands", 0, "Ada", "pastry", "back", "oven, knife", "French", ""), .. Row("Kit", 0, "X1", "deck oven", "back", "1", "3 shelves", "to 300 °C", "6", "K9"), .. Row("Kit", 1, "", "", "", "", "", "", "", ""), .. Row("Circuits", 0, "K9", "32", "230", "7.36", "X1")]), Cancel);
+            [.. Row("Hands", 0, "Ada", "pastry", "back", "Thu to Sun 08:00 to 16:00", "oven, knife", "20 % slower", "French", ""), .. Row("Kit", 0, "X1", "deck oven", "back", "1", "3 shelves", "to 300 °C", "8 up, 3 down", "6", "K9"), .. Row("Kit", 1, "", "", "", "", "", "", "", "", ""), .. Row("Circuits", 0, "K9", "32", "230", "7.36", "X1")]), Cancel);
         Occasion after = await SayAsync(bench, "8 plates, 8 March 2026 14:00, 5 minutes, Ada and Ben");
 
         Assert.Equal(HttpStatusCode.Redirect, kept.StatusCode);
@@ -36,19 +36,27 @@ public sealed class KitchenTests
         Assert.Equal(3, after.Kit[0].Shelves);
         Assert.Equal(["French"], after.People.Single(p => p.Name == "Ada").Languages);
         Assert.Equal(["English"], after.People.Single(p => p.Name == "Ben").Languages);
+        Assert.Equal((8.0, 3.0), (after.Kit[0].RisePerMinute, after.Kit[0].FallPerMinute));
+        // 8 March 2026 is a Sunday; her week has Thursday to Sunday, of the two days before Friday and Saturday
+        Person ada = after.People.Single(p => p.Name == "Ada");
+        Assert.Equal(1.2, ada.Speed, 12);
+        Assert.Equal([(6, 8, 16), (7, 8, 16), (8, 8, 16)], ada.Hours.Select(h => (h.Start.Day, h.Start.Hour, h.End.Hour)));
+        Assert.Contains(after.Assumed, a => a == "Ada is there by the usual week: Thu to Sun 08:00 to 16:00.");
         string page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel));
         // 6 kW at 230 V: 26.1 A
         Assert.Contains("26.1 A of 32 A on K9", page);
+        Assert.Contains("Thu to Sun 08:00 to 16:00; takes 20 % longer; can do oven, knife", page);
+        Assert.Contains("heats 8 °C a minute, cools 3 °C a minute", page);
     }
 
     [Fact]
     public async Task Two_people_who_keep_the_kitchen_both_keep_what_they_wrote()
     {
         await using BenchServer bench = await BenchServer.StartAsync();
-        await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, "Ada", "", "", "", "", "")), Cancel);
-        await bench.Client.PostAsync("/kitchen", Book(1, Row("Hands", 0, "Ben", "", "", "", "", "")), Cancel);
+        await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, "Ada", "", "", "", "", "", "", "")), Cancel);
+        await bench.Client.PostAsync("/kitchen", Book(1, Row("Hands", 0, "Ben", "", "", "", "", "", "", "")), Cancel);
 
-        HttpResponseMessage third = await bench.Client.PostAsync("/kitchen", Book(1, Row("Hands", 0, "Cleo", "", "", "", "", "")), Cancel);
+        HttpResponseMessage third = await bench.Client.PostAsync("/kitchen", Book(1, Row("Hands", 0, "Cleo", "", "", "", "", "", "", "")), Cancel);
 
         Assert.Equal("/kitchen?both=2", third.Headers.Location!.OriginalString);
         Assert.Equal(["Ada", "Ben", "Cleo"], new[] { 1, 2, 3 }.Select(v => BookText.Read(bench.Store.VersionAsync("kitchen-book", v, Cancel).Result!.Text)["Hands"][0].Cells[0]));
@@ -64,7 +72,7 @@ public sealed class KitchenTests
             await using BenchServer south = await BenchServer.StartAsync(options: new WebBenchOptions { Kitchen = "south" }, folder: folder);
             foreach ((BenchServer bench, string name, string code) in new[] { (north, "Ada", "uk"), (south, "Ben", "us") })
             {
-                HttpResponseMessage kept = await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, name, "", "", "", "", "")), Cancel);
+                HttpResponseMessage kept = await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, name, "", "", "", "", "", "", "")), Cancel);
                 Assert.Equal(HttpStatusCode.Redirect, kept.StatusCode);
                 await bench.Services.GetRequiredService<KitchenBook>().KeepPricesAsync($"item,price,unit\nsalt,{(name == "Ada" ? 1 : 2)}.00,1 kg\n", 0, name, Cancel);
                 await bench.Services.GetRequiredService<KitchenBook>().SetAsync(code, "", Cancel);
@@ -88,11 +96,56 @@ public sealed class KitchenTests
     }
 
     [Fact]
+    public async Task Hours_and_a_speed_that_cannot_be_read_are_named_by_row_and_kept_as_written()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+
+        await bench.Client.PostAsync("/kitchen", Book(0, [.. Row("Hands", 0, "Ada", "", "", "Tuseday 8 to 16", "", "1.2", "", ""), .. Row("Kit", 0, "O1", "oven", "back", "1", "2 shelves", "to 250 °C", "quick", "", "")]), Cancel);
+        string page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel));
+
+        Assert.Contains("Hands, row 1: The hours of Ada cannot be read: “Tuseday” is no day of the week.", page);
+        Assert.Contains("Hands, row 1: The speed of Ada cannot be read: “1.2” is no speed: slower or faster, and by how much?", page);
+        Assert.Contains("Kit, row 1: How fast O1 oven heats and cools cannot be read", page);
+        Assert.Contains("value=\"Tuseday 8 to 16\"", page);
+    }
+
+    [Fact]
+    public async Task A_book_kept_before_its_tables_had_hours_and_speed_is_read_by_its_heads()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        await bench.Store.SaveAsync(Coulisse.Store.DocumentKind.Kitchen, "kitchen-book", 0, "Kitchen", "# Kitchen\n\n## Hands\n\n| Name | Role | Place | Skills | Language | Notes |\n|---|---|---|---|---|---|\n| Ada | pastry | back | oven, knife | French | left-handed |\n", "test", "", Cancel);
+
+        (_, string[] cells) = Assert.Single(BookText.Read((await bench.Store.OpenDocumentAsync("kitchen-book", Cancel))!.Text)["Hands"]);
+
+        Assert.Equal(["Ada", "pastry", "back", "", "oven, knife", "", "French", "left-handed"], cells);
+        Assert.Equal(["French"], (await SayAsync(bench, "8 plates, 8 March 2026 14:00, 5 minutes, Ada and Ben")).People[0].Languages);
+    }
+
+    [Theory]
+    [InlineData("creme fraiche", "crème fraîche")]
+    [InlineData("CREME FRAÎCHE", "crème fraîche")]
+    [InlineData("fraiche creme", "crème fraîche")]
+    [InlineData("buter", "butter")]
+    [InlineData("Butter", "butter")]
+    public void The_foods_page_finds_by_the_one_search_accents_order_and_a_wrong_letter_do_not_matter(string typed, string food)
+        => Assert.Contains(Views.Web.FoodsView.Find(Matter.Foods.FoodTable.Default, typed, System.Globalization.CultureInfo.InvariantCulture).Rows, r => r.Name.Contains(food, StringComparison.OrdinalIgnoreCase));
+
+    [Fact]
+    public void A_word_no_food_has_finds_none_and_nearly_is_called_nearly()
+    {
+        Views.Web.FoodsView Find(string q) => Views.Web.FoodsView.Find(Matter.Foods.FoodTable.Default, q, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Empty(Find("xyzzyqq").Rows);
+        Assert.Contains("Spelled nearly so", Find("buter").Says);
+        Assert.DoesNotContain("nearly", Find("butter").Says);
+        Assert.Contains("the first 60", Find("").Says);
+    }
+
+    [Fact]
     public async Task A_bar_in_a_cell_does_not_break_the_book()
     {
         await using BenchServer bench = await BenchServer.StartAsync();
 
-        await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, "Ada | <b>x</b>\n## Kit", "", "", "", "", "")), Cancel);
+        await bench.Client.PostAsync("/kitchen", Book(0, Row("Hands", 0, "Ada | <b>x</b>\n## Kit", "", "", "", "", "", "", "")), Cancel);
 
         (_, string[] cells) = Assert.Single(BookText.Read((await bench.Store.OpenDocumentAsync("kitchen-book", Cancel))!.Text)["Hands"]);
         Assert.Equal("Ada / <b>x</b> ## Kit", cells[0]);

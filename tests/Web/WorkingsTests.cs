@@ -48,6 +48,45 @@ public sealed partial class WorkingsTests
     }
 
     [Fact]
+    public async Task Every_chart_has_its_table_for_those_who_do_not_see_it_and_its_drawing_to_save()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        await bench.Client.PostAsync("/kitchen/prices/example", new FormUrlEncodedContent([new("basedOn", "0")]), Cancel);
+        string starter = "/cards/" + await KeepAsync(bench, EmbeddedFiles.Demo("cards/starter.md")!) + "/workings";
+        string sorbet = "/cards/" + await KeepAsync(bench, "# Sorbet\n\n- 500 g water\n- 150 g sugar\n- 300 g raspberries\n\n1. Churn, then freeze at -18 °C.\n") + "/workings";
+        string draft = "/cards/" + await KeepAsync(bench, EmbeddedFiles.Demo("cards/royale-draft.md")!) + "/workings";
+        const string heats = "/workings/heat?shape=slab&size=20&start=5&medium=62&minutes=90&organism=listeria-meat&logs=6&code=au";
+        const string cools = "/workings/heat?shape=slab&size=25&start=85&medium=3&face=30&code=au";
+        foreach ((string at, string key) in new[] { (draft, CoreKey().Match(await bench.Client.GetStringAsync(draft, Cancel)).Value), (starter, "composition"), (starter, "cost"), (starter, "plate"), (sorbet, "ice"), (heats, "curve"), (heats, "kill"), (cools, "cooling") })
+        {
+            string page = await bench.Client.GetStringAsync(at, Cancel);
+            int from = page.IndexOf($"id=\"{key}\"", StringComparison.Ordinal);
+            Assert.True(from > 0, $"{at} has no {key}");
+            string figure = page[from..page.IndexOf("</figure>", from, StringComparison.Ordinal)];
+            Assert.True(Cell().Count(figure) > 2, $"{key} has no table");
+            string save = WebUtility.HtmlDecode(Save().Match(figure).Groups["at"].Value);
+            HttpResponseMessage drawing = await bench.Client.GetAsync(save, Cancel);
+            Assert.Equal("image/svg+xml", drawing.Content.Headers.ContentType!.MediaType);
+            Assert.StartsWith("<svg", await drawing.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task Lethality_is_drawn_against_the_limit_that_was_asked_for_and_the_card_leads_there_with_its_own_figures()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        async Task<string> AskAsync(string logs, int minutes = 120) => WebUtility.HtmlDecode(await bench.Client.GetStringAsync($"/workings/heat?shape=slab&size=20&start=5&medium=62&minutes={minutes}&organism=listeria-meat&code=au&logs={logs}", Cancel));
+
+        Assert.Contains("wanted 6 log", await AskAsync("6"));
+        Assert.Matches("6 log in the cautious case after [0-9]+ min", await AskAsync("6"));
+        Assert.Contains("6 log is not reached in the 15 min", await AskAsync("6", 15));
+        Assert.DoesNotContain("wanted 6", await AskAsync(""));
+        Assert.Contains("“many” is no log reduction", await AskAsync("many"));
+        string id = await KeepAsync(bench, EmbeddedFiles.Demo("cards/royale-draft.md")!);
+        Assert.Contains("/workings/heat?shape=slab&size=20&start=", WebUtility.HtmlDecode(await bench.Client.GetStringAsync($"/cards/{id}/workings", Cancel)));
+    }
+
+    [Fact]
     public async Task Names_in_a_drawing_are_text()
     {
         await using BenchServer bench = await BenchServer.StartAsync();
@@ -132,6 +171,12 @@ public sealed partial class WorkingsTests
         Assert.Equal(a, string.Join('\n', all.Where(l => l.Kind != "in").Select(l => l.Text)));
         Assert.Equal(b, string.Join('\n', all.Where(l => l.Kind != "out").Select(l => l.Text)));
     }
+
+    [GeneratedRegex("<td>[^<]+</td>")]
+    private static partial Regex Cell();
+
+    [GeneratedRegex("href=\"(?<at>[^\"]+)\" download", RegexOptions.ExplicitCapture)]
+    private static partial Regex Save();
 
     [GeneratedRegex(@"core-\d+")]
     private static partial Regex CoreKey();

@@ -298,17 +298,24 @@ public static class OccasionReader
             {
                 foreach ((int line, string[] cells) in t.Rows)
                 {
-                    Array.ForEach(cells, c => SheetMistakes.OfTimes(c, line, true, problems));
+                    for (int i = 0; i < cells.Length; i++)
+                    {
+                        // the hours of a usual week say themselves what is wrong with them
+                        if (i >= t.Columns.Length || !t.Columns[i].StartsWith("Hours", StringComparison.OrdinalIgnoreCase))
+                        {
+                            SheetMistakes.OfTimes(cells[i], line, true, problems);
+                        }
+                    }
                 }
             }
 
             sheet = h switch
             {
                 "dishes" => sheet with { Dishes = [.. t.Rows.Select(r => SheetRows.Dish(t, r.Line, r.Cells, problems))] },
-                "hands" or "people" => sheet with { People = [.. t.Rows.Select(r => SheetRows.Person(t, r.Line, r.Cells, day))] },
-                "kit" => sheet with { Kit = [.. t.Rows.Select(r => SheetRows.Kit(t, r.Line, r.Cells, day))] },
+                "hands" or "people" => sheet with { People = [.. t.Rows.Select(r => SheetRows.Person(t, r.Line, r.Cells, day, problems))] },
+                "kit" => sheet with { Kit = [.. t.Rows.Select(r => SheetRows.Kit(t, r.Line, r.Cells, day, problems))] },
                 "circuits" => sheet with { Circuits = [.. t.Rows.Select(r => SheetRows.Circuit(t, r.Line, r.Cells))] },
-                "guests' diets" or "diets" => sheet with { Diets = [.. t.Rows.Select(r => SheetRows.Diet(t, r.Line, r.Cells))] },
+                "guests' diets" or "diets" => sheet with { Diets = [.. t.Rows.Select(r => SheetRows.Diet(t, r.Line, r.Cells, problems))] },
                 "what is shown" or "shown" => sheet with { Shows = [.. t.Rows.Select(r => SheetRows.Show(t, r.Line, r.Cells, problems))] },
                 _ => sheet,
             };

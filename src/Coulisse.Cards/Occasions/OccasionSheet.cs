@@ -110,6 +110,9 @@ public sealed record SheetPerson(string Name, string Role, string Place, Immutab
 {
     /// <summary>Speed factor on hands minutes: 1 is usual, 1.2 a fifth slower.</summary>
     public double Speed { get; init; } = 1;
+
+    /// <summary>Hours of a usual week, where no day of the occasion is spoken of by itself; empty for none.</summary>
+    public ImmutableArray<SheetHours> Week { get; init; } = [];
 }
 
 /// <summary>A piece of kit.</summary>
@@ -148,6 +151,12 @@ public sealed record SheetKit(string Code, string What, string Type, string Plac
 
     /// <summary>Sizes in millimetres as written, for tins, trays, plates.</summary>
     public ImmutableArray<double> Millimetres { get; init; } = [];
+
+    /// <summary>Kelvin a minute that it gains, as measured; null when nobody measured it.</summary>
+    public double? RisePerMinute { get; init; }
+
+    /// <summary>Kelvin a minute that it loses, as measured; null when nobody measured it.</summary>
+    public double? FallPerMinute { get; init; }
 
     /// <summary>Slot pitch, millimetres ("65 mm apart").</summary>
     public double? PitchMillimetres { get; init; }

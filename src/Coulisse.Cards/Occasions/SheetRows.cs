@@ -9,6 +9,8 @@ namespace Coulisse.Cards.Occasions;
 /// <summary>One row of each table of a sheet.</summary>
 internal static class SheetRows
 {
+    private const int MostSeats = 1000;
+
     public static SheetDish Dish(SheetTable t, int line, string[] c, List<Problem> problems)
     {
         string many = t.Cell(c, "How many");
@@ -21,7 +23,7 @@ internal static class SheetRows
         return new SheetDish(t.Cell(c, "Dish"), t.Cell(c, "Card"), n.Count, many[n.End..].Trim(), t.Cell(c, "For"), line);
     }
 
-    public static SheetPerson Person(SheetTable t, int line, string[] c, LocalDate day)
+    public static SheetPerson Person(SheetTable t, int line, string[] c, LocalDate day, List<Problem> problems)
     {
         ImmutableArray<SheetWindow>.Builder hours = ImmutableArray.CreateBuilder<SheetWindow>();
         for (int i = 0; i < t.Columns.Length && i < c.Length; i++)
@@ -33,14 +35,29 @@ internal static class SheetRows
             }
         }
 
+        (ImmutableArray<SheetHours> week, string? noHours) = WeekHours.Read(t.Cell(c, "Hours"));
+        if (noHours is not null)
+        {
+            problems.Add(new Problem("OCC018", line, $"The hours of {t.Cell(c, "Name")} cannot be read: {noHours}", "Write for example “Tuesday to Saturday 08:00 to 16:30; Sunday 10:00 to 14:00”."));
+        }
+
+        (double speed, string? noSpeed) = SheetPace.Read(t.Cell(c, "Speed"));
+        if (noSpeed is not null)
+        {
+            problems.Add(new Problem("OCC019", line, $"The speed of {t.Cell(c, "Name")} cannot be read: {noSpeed}", "Write “usual”, “20 % slower” or “10 % faster”."));
+        }
+
         string[] skills = [.. t.Cell(c, "Skills").Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
         return new SheetPerson(
             t.Cell(c, "Name"), t.Cell(c, "Role"), t.Cell(c, "Place"), hours.ToImmutable(),
             [.. skills.Where(s => !s.StartsWith("no ", StringComparison.OrdinalIgnoreCase))], [.. skills.Where(s => s.StartsWith("no ", StringComparison.OrdinalIgnoreCase)).Select(s => s[3..])],
-            [.. t.Cell(c, "Language").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)], t.Cell(c, "Notes"), line);
+            [.. t.Cell(c, "Language").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)], t.Cell(c, "Notes"), line)
+        {
+            Week = week, Speed = speed,
+        };
     }
 
-    public static SheetKit Kit(SheetTable t, int line, string[] c, LocalDate day)
+    public static SheetKit Kit(SheetTable t, int line, string[] c, LocalDate day, List<Problem> problems)
     {
         string what = t.Cell(c, "What");
         string capacity = t.Cell(c, "Capacity");
@@ -68,21 +85,44 @@ internal static class SheetRows
         double? litres = Amounts.At(capacity, 0, "en") is { Unit.Unit: "l" } m ? m.Number.Min : null;
         int apart = capacity.IndexOf(" mm apart", StringComparison.Ordinal);
         double? pitch = apart > 0 ? Numbers.Single(capacity, capacity.LastIndexOf(' ', apart - 1) + 1, "en")?.Min : null;
+        (double? up, double? down, string? noRate) = SheetRates.Read(t.Cell(c, "Heats"));
+        if (noRate is not null)
+        {
+            problems.Add(new Problem("OCC026", line, $"How fast {t.Cell(c, "Code")} {what} heats and cools cannot be read: {noRate}", "Write what was measured, in °C a minute: “8 up, 3 down”."));
+        }
+
         double? max = degrees.Length > 0 ? degrees.Max() : null;
         return new SheetKit(t.Cell(c, "Code"), what, Type(what), t.Cell(c, "Place"), Numbers.Single(t.Cell(c, "Number"), 0, "en") is { } count ? count.Count : 1, capacity, line)
         {
             Shelves = shelves, Litres = litres, CelsiusMin = degrees.Length > 1 || (degrees.Length == 1 && !temperatures.Contains("to ", StringComparison.Ordinal)) || temperatures.StartsWith("to ", StringComparison.Ordinal) && max < 20 ? degrees.Min() : null, CelsiusMax = max,
             Kilowatts = Numbers.Single(t.Cell(c, "Power"), 0, "en")?.Min, Circuit = t.Cell(c, "Circuit") is { Length: > 0 } k ? k : null, EarlierPlace = earlier, MovesAt = moves,
-            Millimetres = [.. Statements.Sizes(what, 0) is { Count: > 0 } own ? own : Statements.Sizes(capacity, 0)], PitchMillimetres = pitch,
+            Millimetres = [.. Statements.Sizes(what, 0) is { Count: > 0 } own ? own : Statements.Sizes(capacity, 0)], PitchMillimetres = pitch, RisePerMinute = up, FallPerMinute = down,
         };
     }
 
     public static SheetCircuit Circuit(SheetTable t, int line, string[] c) => new(
         t.Cell(c, "Circuit"), Number(t.Cell(c, "Rating")), Number(t.Cell(c, "Volts")), Number(t.Cell(c, "Limit")), [.. t.Cell(c, "Kit").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)], line);
 
-    public static SheetDiet Diet(SheetTable t, int line, string[] c) => new(
-        [.. t.Cell(c, "Seat").Split(',', StringSplitOptions.TrimEntries).Select(s => int.TryParse(s, NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0).Where(n => n > 0)],
-        t.Cell(c, "Declared"), t.Columns.Select((name, i) => (name, i)).Where(x => x.i < c.Length && !x.name.StartsWith("Seat", StringComparison.OrdinalIgnoreCase) && !x.name.StartsWith("Declared", StringComparison.OrdinalIgnoreCase)).DistinctBy(x => x.name).ToImmutableDictionary(x => x.name, x => c[x.i]), line);
+    public static SheetDiet Diet(SheetTable t, int line, string[] c, List<Problem> problems)
+    {
+        string cell = t.Cell(c, "Seat");
+        List<int> seats = [];
+        foreach (string piece in cell.Split([',', ';', '&'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).SelectMany(p => p.Split(" and ", StringSplitOptions.TrimEntries)))
+        {
+            string[] ends = piece.Split(["–", "-", " to "], StringSplitOptions.TrimEntries);
+            int[] numbers = [.. ends.Select(e => int.TryParse(e, NumberStyles.None, CultureInfo.InvariantCulture, out int n) && n > 0 ? n : -1)];
+            if (numbers.Contains(-1) || numbers.Length > 2 || numbers[^1] < numbers[0] || numbers[^1] - numbers[0] > MostSeats)
+            {
+                // a seat nobody understood is a guest nobody cooks for
+                problems.Add(new Problem("OCC028", line, $"“{piece}” is no seat.", "Write seats as numbers: “4, 5” or “4 to 6”; leave the cell empty for a guest without a seat."));
+                continue;
+            }
+
+            seats.AddRange(Enumerable.Range(numbers[0], numbers[^1] - numbers[0] + 1));
+        }
+
+        return new([.. seats.Distinct()], t.Cell(c, "Declared"), t.Columns.Select((name, i) => (name, i)).Where(x => x.i < c.Length && !x.name.StartsWith("Seat", StringComparison.OrdinalIgnoreCase) && !x.name.StartsWith("Declared", StringComparison.OrdinalIgnoreCase)).DistinctBy(x => x.name).ToImmutableDictionary(x => x.name, x => c[x.i]), line);
+    }
 
     public static SheetShow Show(SheetTable t, int line, string[] c, List<Problem> problems)
     {

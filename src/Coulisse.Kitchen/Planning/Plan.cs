@@ -228,6 +228,9 @@ public sealed record RunSegment
     /// <summary>Numbers of the twins that come in.</summary>
     public ImmutableArray<int> Twins { get; init; } = [];
 
+    /// <summary>How much it weighs with the sheet that it is seen: 5 must be seen, 1 may go first; 0 when nothing says it.</summary>
+    public int Weight { get; init; }
+
     /// <summary>Seconds that may be dropped here.</summary>
     public int DroppableSeconds { get; init; }
 

@@ -9,4 +9,11 @@ namespace Coulisse.Views.Charts;
 /// <param name="Svg">The drawing, a whole SVG document without style of its own: it takes the ink of the page.</param>
 /// <param name="Heads">Column heads of the table.</param>
 /// <param name="Rows">Rows of the table.</param>
-public sealed record ChartView(string Key, string Title, string Says, string Svg, ImmutableArray<string> Heads, ImmutableArray<ImmutableArray<string>> Rows);
+public sealed record ChartView(string Key, string Title, string Says, string Svg, ImmutableArray<string> Heads, ImmutableArray<ImmutableArray<string>> Rows)
+{
+    /// <summary>Where the same question is asked further, as an address of the bench; empty for nowhere.</summary>
+    public string FurtherAt { get; init; } = "";
+
+    /// <summary>Words of that link.</summary>
+    public string Further { get; init; } = "";
+}

@@ -32,6 +32,9 @@ public static class PaperShelf
         .. One(RecordPaper.Of(bundle)),
     ]);
 
+    /// <summary>Name of a person's brief among the papers of an occasion.</summary>
+    public static string BriefOf(string person) => $"{HelperPaper.Kind}-{Slug.Of(person)}";
+
     /// <summary>Sheets that hang on the wall but say something else by now, or that nothing prints any more.</summary>
     /// <param name="hung">Id and content of what was printed.</param>
     /// <param name="now">What would be printed now.</param>

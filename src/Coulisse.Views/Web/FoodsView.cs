@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using Coulisse.Matter.Foods;
 
 namespace Coulisse.Views.Web;
 
-/// <summary>Foods the bench knows, by the beginnings of words, each with its composition and where it is from.</summary>
+/// <summary>Foods the bench knows, by what was typed, each with its composition and where it is from.</summary>
 /// <param name="Query">Words searched.</param>
 /// <param name="Says">How many.</param>
 /// <param name="Rows">Foods.</param>
@@ -12,22 +13,48 @@ public sealed record FoodsView(string Query, string Says, ImmutableArray<FoodRow
 {
     private const int Most = 60;
 
-    /// <summary>Finds foods.</summary>
+    // One search of the whole bench; building it folds every name, so it is kept as long as its table is.
+    private static readonly ConditionalWeakTable<FoodTable, FoodSearch> Searches = new();
+
+    /// <summary>Finds foods: accents, cases and word order do not matter, and a letter may be wrong.</summary>
+    /// <param name="table">Foods to look in; own foods of the kitchen are part of it.</param>
+    /// <param name="query">As typed; empty for all of them by name.</param>
+    /// <param name="culture">Culture of the figures.</param>
     public static FoodsView Find(FoodTable table, string query, CultureInfo culture)
     {
-        string[] words = query.ToLowerInvariant().Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
-        ImmutableArray<Food> found = [.. table.Ids.Select(table.Find).OfType<Food>()
-            .Where(f => words.All(w => Names(f).Any(n => n.StartsWith(w, StringComparison.OrdinalIgnoreCase))))
-            .OrderBy(f => f.Name, StringComparer.Ordinal)];
+        Food[] found = query.Trim().Length == 0
+            ? [.. table.Ids.Select(table.Find).OfType<Food>().OrderBy(f => f.Name, StringComparer.Ordinal)]
+            : [.. Ids(table, query).Select(table.Find).OfType<Food>()];
+        bool near = found.Length > 0 && query.Trim().Length > 0 && Searches.GetValue(table, t => new FoodSearch(t)).Find(query, 1) is [{ Rank: > 3 }];
         return new FoodsView(query, found.Length switch
         {
-            0 => $"No food begins with “{query}”. A food that is not known keeps its weight; what needs its composition says so.",
+            0 => $"No food is called “{query}”. A food that is not known keeps its weight; what needs its composition says so.",
+            _ when near => $"No food is called “{query}”. Spelled nearly so:",
             > Most => string.Create(culture, $"{found.Length} foods; the first {Most} are shown."),
             _ => string.Create(culture, $"{found.Length} {(found.Length == 1 ? "food" : "foods")}."),
         }, [.. found.Take(Most).Select(f => Row(f, culture))]);
     }
 
-    private static IEnumerable<string> Names(Food food) => food.Names.Values.SelectMany(n => n).Append(food.Name).SelectMany(n => n.Split([' ', ',', '-', '('], StringSplitOptions.RemoveEmptyEntries));
+    private static IEnumerable<string> Ids(FoodTable table, string query)
+    {
+        FoodSearch search = Searches.GetValue(table, t => new FoodSearch(t));
+        string[] words = query.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
+        IReadOnlyList<FoundFood> whole = search.Find(query, int.MaxValue);
+        if (words.Length < 2 || whole is [{ Rank: <= 3 }, ..])
+        {
+            return whole.Select(f => f.Id);
+        }
+
+        // the words in another order, or of two names of one food
+        HashSet<string>? all = null;
+        foreach (string word in words)
+        {
+            IEnumerable<string> with = search.Find(word, int.MaxValue).Where(f => f.Rank <= 3).Select(f => f.Id);
+            all = all is null ? new HashSet<string>(with, StringComparer.Ordinal) : [.. all.Intersect(with, StringComparer.Ordinal)];
+        }
+
+        return all is { Count: > 0 } ? search.Find(words[0], int.MaxValue).Select(f => f.Id).Where(all.Contains) : whole.Select(f => f.Id);
+    }
 
     private static FoodRowView Row(Food f, CultureInfo culture)
     {

@@ -14,6 +14,9 @@ namespace Coulisse.Views.Web;
 /// <param name="Faults">What was wrong with the question.</param>
 public sealed record HeatView(HeatForm Form, ImmutableArray<string> Says, ImmutableArray<ChartView> Charts, ImmutableArray<string> Faults)
 {
+    /// <summary>More is asked of no food.</summary>
+    private const double MostLogs = 20;
+
     /// <summary>Faces to choose from: key is W/(m²·K), empty for a stirred bath.</summary>
     public static IReadOnlyList<(string Key, string Word)> Faces { get; } = [("", "stirred bath"), ("100", "stirred ice water"), ("30", "blast chiller"), ("15", "fan fridge"), ("8", "still fridge"), ("25", "fan oven, dry face")];
 
@@ -49,7 +52,7 @@ public sealed record HeatView(HeatForm Form, ImmutableArray<string> Says, Immuta
         }
         else
         {
-            charts.AddRange(Kill(form.Organism, run, says, culture));
+            charts.AddRange(Kill(form, run, says, culture));
         }
 
         says.AddRange(assumed);
@@ -104,9 +107,9 @@ public sealed record HeatView(HeatForm Form, ImmutableArray<string> Says, Immuta
     }
 
     /// <summary>What the heating does to an organism, minute by minute.</summary>
-    private static IEnumerable<ChartView> Kill(string organism, CoreHeating run, List<string> says, CultureInfo culture)
+    private static IEnumerable<ChartView> Kill(HeatForm form, CoreHeating run, List<string> says, CultureInfo culture)
     {
-        if (Organism.All.FirstOrDefault(o => o.Id == organism) is not { } o)
+        if (Organism.All.FirstOrDefault(o => o.Id == form.Organism) is not { } o)
         {
             yield break;
         }
@@ -115,8 +118,16 @@ public sealed record HeatView(HeatForm Form, ImmutableArray<string> Says, Immuta
         ImmutableArray<(double Minute, Matter.Quantities.Temperature At)> slow = CoreHeating.History(run.Cautious);
         (double Minute, double Best, double Cautious)[] sums = [.. Enumerable.Range(2, slow.Length - 1).Select(n => (slow[n - 1].Minute, o.Log10(best[..n], slow[..n]).Best, o.Log10(best[..n], slow[..n]).Cautious))];
         says.Add(string.Create(culture, $"{o.Best.Organism} in {o.Best.Matrix}: {Math.Floor(sums[^1].Cautious * 10) / 10:0.0} log in the cautious case. Nothing is credited below {Figures.Celsius(o.Floor.Celsius, culture)}; above {Figures.Celsius(o.Ceiling.Celsius, culture)} the rate stays that of it. {o.Best.Source} ({o.Opened})."));
+        double? wanted = double.TryParse(form.Logs.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double logs) && logs is > 0 and <= MostLogs ? logs : null;
+        if (wanted is { } w)
+        {
+            double? at = sums.Where(s => s.Cautious >= w).Select(s => (double?)s.Minute).FirstOrDefault();
+            says.Add(at is { } minute ? string.Create(culture, $"{w:0.##} log in the cautious case after {Math.Ceiling(minute):0} min.") : string.Create(culture, $"{w:0.##} log is not reached in the {Math.Floor(sums[^1].Minute):0} min that were worked out, in the cautious case."));
+        }
+
         yield return new ChartView("kill", "Lethality", "Log reduction summed over the history of the middle; how much is enough is for the local code and your own plan to say.",
-            LineChart.Draw("Log reduction at the middle", "minutes", "log", [new("cautious", [(0, 0), .. sums.Select(s => (s.Minute, s.Cautious))]), new("at best", [(0, 0), .. sums.TakeWhile(s => s.Best <= (sums[^1].Cautious * 2) + 2).Select(s => (s.Minute, s.Best))])], [], []),
+            LineChart.Draw("Log reduction at the middle", "minutes", "log", [new("cautious", [(0, 0), .. sums.Select(s => (s.Minute, s.Cautious))]), new("at best", [(0, 0), .. sums.TakeWhile(s => s.Best <= (sums[^1].Cautious * 2) + 2).Select(s => (s.Minute, s.Best))])],
+                wanted is { } limit ? [new(string.Create(culture, $"wanted {limit:0.##} log"), limit)] : [], []),
             ["Minute", "Cautious, log", "At best, log"],
             [.. sums.Where((_, i) => i % 8 == 7).Select(s => ImmutableArray.Create(s.Minute.ToString("0.#", culture), s.Cautious.ToString("0.00", culture), s.Best.ToString("0.00", culture)))]);
     }
@@ -125,6 +136,9 @@ public sealed record HeatView(HeatForm Form, ImmutableArray<string> Says, Immuta
 /// <summary>The fields of the heat bench, as typed.</summary>
 public sealed record HeatForm(string Shape, string Size, string Start, string Medium, string Until, string Minutes, string Face, string Food, string Organism, string Code)
 {
+    /// <summary>Log reduction that is wanted, as typed; empty for none. How much is enough the local code and the kitchen's own plan say.</summary>
+    public string Logs { get; init; } = "";
+
     /// <summary>An example to begin with.</summary>
-    public static HeatForm Example { get; } = new("slab", "20", "5", "62", "60", "", "", "", "listeria-meat", "au");
+    public static HeatForm Example { get; } = new("slab", "20", "5", "62", "60", "", "", "", "listeria-meat", "au") { Logs = "6" };
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Plating;
 
 namespace Coulisse.Views.Web;
 
@@ -46,6 +47,16 @@ public sealed record KitchenView(int Version, string Says, ImmutableArray<string
             says.Add(power.ToString("0.##", culture) + " kW");
         }
 
+        if (kit.RisePerMinute is not null || kit.FallPerMinute is not null)
+        {
+            says.Add(string.Join(", ", new[] { kit.RisePerMinute is { } up ? string.Create(culture, $"heats {up:0.##} °C a minute") : "", kit.FallPerMinute is { } down ? string.Create(culture, $"cools {down:0.##} °C a minute") : "" }.Where(w => w.Length > 0)));
+        }
+
+        if (KitchenScale.Of(kit) is { } scale)
+        {
+            says.Add(string.Create(culture, $"weighs to {Figures.Grams(scale.CapacityGrams, culture)} in steps of {scale.StepGrams:0.###} g; within 2 % from {scale.LeastGrams:0.##} g up"));
+        }
+
         if (!kit.Millimetres.IsEmpty)
         {
             says.Add(string.Join(" × ", kit.Millimetres.Select(m => m.ToString("0.#", culture))) + " mm");
@@ -57,6 +68,8 @@ public sealed record KitchenView(int Version, string Says, ImmutableArray<string
     /// <summary>What the bench understands of a person.</summary>
     public static string ReadAs(SheetPerson person) => string.Join("; ", new[]
     {
+        person.Week.IsEmpty ? "there in every window" : WeekHours.Words(person.Week),
+        Math.Abs(person.Speed - 1) < 0.005 ? "" : SheetPace.Words(person.Speed),
         person.Skills.IsEmpty || person.Skills.Contains("all") ? "can do everything" : "can do " + string.Join(", ", person.Skills),
         person.Without.IsEmpty ? "" : "never " + string.Join(", ", person.Without),
         person.Languages.IsEmpty ? "" : "brief in " + person.Languages[0],

@@ -28,6 +28,12 @@ public sealed record LiveFrame(
     /// <summary>Kit that broke, by code.</summary>
     public ImmutableArray<string> Broken { get; init; } = [];
 
+    /// <summary>Segments that are not as long as planned, by what was called.</summary>
+    public ImmutableArray<SegmentLength> Lengths { get; init; } = [];
+
+    /// <summary>What was called while the slot runs, each of which can be taken back.</summary>
+    public ImmutableArray<SlotCall> Calls { get; init; } = [];
+
     /// <summary>The plan that is followed now: a run may go on by another plan than the one it began with.</summary>
     public string PlanId { get; init; } = "";
 
@@ -50,16 +56,21 @@ public sealed record LiveFrame(
             run, now.ToUnixTimeMilliseconds(), start.ToUnixTimeMilliseconds(), late, Words(late, state.Gates.IsEmpty),
             [.. state.Gates.Select(g => new GateMark(g.Key, (int)Period.Between(plan.SlotStart, g.Value, PeriodUnits.Seconds).Seconds))],
             [.. state.Dropped],
-            [.. SlotLateness.WaysOut(plan, state).Take(3).Select(w => new WayView(w.Sentence, [.. w.Cuts.Keys]))],
+            [.. SlotRecovery.Ways(plan, state).Select(w => new WayView(w.Sentence, w.Calls, LengthsBy(w.Cuts, plan, SlotCalls.Saved(plan, state))))],
             [.. state.Notes.Reverse().Take(30).Select(n => new NoteView(n.By, n.Text, n.At.ToUnixTimeMilliseconds()))],
             [.. state.Gone.Keys],
             state.NotUnderstood.Length)
         {
             Broken = [.. state.Broken.Keys],
+            Lengths = LengthsBy(ImmutableSortedDictionary<int, int>.Empty, plan, SlotCalls.Saved(plan, state)),
+            Calls = [.. state.Dropped.Select(SlotCall.Drop), .. state.Early.Keys.Select(SlotCall.Early), .. state.LeftOut.Select(SlotCall.Skip)],
             Tasks = [.. state.Started.Keys.Concat(state.Done.Keys).Concat(state.Lost.Keys).Concat(state.Skipped).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
                 .Select(t => new TaskMark(t, state.Lost.ContainsKey(t) ? "lost" : state.Skipped.Contains(t) ? "skipped" : state.Done.ContainsKey(t) ? "done" : "begun"))],
         };
     }
+
+    private static ImmutableArray<SegmentLength> LengthsBy(ImmutableSortedDictionary<int, int> cuts, Plan plan, ImmutableSortedDictionary<int, int> saved)
+        => [.. cuts.Keys.Union(saved.Keys).Order().Select(n => new SegmentLength(n, Math.Max(0, plan.RunSheet.First(s => s.Number == n).Seconds - saved.GetValueOrDefault(n) - cuts.GetValueOrDefault(n))))];
 
     /// <summary>Drift in words: within five seconds is on time.</summary>
     public static string Words(int late, bool before) => before ? "not begun" : Math.Abs(late) < 5
@@ -82,6 +93,12 @@ public sealed record ChangeView(string Who, string What)
         => [.. sentences.Select(s => s.IndexOf(": ", StringComparison.Ordinal) is int at and > 0 ? new ChangeView(s[..at], s[(at + 2)..]) : new ChangeView("", s))];
 }
 
+/// <summary>What a plan changes against the copy somebody has.</summary>
+/// <param name="PlanId">The plan followed now.</param>
+/// <param name="Copy">"paper" for a printed brief, "page" for what a page showed; empty when the copy holds.</param>
+/// <param name="Changes">Person by person.</param>
+public sealed record CopyChanges(string PlanId, string Copy, ImmutableArray<ChangeView> Changes);
+
 /// <summary>A way to go on, solved and checked: taking it makes its plan the one that is followed.</summary>
 /// <param name="Id">By which it is taken.</param>
 /// <param name="Sentence">One sentence.</param>
@@ -100,8 +117,14 @@ public sealed record GateMark(int Number, int Second);
 
 /// <summary>A way out.</summary>
 /// <param name="Sentence">One sentence.</param>
-/// <param name="Cuts">Segments whose droppable seconds it takes.</param>
-public sealed record WayView(string Sentence, ImmutableArray<int> Cuts);
+/// <param name="Calls">What is reported when it is taken.</param>
+/// <param name="Lengths">Segments that are then not as long as planned.</param>
+public sealed record WayView(string Sentence, ImmutableArray<SlotCall> Calls, ImmutableArray<SegmentLength> Lengths);
+
+/// <summary>How long a segment is by what was called.</summary>
+/// <param name="Number">Segment.</param>
+/// <param name="Seconds">Seconds; 0 when it is left out.</param>
+public sealed record SegmentLength(int Number, int Seconds);
 
 /// <summary>A note.</summary>
 /// <param name="By">Who.</param>

@@ -56,8 +56,8 @@ public sealed record MarginsView
     /// <summary>Faults of what was asked for ("for 0 plates"), in words.</summary>
     public ImmutableArray<string> Faults { get; init; } = [];
 
-    /// <summary>Puts the margins together.</summary>
-    public static MarginsView From(WeighedDish weighed, Batch? batch, Findings? findings, CultureInfo culture, ImmutableArray<PartBalance> balance = default)
+    /// <summary>Puts the margins together; questions in <paramref name="left"/> were left as they are and are not asked again.</summary>
+    public static MarginsView From(WeighedDish weighed, Batch? batch, Findings? findings, CultureInfo culture, ImmutableArray<PartBalance> balance = default, IReadOnlyCollection<string>? left = null)
     {
         Dish dish = weighed.Dish;
         Dictionary<int, (List<WeightMark> Weights, List<RemarkView> Remarks)> lines = [];
@@ -90,7 +90,9 @@ public sealed record MarginsView
             At(f.Line).Remarks.Add(RemarkView.From(f));
         }
 
-        ImmutableArray<Doubt> doubts = [.. dish.Doubts.Concat(weighed.Doubts).OrderByDescending(d => d.Weight).ThenBy(d => d.Line)];
+        // one question a line: what the reader asks there often settles the weight, too; if not, the weight is asked then
+        Doubt[] read = [.. dish.Doubts.Where(d => left?.Contains(d.Question) != true)];
+        ImmutableArray<Doubt> doubts = [.. read.Concat(weighed.Doubts.Where(d => left?.Contains(d.Question) != true && (d.Line == 0 || !read.Any(r => r.Line == d.Line)))).OrderByDescending(d => d.Weight).ThenBy(d => d.Line)];
         for (int i = 0; i < doubts.Length; i++)
         {
             At(doubts[i].Line).Remarks.Add(RemarkView.From(doubts[i], waits: i >= Asked));

@@ -16,14 +16,16 @@ namespace Coulisse.Views.Web;
 /// <param name="Stands">Those things, the gravest first.</param>
 /// <param name="PlanAt">Newest plan; null for none.</param>
 /// <param name="Dishes">Dishes.</param>
-/// <param name="Diets">Diets by seat.</param>
 /// <param name="Shown">What is shown.</param>
 /// <param name="Assumed">What was assumed.</param>
 /// <param name="Changes">Changes made by a touch, which can be taken back.</param>
 public sealed record OccasionView(
     string Id, int Version, string Title, string Says, string Text, string Heading, ImmutableArray<StandView> Stands, string? PlanAt,
-    ImmutableArray<string> Dishes, ImmutableArray<string> Diets, ImmutableArray<string> Shown, ImmutableArray<string> Assumed, ImmutableArray<string> Changes)
+    ImmutableArray<string> Dishes, ImmutableArray<string> Shown, ImmutableArray<string> Assumed, ImmutableArray<string> Changes)
 {
+    /// <summary>Diets by seat, to be written in.</summary>
+    public DietTable DietTable { get; init; } = new([], []);
+
     /// <summary>How many are shown at first.</summary>
     public const int First = 3;
 
@@ -34,10 +36,9 @@ public sealed record OccasionView(
         ? $"Nothing that the bench can see stands between you and {day}"
         : $"{(things < Counted.Length ? Counted[things] : things.ToString(CultureInfo.InvariantCulture) + " things")} {(things == 1 ? "stands" : "stand")} between you and {day}";
 
-    /// <summary>Sentences about the dishes, diets and shows of an occasion.</summary>
-    public static (ImmutableArray<string> Dishes, ImmutableArray<string> Diets, ImmutableArray<string> Shown) Sentences(Occasion occasion) => (
+    /// <summary>Sentences about the dishes and shows of an occasion.</summary>
+    public static (ImmutableArray<string> Dishes, ImmutableArray<string> Shown) Sentences(Occasion occasion) => (
         [.. occasion.Dishes.Select(d => string.Create(CultureInfo.InvariantCulture, $"{d.Count} {d.Unit}: {d.Name}{(d.For.Length > 0 ? ", " + d.For : "")}"))],
-        [.. occasion.Diets.Select(d => $"{(d.Seats.IsEmpty ? "" : "Seat " + string.Join(", ", d.Seats) + ": ")}{d.Declared}{string.Concat(d.ByDish.OrderBy(x => x.Key, StringComparer.Ordinal).Select(x => $"; {x.Key}: {x.Value}"))}")],
         [.. occasion.Shows.OrderByDescending(s => s.Weight).Select(s => $"{s.Component}{(s.StepText.Length > 1 ? ", " + s.StepText : "")} ({s.How.ToString().ToLowerInvariant()}, weight {s.Weight.ToString(CultureInfo.InvariantCulture)})")]);
 
     /// <summary>What the cards leave open: stops and warnings first, then questions.</summary>
@@ -67,3 +68,24 @@ public sealed record OccasionView(
 /// <param name="At">Where it is settled; empty for a button that plans.</param>
 /// <param name="Do">Words of the link.</param>
 public sealed record StandView(int Rank, string Words, string At, string Do);
+
+/// <summary>The diets of a sheet as a table that is written in.</summary>
+/// <param name="Columns">Heads: seat, what was declared, and for each dish what they get.</param>
+/// <param name="Rows">Rows as written; blank ones at the end.</param>
+public sealed record DietTable(ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<string>> Rows)
+{
+    /// <summary>Names of the heading in a sheet.</summary>
+    public static ImmutableArray<string> Headings { get; } = ["Guests' diets", "Diets"];
+
+    private const int Blank = 2;
+
+    /// <summary>The table of a sheet; a new one has a column for each dish.</summary>
+    /// <param name="columns">Heads as the sheet has them; empty when it has no such table.</param>
+    /// <param name="rows">Rows as the sheet has them.</param>
+    /// <param name="dishes">Dishes of the occasion.</param>
+    public static DietTable Of(ImmutableArray<string> columns, ImmutableArray<ImmutableArray<string>> rows, IEnumerable<string> dishes)
+    {
+        ImmutableArray<string> heads = columns.IsEmpty ? ["Seat", "Declared", .. dishes.Distinct(StringComparer.Ordinal).Take(4)] : columns;
+        return new DietTable(heads, [.. rows.Select(r => Enumerable.Range(0, heads.Length).Select(i => i < r.Length ? r[i] : "").ToImmutableArray()), .. Enumerable.Repeat(heads.Select(_ => "").ToImmutableArray(), Blank)]);
+    }
+}

@@ -101,4 +101,8 @@ public sealed record PaperRowView(string Id, string Title, string State, bool St
 /// <param name="Version">Mark it bears.</param>
 /// <param name="At">When, by the kitchen's clock.</param>
 /// <param name="Copies">How many.</param>
-public sealed record WallSheet(string Title, string Content, string Version, DateTimeOffset At, int Copies);
+public sealed record WallSheet(string Title, string Content, string Version, DateTimeOffset At, int Copies)
+{
+    /// <summary>Kept plan it was printed from; empty for a sheet noted before this was.</summary>
+    public string Plan { get; init; } = "";
+}

@@ -95,7 +95,11 @@ public sealed record WorkingsView(string Id, string Title, ImmutableArray<ChartV
         return new ChartView(string.Create(CultureInfo.InvariantCulture, $"core-{t.Line}"), $"The middle of {(t.Component.Length > 0 ? t.Component : "the piece")}", says,
             LineChart.Draw($"Core temperature, card line {t.Line.ToString(culture)}", "minutes in the bath", "°C", [Of("cautious", t.Cautious), Of("1 °C low, 10 % thicker", t.Off)], [new LineChart.Limit("limit " + C(t.Core.Celsius), t.Core.Celsius)], [new LineChart.Limit("card", t.Minutes)]),
             ["Minute", "Cautious, °C", "1 °C low, 10 % thicker, °C"],
-            [.. Enumerable.Range(0, t.Cautious.Length).Where(i => i % 10 == 0).Select(i => ImmutableArray.Create(t.Cautious[i].Minute.ToString("0.#", culture), t.Cautious[i].At.Celsius.ToString("0.0", culture), t.Off[i].At.Celsius.ToString("0.0", culture)))]);
+            [.. Enumerable.Range(0, t.Cautious.Length).Where(i => i % 10 == 0).Select(i => ImmutableArray.Create(t.Cautious[i].Minute.ToString("0.#", culture), t.Cautious[i].At.Celsius.ToString("0.0", culture), t.Off[i].At.Celsius.ToString("0.0", culture)))])
+        {
+            Further = "What this step does to an organism, with your own limit",
+            FurtherAt = FormattableString.Invariant($"/workings/heat?shape=slab&size={t.Thickness.Millimetres:0.##}&start={t.Start.Celsius:0.##}&medium={t.Bath.Celsius:0.##}&minutes={t.Minutes:0.##}&organism={HeatForm.Example.Organism}&logs={HeatForm.Example.Logs}"),
+        };
     }
 
     private static ChartView? Composition(ImmutableArray<MixedComponent> mixed, List<string> missing, CultureInfo culture)

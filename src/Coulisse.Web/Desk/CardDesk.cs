@@ -22,9 +22,10 @@ internal static class CardDesk
     /// <param name="measures">Size system; empty lets the card decide.</param>
     /// <param name="code">Code of practice.</param>
     /// <param name="foods">Foods of this kitchen; null for those that ship.</param>
-    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code, FoodTable? foods = null)
+    /// <param name="left">Questions the chef has left as they are.</param>
+    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code, FoodTable? foods = null, IReadOnlyCollection<string>? left = null)
         => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<(Dish, MarginsView)>>(
-            dish => new Parsed<(Dish, MarginsView)>.Ok((With(dish, foods), Lay(With(dish, foods), scaledFor.Trim(), measures, code))),
+            dish => new Parsed<(Dish, MarginsView)>.Ok((With(dish, foods), Lay(With(dish, foods), scaledFor.Trim(), measures, code, left))),
             problems => new Parsed<(Dish, MarginsView)>.Failed(problems));
 
     /// <summary>A card laid out for the scale.</summary>
@@ -57,13 +58,13 @@ internal static class CardDesk
 
     private static Dish With(Dish dish, FoodTable? foods) => foods is null ? dish : dish with { Foods = foods };
 
-    private static MarginsView Lay(Dish dish, string scaledFor, string measures, string code)
+    private static MarginsView Lay(Dish dish, string scaledFor, string measures, string code, IReadOnlyCollection<string>? left)
     {
         List<string> faults = [];
         string known = DeskView.Codes.Any(c => c.Key == code) ? code : DeskView.Codes[0].Key;
         WeighedDish weighed = Weighing.Weigh(dish, System(measures, faults));
         Batch? batch = scaledFor.Length > 0 ? Scale(weighed, scaledFor, faults) : null;
-        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB"), Balanced(weighed, batch)) with { Faults = [.. faults, .. Impossible(weighed)] };
+        return MarginsView.From(weighed, batch, SafetyReview.Review(weighed, known), CultureInfo.GetCultureInfo("en-GB"), Balanced(weighed, batch), left) with { Faults = [.. faults, .. Impossible(weighed)] };
     }
 
     // What no figure may be built on: the mixture and the label refuse it, so the card says it while it is written.

@@ -91,7 +91,7 @@ internal static class DeskEndpoints
 
     private static async Task<IResult> MarginsAsync(MarginsAsked asked, ShowMarks marks, KitchenBook book, CancellationToken cancel)
     {
-        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "", await book.FoodsAsync(cancel));
+        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "", await book.FoodsAsync(cancel), asked.Left);
         if (read is not Parsed<(Dish Dish, MarginsView View)>.Ok(var (dish, view)))
         {
             return Results.Problem(string.Join(" ", ((Parsed<(Dish Dish, MarginsView View)>.Failed)read).Problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity);
@@ -113,7 +113,7 @@ internal static class DeskEndpoints
 
     internal sealed record ShowAsked(string? Text, int Line, string? How);
 
-    internal sealed record MarginsAsked(string? Text, string? For, string? Measures, string? Code, string? Card);
+    internal sealed record MarginsAsked(string? Text, string? For, string? Measures, string? Code, string? Card, string[]? Left = null);
 
     internal sealed record AnswerAsked(string Text, int Line, string Plain);
 }

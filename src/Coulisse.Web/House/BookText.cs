@@ -12,8 +12,8 @@ internal static class BookText
     /// <summary>Its tables. The first three are those of an occasion sheet.</summary>
     public static ImmutableArray<BookTable> Tables { get; } =
     [
-        new("Hands", "Who works here. A name in the sentence under a card takes its skills, place and language from here.", ["Name", "Role", "Place", "Skills", "Language", "Notes"]),
-        new("Kit", "Taken for every occasion that lists none. What was understood stands beside each row.", ["Code", "What", "Place", "Number", "Capacity", "Temperatures", "Power, kW", "Circuit"]),
+        new("Hands", "Who works here, with the hours of a usual week. A name in the sentence under a card takes its hours, skills, speed, place and language from here.", ["Name", "Role", "Place", "Hours", "Skills", "Speed", "Language", "Notes"]),
+        new("Kit", "Taken for every occasion that lists none, scales too. What was understood stands beside each row. How fast it heats and cools is used in place of what is usual, once it was measured: “8 up, 3 down”.", ["Code", "What", "Place", "Number", "Capacity", "Temperatures", "Heats, °C/min", "Power, kW", "Circuit"]),
         new("Circuits", "What may be drawn at once.", ["Circuit", "Rating, A", "Volts", "Limit, kW", "Kit on it"]),
         new("Suppliers", "Terms by the name the price list uses.", ["Supplier", "Minimum order", "Delivers on"]),
         new("Larder", "What is there is used first, the oldest before the newer.", ["Food", "Grams or pieces", "Since"]),
@@ -25,14 +25,16 @@ internal static class BookText
         get
         {
             Dictionary<string, List<string[]>> rows = Tables.ToDictionary(t => t.Key, _ => new List<string[]>(), StringComparer.Ordinal);
-            rows["Hands"].AddRange([["Chef", "chef, presents", "stage", "all", "English", ""], ["Helper 1", "helper", "back", "all", "English", ""], ["Helper 2", "helper", "back", "all", "English", ""]]);
+            rows["Hands"].AddRange([["Chef", "chef, presents", "stage", "", "all", "usual", "English", ""], ["Helper 1", "helper", "back", "", "all", "usual", "English", ""], ["Helper 2", "helper", "back", "", "all", "usual", "English", ""]]);
             foreach (SheetKit k in DefaultKitchen.Kit("stage"))
             {
                 string capacity = k.CapacityText.Length > 0 ? k.CapacityText : k.Litres is { } l ? string.Create(CultureInfo.InvariantCulture, $"{l:0.#} L") : k.Shelves is { } n ? string.Create(CultureInfo.InvariantCulture, $"{n} {(k.Type == "dehydrator" ? "trays of 330 × 300 mm" : "shelves")}") : "";
                 rows["Kit"].Add([k.Code, k.What, k.Place, k.Number.ToString(CultureInfo.InvariantCulture), capacity,
-                    k.CelsiusMax is { } max ? string.Create(CultureInfo.InvariantCulture, $"{(k.CelsiusMin is { } min ? $"{min:0} " : "")}to {max:0} °C") : "", k.Kilowatts?.ToString("0.0", CultureInfo.InvariantCulture) ?? "", ""]);
+                    k.CelsiusMax is { } max ? string.Create(CultureInfo.InvariantCulture, $"{(k.CelsiusMin is { } min ? $"{min:0} " : "")}to {max:0} °C") : "", "", k.Kilowatts?.ToString("0.0", CultureInfo.InvariantCulture) ?? "", ""]);
             }
 
+            // two scales of any kitchen; the weigh-out page says which lines they cannot weigh
+            rows["Kit"].AddRange([["", "scale 5 kg × 1 g", "back", "1", "", "", "", "", ""], ["", "fine scale 200 g × 0.01 g", "back", "1", "", "", "", "", ""]]);
             return Write(rows);
         }
     }
@@ -58,20 +60,29 @@ internal static class BookText
     {
         Dictionary<string, List<(int, string[])>> all = Tables.ToDictionary(t => t.Key, _ => new List<(int, string[])>(), StringComparer.Ordinal);
         List<(int, string[])>? open = null;
-        int columns = 0;
+        ImmutableArray<string> columns = [];
+        int[] from = [];
         int seen = 0;
         foreach ((int n, string line) in text.Split('\n').Select((l, i) => (i + 1, l.Trim())))
         {
             if (line.StartsWith("## ", StringComparison.Ordinal))
             {
                 open = all.GetValueOrDefault(line[3..].Trim());
-                columns = Tables.FirstOrDefault(t => t.Key == line[3..].Trim())?.Columns.Length ?? 0;
+                columns = Tables.FirstOrDefault(t => t.Key == line[3..].Trim())?.Columns ?? [];
                 seen = 0;
             }
-            else if (line.StartsWith('|') && open is not null && seen++ > 1)
+            else if (line.StartsWith('|') && open is not null)
             {
                 string[] cells = [.. line.Trim('|').Split('|').Select(c => c.Trim())];
-                open.Add((n, [.. cells.Take(columns), .. Enumerable.Repeat("", Math.Max(0, columns - cells.Length))]));
+                if (seen++ == 0)
+                {
+                    // a book kept before a column was added has fewer of them: cells are told by their head, not by their place
+                    from = [.. columns.Select(c => Array.FindIndex(cells, head => head.Equals(c, StringComparison.OrdinalIgnoreCase)))];
+                }
+                else if (seen > 2)
+                {
+                    open.Add((n, [.. from.Select(i => i >= 0 && i < cells.Length ? cells[i] : "")]));
+                }
             }
         }
 
@@ -93,4 +104,11 @@ internal static class BookText
 /// <param name="Key">Heading.</param>
 /// <param name="Says">What it is for.</param>
 /// <param name="Columns">Column heads.</param>
-internal sealed record BookTable(string Key, string Says, ImmutableArray<string> Columns);
+internal sealed record BookTable(string Key, string Says, ImmutableArray<string> Columns)
+{
+    /// <summary>How a cell may be written, by its column; shown in blank rows.</summary>
+    public static IReadOnlyDictionary<string, string> Examples { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["Hours"] = "Tue to Sat 08:00 to 16:30", ["Skills"] = "knife, oven, no pastry", ["Speed"] = "20 % slower", ["Language"] = "Polish, English", ["Capacity"] = "4 shelves; 20 L", ["Temperatures"] = "30 to 250 °C", ["Heats, °C/min"] = "8 up, 3 down", ["Delivers on"] = "Tue, Fri", ["Grams or pieces"] = "2.5 kg",
+    };
+}

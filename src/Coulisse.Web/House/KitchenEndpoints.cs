@@ -65,5 +65,6 @@ internal static class KitchenEndpoints
         return Results.Redirect("/kitchen");
     }
 
-    private static async Task<RazorComponentResult<FoodsPage>> FoodsAsync(KitchenBook book, CancellationToken cancel, string q = "") => new(new { View = FoodsView.Find(await book.FoodsAsync(cancel), q, CultureInfo.GetCultureInfo("en-GB")) });
+    private static async Task<RazorComponentResult<FoodsPage>> FoodsAsync(KitchenBook book, CancellationToken cancel, string q = "")
+        => new(new { View = FoodsView.Find(await book.FoodsAsync(cancel), q.Length > 200 ? q[..200] : q, CultureInfo.GetCultureInfo("en-GB")) });
 }

@@ -12,12 +12,13 @@ using Coulisse.Kitchen.Planning.Live;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.Plans;
+using Coulisse.Web.Sheets;
 using NodaTime;
 
 namespace Coulisse.Web.Live;
 
 /// <summary>Runs: takes reports, folds them, tells every screen. All of it is in the store, so a restart loses nothing.</summary>
-internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProvider clock)
+internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, SheetWall wall, TimeProvider clock)
 {
     /// <summary>Kind of the event by which a run goes on by another plan; its subject is the kept plan.</summary>
     public const string TakenUp = "plan";
@@ -61,7 +62,7 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
         string before = log.Events.LastOrDefault(e => e.Kind == TakenUp && e != taken)?.Subject ?? run.Kept.PlanId;
         OpenRun now = await OpenAsync(run.Id, run.Kept, plan, cancel);
         Plan? old = before == run.KeptPlan.Id ? run.Plan : await store.PlanAsync(before, cancel) is { } was ? TravelJson.Read<Plan>(was.Json) : null;
-        return _open[run.Id] = now with { Since = taken.At, Changes = old is null ? [] : ChangeView.From(PlanChanges.Between(old, now.Plan)) };
+        return _open[run.Id] = now with { Since = taken.At, Changes = old is null ? [] : ChangeView.From(PlanChanges.Since(old, now.Plan)) };
     }
 
     /// <summary>The run by the plan that is followed now, and what was reported, on the plan's own clock.</summary>
@@ -85,6 +86,25 @@ internal sealed class LiveDesk(KitchenStore store, OccasionShelf shelf, TimeProv
         LiveFrame frame = LiveFrame.From(run.Id, run.Plan, LiveFold.Fold(run.Occasion, run.Plan, state.Log, DateTimeZone.Utc, now + shift), now, Instant.FromDateTimeOffset(run.Kept.Started));
         long back = (long)shift.TotalMilliseconds;
         return frame with { Notes = [.. frame.Notes.Select(n => n with { AtMs = n.AtMs - back })], PlanId = run.KeptPlan.Id, PlanSinceMs = run.Since?.ToUnixTimeMilliseconds() ?? 0, Changes = run.Changes };
+    }
+
+    /// <summary>What the plan that is followed changes against the copy somebody has: the plan their page last read, else the one their brief was printed from, else the one the run began with.</summary>
+    /// <param name="run">Run.</param>
+    /// <param name="since">Plan that was read last; empty when the page never read one.</param>
+    /// <param name="role">Whose page; empty for the chef's.</param>
+    /// <param name="cancel">Cancels.</param>
+    public async Task<CopyChanges> SinceAsync(OpenRun run, string since, string role, CancellationToken cancel)
+    {
+        (run, StateFile.State _) = await StandsAsync(run, cancel);
+        string inHand = since.Length > 0 ? since : role.Length > 0 ? await wall.PlanInHandAsync(run.KeptPlan.OccasionId, role, cancel) : "";
+        inHand = inHand.Length > 0 ? inHand : run.Kept.PlanId;
+        if (inHand == run.KeptPlan.Id || await store.PlanAsync(inHand, cancel) is not { } copy || copy.OccasionId != run.KeptPlan.OccasionId)
+        {
+            return new CopyChanges(run.KeptPlan.Id, "", []);
+        }
+
+        bool paper = since.Length == 0 && inHand != run.Kept.PlanId;
+        return new CopyChanges(run.KeptPlan.Id, paper ? "paper" : "page", ChangeView.From(PlanChanges.Since(TravelJson.Read<Plan>(copy.Json), run.Plan)));
     }
 
     /// <summary>Takes reports and tells every screen. A repeat changes nothing.</summary>

@@ -31,6 +31,7 @@ internal static class LiveEndpoints
         app.MapPost("/live/{run}/links/end", EndLinkAsync).DisableAntiforgery();
         app.MapGet("/api/live/{run}", StateAsync);
         app.MapGet("/api/live/{run}/stream", StreamAsync);
+        app.MapGet("/api/live/{run}/changes", ChangesAsync);
         app.MapPost("/api/live/{run}", TakeAsync);
         app.MapWaysOut();
         app.MapRehearsals();
@@ -126,6 +127,17 @@ internal static class LiveEndpoints
             kit = open.Occasion.Kit.Where(k => k.Code.Length > 0).Select(k => new { code = k.Code, what = k.What }),
             plan = PlanView.From(open.Plan, [], CultureInfo.GetCultureInfo("en-GB")) with { Threads = [], Rows = [], Stretches = [] },
         });
+    }
+
+    /// <summary>A change note for one page: only what changed since the copy it, or its reader, has.</summary>
+    private static async Task<IResult> ChangesAsync(HttpContext context, string run, LiveDesk desk, RoleLinks links, CancellationToken cancel, string since = "")
+    {
+        if (await desk.OpenAsync(run, cancel) is not { } open)
+        {
+            return Results.NotFound();
+        }
+
+        return await RoleAsync(context, run, links, cancel) is { } role ? Results.Ok(await desk.SinceAsync(open, since, role, cancel)) : Shut();
     }
 
     private static async Task<IResult> StreamAsync(HttpContext context, string run, LiveDesk desk, RoleLinks links, IHostApplicationLifetime life, CancellationToken cancel)

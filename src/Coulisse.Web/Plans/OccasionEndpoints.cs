@@ -25,6 +25,7 @@ internal static class OccasionEndpoints
     {
         app.MapGet("/occasions/{id}", PageAsync);
         app.MapPost("/occasions/{id}", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
+        app.MapPost("/occasions/{id}/diets", DietsAsync).DisableAntiforgery();
         app.MapPost("/occasions/{id}/change", ChangeAsync).DisableAntiforgery();
         app.MapPost("/occasions/{id}/unchange", UnchangeAsync).DisableAntiforgery();
     }
@@ -40,7 +41,7 @@ internal static class OccasionEndpoints
         if (opened is not Parsed<KeptOccasion>.Ok(var kept))
         {
             ImmutableArray<StandView> faults = [.. ((Parsed<KeptOccasion>.Failed)opened).Problems.Select(p => new StandView(0, string.Create(Culture, $"{(p.Line > 0 ? $"Line {p.Line}: " : "")}{p.Message} {p.Hint} ({p.Code})"), "#sheet", "Mend the sheet"))];
-            return new RazorComponentResult<OccasionPage>(new { View = new OccasionView(id, head.Version, head.Title, "The sheet cannot be read yet.", head.Text, OccasionView.HeadingOf(faults.Length, "the day"), faults, null, [], [], [], [], changes) });
+            return new RazorComponentResult<OccasionPage>(new { View = new OccasionView(id, head.Version, head.Title, "The sheet cannot be read yet.", head.Text, OccasionView.HeadingOf(faults.Length, "the day"), faults, null, [], [], [], changes) });
         }
 
         KeptPlan? newest = await store.NewestPlanAsync(id, cancel);
@@ -78,11 +79,11 @@ internal static class OccasionEndpoints
         }
 
         ImmutableArray<StandView> all = [.. stands.Where(s => s.Words.Length > 0).DistinctBy(s => s.Words).OrderBy(s => s.Rank)];
-        (ImmutableArray<string> dishes, ImmutableArray<string> diets, ImmutableArray<string> shown) = OccasionView.Sentences(kept.Occasion);
+        (ImmutableArray<string> dishes, ImmutableArray<string> shown) = OccasionView.Sentences(kept.Occasion);
         string says = string.Create(Culture, $"{kept.Occasion.SlotStart:dddd d MMMM yyyy, HH:mm}{(kept.Occasion.SlotLength > NodaTime.Duration.Zero ? $", {Figures.Lasting(kept.Occasion.SlotLength.TotalSeconds, Culture)} on {kept.Occasion.SlotPlace}" : "")}; {kept.Occasion.Guests} guests, {kept.Occasion.Covers} covers, {kept.Occasion.People.Length} people.");
         return new RazorComponentResult<OccasionPage>(new
         {
-            View = new OccasionView(id, head.Version, kept.Occasion.Title, says, head.Text, OccasionView.HeadingOf(all.Length, kept.Occasion.SlotStart.ToString("dddd", Culture)), all, newest is null ? null : "/plan/" + newest.Id, dishes, diets, shown, kept.Occasion.Assumed, changes),
+            View = new OccasionView(id, head.Version, kept.Occasion.Title, says, head.Text, OccasionView.HeadingOf(all.Length, kept.Occasion.SlotStart.ToString("dddd", Culture)), all, newest is null ? null : "/plan/" + newest.Id, dishes, shown, kept.Occasion.Assumed, changes) { DietTable = DietsOf(head.Text, kept.Occasion.Dishes.Select(d => d.Name)) },
         });
     }
 
@@ -116,6 +117,42 @@ internal static class OccasionEndpoints
         return await store.SaveAsync(DocumentKind.Occasion, id, basedOn ?? head.Version, title, sheet, context.Name(), head.Why, cancel) is SaveOutcome.Conflict(_, var keptAs, var theirs)
             ? Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"/compare/{id}?from={theirs.Version}&to={keptAs}&both=true"))
             : Results.Redirect("/occasions/" + id);
+    }
+
+    private static DietTable DietsOf(string sheet, IEnumerable<string> dishes)
+    {
+        (ImmutableArray<string> columns, ImmutableArray<ImmutableArray<string>> rows) = SheetTables.Read(sheet, DietTable.Headings.AsSpan());
+        return DietTable.Of(columns, rows, dishes);
+    }
+
+    /// <summary>Diets by seat as they were filled in: the table of the sheet is written anew, the rest of it stays as it is.</summary>
+    private static async Task<IResult> DietsAsync(HttpContext context, string id, KitchenStore store, CancellationToken cancel)
+    {
+        if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Occasion } head)
+        {
+            return Results.NotFound();
+        }
+
+        IFormCollection form = await context.Request.ReadFormAsync(cancel);
+        string[] columns = [.. form["column"].OfType<string>().Where(c => c.Trim().Length > 0)];
+        List<string[]> rows = [];
+        for (int row = 0; form.ContainsKey(string.Create(CultureInfo.InvariantCulture, $"diet.{row}.0")); row++)
+        {
+            string[] cells = [.. columns.Select((_, c) => form[string.Create(CultureInfo.InvariantCulture, $"diet.{row}.{c}")].ToString().Trim())];
+            if (cells.Any(c => c.Length > 0))
+            {
+                rows.Add(cells);
+            }
+        }
+
+        int basedOn = int.TryParse(form["basedOn"], NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : head.Version;
+        // what was filled in belongs to the sheet as it was then: a sheet changed meanwhile is kept beside it
+        string before = basedOn == head.Version ? head.Text : (await store.VersionAsync(id, basedOn, cancel))?.Text ?? head.Text;
+        string sheet = columns.Length < 2 ? before : SheetTables.Put(before, DietTable.Headings.AsSpan(), columns, rows);
+        return sheet == before && basedOn == head.Version ? Results.Redirect($"/occasions/{id}#diets")
+            : await store.SaveAsync(DocumentKind.Occasion, id, basedOn, head.Title, sheet, context.Name(), head.Why, cancel) is SaveOutcome.Conflict(_, var keptAs, var theirs)
+                ? Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"/compare/{id}?from={theirs.Version}&to={keptAs}&both=true"))
+                : Results.Redirect($"/occasions/{id}#diets");
     }
 
     /// <summary>A remedy tried by a touch: noted with the occasion, planned, and to be taken back on its page.</summary>

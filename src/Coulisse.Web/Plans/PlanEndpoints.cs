@@ -45,7 +45,7 @@ internal static class PlanEndpoints
         Plan plan = TravelJson.Read<Plan>(kept.Json);
         CultureInfo culture = CultureInfo.GetCultureInfo("en-GB");
         Plan? before = since.Length > 0 && await store.PlanAsync(since, cancel) is { } old && old.OccasionId == kept.OccasionId ? TravelJson.Read<Plan>(old.Json) : null;
-        ImmutableArray<string> moved = before is null ? [] : PlanChanges.Between(ByKey(before), ByKey(plan));
+        ImmutableArray<string> moved = before is null ? [] : PlanChanges.Since(before, plan);
         // a plan whose occasion no longer reads is shown unchecked, and says so
         if (await shelf.OpenAsync(kept, cancel) is not Parsed<KeptOccasion>.Ok(var occasion))
         {
@@ -61,9 +61,6 @@ internal static class PlanEndpoints
             Occasion = kept.OccasionId,
         };
     }
-
-    /// <summary>The name that lasts in the place of the id, so that two plans can be laid beside each other.</summary>
-    private static Plan ByKey(Plan plan) => plan with { Tasks = [.. plan.Tasks.Where(t => t.Key.Length > 0).DistinctBy(t => t.Key).Select(t => t with { Id = t.Key })] };
 
     private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel, string since = "")
         => await ReadAsync(store, shelf, id, since, cancel) is { } view ? new RazorComponentResult<PlanPage>(new { Id = id, View = view }) : Results.NotFound();

@@ -57,7 +57,7 @@ internal static class PapersEndpoints
 
         PaperBundle bundle = await bundles.OfAsync(kept.OccasionId, planned, cancel);
         ImmutableArray<Paper> papers = PaperPrinter.Papers(bundle, chosen.Choice);
-        await hung.NoteAsync(kept.OccasionId, papers.Select(p => (p, chosen.Copies(p.Id))), cancel);
+        await hung.NoteAsync(kept.OccasionId, id, papers.Select(p => (p, chosen.Copies(p.Id))), cancel);
         return form["as"] == "files" ? Files(bundle, chosen) : form["as"] == "bundle" ? OneFile(bundle, papers, chosen) : Results.Redirect($"/plan/{id}/papers/pages?{chosen.Query}");
     }
 

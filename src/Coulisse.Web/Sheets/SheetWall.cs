@@ -12,13 +12,17 @@ internal sealed class SheetWall(KitchenStore store, TimeProvider clock)
     public async Task<Dictionary<string, WallSheet>> OfAsync(string occasion, CancellationToken cancel)
         => await store.SettingAsync(Key(occasion), cancel) is { } kept ? JsonSerializer.Deserialize<Dictionary<string, WallSheet>>(kept)! : [];
 
+    /// <summary>The plan by which a person's brief was printed; empty when none was.</summary>
+    public async Task<string> PlanInHandAsync(string occasion, string person, CancellationToken cancel)
+        => (await OfAsync(occasion, cancel)).GetValueOrDefault(PaperShelf.BriefOf(person))?.Plan ?? "";
+
     /// <summary>Notes sheets as printed.</summary>
-    public async Task NoteAsync(string occasion, IEnumerable<(Paper Paper, int Copies)> printed, CancellationToken cancel)
+    public async Task NoteAsync(string occasion, string plan, IEnumerable<(Paper Paper, int Copies)> printed, CancellationToken cancel)
     {
         Dictionary<string, WallSheet> all = await OfAsync(occasion, cancel);
         foreach ((Paper paper, int copies) in printed)
         {
-            all[paper.Id] = new WallSheet(paper.Title, paper.Content, paper.Mark.Version, clock.GetLocalNow(), copies);
+            all[paper.Id] = new WallSheet(paper.Title, paper.Content, paper.Mark.Version, clock.GetLocalNow(), copies) { Plan = plan };
         }
 
         await store.SetAsync(Key(occasion), JsonSerializer.Serialize(all), cancel);

@@ -69,7 +69,7 @@ internal static class WorkingsEndpoints
         string Field(string name, string otherwise) => q.Count == 0 ? otherwise : q[name].ToString().Trim();
         HeatForm example = HeatForm.Example;
         HeatForm form = new(Field("shape", example.Shape), Field("size", example.Size), Field("start", example.Start), Field("medium", example.Medium), Field("until", example.Until), Field("minutes", example.Minutes),
-            Field("face", example.Face), Field("food", example.Food), Field("organism", example.Organism), DeskView.Codes.Any(c => c.Key == Field("code", "")) ? Field("code", "") : example.Code);
+            Field("face", example.Face), Field("food", example.Food), Field("organism", example.Organism), DeskView.Codes.Any(c => c.Key == Field("code", "")) ? Field("code", "") : example.Code) { Logs = Field("logs", example.Logs) };
         double[] sizes = [.. form.Size.Split(['×', 'x', 'X', '*', ' '], StringSplitOptions.RemoveEmptyEntries).Select(s => Number(s) ?? double.NaN)];
         List<string> faults = [];
         if (sizes.Length is 0 or > 3 || sizes.Any(s => double.IsNaN(s) || s <= 0))
@@ -80,6 +80,11 @@ internal static class WorkingsEndpoints
         foreach ((string name, string value) in new[] { ("start", form.Start), ("medium", form.Medium) }.Where(f => Number(f.Item2) is null))
         {
             faults.Add($"“{value}” is no temperature for the {name}. Write degrees Celsius.");
+        }
+
+        if (form.Logs.Length > 0 && Number(form.Logs) is not (> 0 and <= 20))
+        {
+            faults.Add($"“{form.Logs}” is no log reduction. Write a number above 0, up to 20, or leave it empty.");
         }
 
         if (faults.Count > 0)

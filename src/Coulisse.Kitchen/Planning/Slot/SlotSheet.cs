@@ -27,6 +27,7 @@ internal static class SlotSheet
                 Seconds = seconds[i],
                 Show = Words(d),
                 Component = string.Join(", ", d.Items.Select(x => x.Name).Distinct()),
+                Weight = d.Weight,
                 Who = Hands(occasion, crew, drafts, i, seconds, kit, here),
                 Kit = [.. Kit(occasion, d, kit.GetValueOrDefault(i))],
                 Twins = [.. here.Select(t => t.Number)],

@@ -39,14 +39,32 @@ export class Trouble {
     this.changes(frame);
   }
 
-  /** Only what changed on this person's sheet since the copy in their hand. @param {any} frame */
+  /** Only what changed on this person's sheet since the copy in their hand: the plan this page last read, else their printed brief, else the plan the run began with. @param {any} frame */
   changes(frame) {
+    this.read ??= this.run.safe(() => localStorage.getItem(`coulisse.read.${this.run.run}`)) ?? '';
+    if (this.read !== frame.planId && this.note?.planId !== frame.planId) this.since(frame.planId);
     const w = (/** @type {string} */ k, /** @type {any[]} */ ...x) => this.run.w(k, ...x);
-    const mine = frame.planSinceMs ? frame.changes.filter((/** @type {any} */ c) => !this.run.who || c.who === this.run.who || this.decides) : [];
-    this.read ??= this.run.safe(() => localStorage.getItem(`coulisse.read.${this.run.run}`));
-    this.news.hidden = !mine.length || this.read === frame.planId;
-    this.news.replaceChildren(...(this.news.hidden ? [] : [el('h2', {}, w('changed', this.run.tasks.clock(frame.planSinceMs))), el('ul', { class: 'plain' }, ...mine.map((/** @type {any} */ c) => el('li', { dir: 'auto' }, this.run.who && !this.decides ? null : el('b', {}, c.who), el('span', {}, c.what)))),
-      el('button', { type: 'button', onclick: () => { this.read = frame.planId; this.run.safe(() => localStorage.setItem(`coulisse.read.${this.run.run}`, frame.planId)); this.show(this.run.frame, this.run.queue.all); } }, w('haveRead'))]));
+    // without network the last step is still known: what the frame itself says
+    const all = this.note?.planId === frame.planId ? this.note.changes : this.away && frame.planSinceMs ? frame.changes : [];
+    const mine = this.read === frame.planId ? [] : all.filter((/** @type {any} */ c) => !this.run.who || c.who === this.run.who || this.decides);
+    this.news.hidden = !mine.length;
+    this.news.replaceChildren(...(this.news.hidden ? [] : [el('h2', {}, this.note?.copy === 'paper' ? w('changedPaper') : frame.planSinceMs ? w('changed', this.run.tasks.clock(frame.planSinceMs)) : w('changedSince')), el('ul', { class: 'plain' }, ...mine.map((/** @type {any} */ c) => el('li', { dir: 'auto' }, this.run.who && !this.decides ? null : el('b', {}, c.who), el('span', {}, c.what)))),
+      el('button', { type: 'button', onclick: () => { this.read = frame.planId; this.run.safe(() => localStorage.setItem(`coulisse.read.${this.run.run}`, frame.planId)); this.said = ''; this.show(this.run.frame, this.run.queue.all); } }, w('haveRead'))]));
+  }
+
+  /** @param {string} plan */
+  async since(plan) {
+    if (this.asking === plan) return;
+    this.asking = plan;
+    const tail = this.run.tail ? `${this.run.tail}&` : '?';
+    try {
+      const answer = await fetch(`${this.run.api}/changes${tail}since=${encodeURIComponent(this.read)}`, { cache: 'no-store' });
+      if (!answer.ok) throw new Error();
+      this.note = await answer.json();
+      this.away = false;
+    } catch { this.away = true; setTimeout(() => { this.asking = ''; this.said = ''; }, 5000); }
+    this.said = '';
+    this.show(this.run.frame, this.run.queue.all);
   }
 
   async find() {

@@ -1,7 +1,7 @@
 // @ts-check
 // <live-run>: one person's page of a run. It keeps counting and keeps every tick when the network is gone.
 import { el, svg } from './dom.js';
-import { clock, lasting, makeQueue, segmentAt } from './queue.js';
+import { clock, laid, lasting, makeQueue, segmentAt } from './queue.js';
 import { GateList } from './live-gates.js';
 import { TaskList } from './live-tasks.js';
 import { Trouble } from './live-trouble.js';
@@ -171,31 +171,41 @@ class LiveRun extends HTMLElement {
     // the last gate that was passed tells how late it is; between gates the plan's lengths count on
     const lastSegment = p.segments.find((/** @type {any} */ s) => s.number === last);
     const late = lastSegment ? Math.round((gates.get(last) ?? 0) - lastSegment.startSecond) : 0;
-    let i = segmentAt(p.segments, second - late);
-    if (lastSegment) i = Math.max(i, p.segments.indexOf(lastSegment));
-    const now = p.segments[i]; const next = p.segments[i + 1];
+    const lengths = new Map(f.lengths.map((/** @type {any} */ l) => [l.number, l.seconds]));
+    if (waiting.some((r) => ['drop', 'skip', 'early'].includes(r.kind))) for (const [n, long] of this.taken ?? []) lengths.set(n, long); // taken here, not yet heard by the bench
+    const parts = laid(p.segments, lengths, gates);
+    let i = segmentAt(parts, second);
+    if (lastSegment) i = Math.max(i, parts.findIndex((s) => s.number === last));
+    const now = parts[i]; const next = parts[i + 1];
     const drift = waiting.length ? late : f.late;
     this.put(this.drift, !gates.size ? this.w('notBegun') : Math.abs(drift) < 5 ? this.w('onTime') : this.w(drift > 0 ? 'behind' : 'ahead', lasting(Math.abs(drift))));
     this.put(this.net, this.touch ? (waiting.length ? this.w('sending', waiting.length) : this.w('inTouch')) : waiting.length === 1 ? this.w('offOne') : this.w('offMany', waiting.length));
     this.net.classList.toggle('off', !this.touch);
     this.say(this.now, now, i < 0 ? this.w('notBegunYet') : this.w('over'));
     this.say(this.next, next, i < 0 ? '' : this.w('nothingMore'));
-    const mine = p.segments.slice(Math.max(i + 1, 0)).find((/** @type {any} */ s) => s.twins.length);
-    this.put(this.cue, mine ? `${clock(mine.startSecond + late)}: ${mine.twins.map((/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `${this.w('swap', n)}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : this.w('swap', n); }).join('; ')}` : this.w('noSwap'));
-    this.due = p.segments.find((/** @type {any} */ s) => s.number > last) ?? null;
+    const mine = parts.slice(Math.max(i + 1, 0)).find((s) => s.twins.length);
+    const twin = (/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `${this.w('swap', n)}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : this.w('swap', n); };
+    // a twin that was called early in the segment that runs is brought at once
+    const early = f.calls.filter((/** @type {any} */ c) => c.kind === 'early' && now?.twins.includes(Number(c.subject.slice(5)))).map((/** @type {any} */ c) => `${this.w('atOnce')}: ${twin(Number(c.subject.slice(5)))}`);
+    this.put(this.cue, [...early, mine ? `${clock(mine.startSecond)}: ${mine.twins.map(twin).join('; ')}` : early.length ? '' : this.w('noSwap')].filter(Boolean).join('\n'));
+    this.due = parts.find((s) => s.number > last) ?? null;
     this.put(this.gate, this.due ? this.w('segmentBegins', this.due.number, this.due.show) : this.w('allBegun'));
     this.gate.toggleAttribute('disabled', !this.due);
     this.undo.toggleAttribute('disabled', !f.gates.length);
-    if (this.waysOf !== f.ways) { this.waysOf = f.ways; this.ways.replaceChildren(...(f.ways.length ? [el('h2', {}, this.w('waysOut'))] : []), ...f.ways.map((/** @type {any} */ w) => el('button', { type: 'button', onclick: () => w.cuts.forEach((/** @type {number} */ n) => this.report('drop', String(n))) }, w.sentence))); }
+    const ways = JSON.stringify([f.ways, f.calls]);
+    if (this.waysOf !== ways) { this.waysOf = ways; this.ways.replaceChildren(...(f.ways.length ? [el('h2', {}, this.w('waysOut'))] : []), ...f.ways.map((/** @type {any} */ w) => el('button', { type: 'button', onclick: () => { this.taken = w.lengths.map((/** @type {any} */ l) => [l.number, l.seconds]); for (const c of w.calls) this.report(c.kind, c.subject); } }, w.sentence)), ...f.calls.map((/** @type {any} */ c) => el('p', { class: 'lr-called' }, el('span', {}, this.called(c)), el('button', { type: 'button', 'aria-label': `${this.w('notSo')}: ${this.called(c)}`, onclick: () => this.report('undo', c.kind === 'early' ? c.subject : `${c.kind} ${c.subject}`) }, this.w('notSo'))))); }
     this.put(this.others, now ? now.who.filter((/** @type {any} */ w) => w.name !== this.who).map((/** @type {any} */ w) => `${w.name}: ${w.does}`).join('\n') || this.w('nobody') : '');
     const notes = [...waiting.filter((r) => r.kind === 'note').map((r) => `${r.text} (${this.w('waitsHere')})`), ...f.notes.map((/** @type {any} */ n) => `${n.by}: ${n.text}`)];
     if (notes.join('\n') !== this.noted) { this.noted = notes.join('\n'); this.notes.replaceChildren(...notes.map((n) => el('li', { dir: 'auto' }, n))); }
     this.tasks.show(waiting);
-    this.gates.show(gates, late, now);
+    this.gates.show(gates, parts, now);
     this.trouble.show(f, waiting);
     this.countDown();
-    for (const r of this.strip.querySelectorAll('rect')) r.classList.toggle('on', Number(r.getAttribute('data-n')) === now?.number);
+    for (const r of this.strip.querySelectorAll('rect')) { const n = Number(r.getAttribute('data-n')); r.classList.toggle('on', n === now?.number); r.classList.toggle('out', !parts.some((s) => s.number === n)); }
   }
+
+  /** What was called, in words. @param {{kind:string, subject:string}} c */
+  called(c) { return c.kind === 'early' ? `${this.w('swap', c.subject.slice(5))}: ${this.w('early')}` : `${this.w('segment', c.subject)}: ${this.w(c.kind === 'skip' ? 'leftOut' : 'shortened')}`; }
 
   countDown() {
     const all = this.clocks; let rung = false;
@@ -209,12 +219,13 @@ class LiveRun extends HTMLElement {
 
   /** What a segment asks of this person, and what it shows. @param {HTMLElement} where @param {any} s @param {string} none */
   say(where, s, none) {
-    const key = s ? `${s.number}` : none;
+    const at = s ? clock(Math.round(s.startSecond)) : '';
+    const key = s ? `${s.number} ${at} ${s.seconds}` : none;
     if (where.dataset.key === key) return;
     where.dataset.key = key;
     if (!s) { where.replaceChildren(el('p', {}, none)); return; }
     const mine = s.who.find((/** @type {any} */ w) => w.name === this.who);
-    where.replaceChildren(el('p', { class: 'lr-mine', dir: 'auto' }, mine ? mine.does : s.show), mine ? el('p', { class: 'soft' }, s.show) : null ?? '', el('p', { class: 'fig soft' }, `${s.at}, ${this.w('long', s.lasts)}`, s.silence ? '; ' + this.w('loud') : '', s.droppableSeconds ? '; ' + this.w('mayDrop', clock(s.droppableSeconds)) : ''));
+    where.replaceChildren(el('p', { class: 'lr-mine', dir: 'auto' }, mine ? mine.does : s.show), mine ? el('p', { class: 'soft' }, s.show) : null ?? '', el('p', { class: 'fig soft' }, `${at}, ${this.w('long', clock(s.seconds))}`, s.silence ? '; ' + this.w('loud') : '', s.droppableSeconds ? '; ' + this.w('mayDrop', clock(s.droppableSeconds)) : ''));
   }
 }
 /** How far off the slot is: minutes and seconds, hours and days when it is far. @param {number} second */

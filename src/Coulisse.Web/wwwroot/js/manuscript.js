@@ -1,12 +1,15 @@
 // @ts-check
 // <card-manuscript>: the chef's text in the middle; weights and remarks are laid in the margins on the line they speak of.
 import { el, post, working } from './dom.js';
+import { draft, keepDraft } from './draft.js';
 import { showMark } from './show-marks.js';
 import { caret, flatLines, isFlat, readText, setCaret, writeText } from './lines.js';
 
 const PAUSE = 90; // ms of rest after the last key before the margins are asked for
 const MOST = 5 * 1024 * 1024;
-const LIVE = 200_000; // beyond this the margins are laid on request only: typing stays smooth
+const LIVE = 200_000; // characters beyond which the margins follow a longer rest: typing stays smooth
+const MANY = 3000; // lines beyond which what is not seen at once waits for a short rest
+const REST = 400; // ms of that rest
 
 class CardManuscript extends HTMLElement {
   connectedCallback() {
@@ -28,7 +31,7 @@ class CardManuscript extends HTMLElement {
     writeText(this.root, this.area.value);
     this.view = null;
     this.asked = 0;
-    this.root.addEventListener('input', () => this.changed());
+    this.root.addEventListener('input', (e) => this.changed(/** @type {InputEvent} */ (e).inputType === 'insertText'));
     this.root.addEventListener('paste', (e) => this.paste(e));
     this.root.addEventListener('beforeinput', (e) => { if (e.inputType.startsWith('format')) e.preventDefault(); });
     this.root.addEventListener('drop', (e) => this.drop(e));
@@ -39,15 +42,23 @@ class CardManuscript extends HTMLElement {
     for (const c of document.querySelectorAll('[data-margins]')) { c.addEventListener('input', () => this.soon()); c.addEventListener('keydown', (e) => { if (/** @type {KeyboardEvent} */ (e).key === 'Enter') e.preventDefault(); }); }
     document.addEventListener('keydown', (e) => { if (e.key === 'Escape') this.closeWeight(); });
     document.addEventListener('click', (e) => { if (this.opened && !/** @type {Node} */ (e.target).isConnected) return; if (this.opened && !this.left.contains(/** @type {Node} */ (e.target))) this.closeWeight(); });
-    this.keepDraft = this.dataset.card ? null : 'coulisse.draft';
-    if (this.keepDraft && !this.area.value.trim()) {
-      const kept = this.safe(() => localStorage.getItem('coulisse.draft'));
-      if (kept) { writeText(this.root, kept); this.state.textContent = 'Your unsaved text from last time.'; }
-    }
+    this.drafts = !this.dataset.card;
+    form.addEventListener('submit', () => this.sync()); // what still waits for a rest goes along
+    addEventListener('pagehide', () => { if (this.later) this.sync(); });
+    addEventListener('beforeunload', (e) => { if (this.unkept && !this.sent) e.preventDefault(); });
+    form.addEventListener('submit', () => { this.sent = true; });
+    // what was kept as a card is no draft any more
+    if (!this.drafts) Promise.resolve(draft()).then((t) => { if (t && t.trim() === this.area.value.trim()) keepDraft(''); });
+    const kept = this.drafts && !this.area.value.trim() ? draft() : '';
+    if (typeof kept === 'string') this.restore(kept);
+    else { this.drafts = false; kept.then((t) => { this.drafts = true; this.restore(t); this.blank(); this.sync(); this.ask(); }); } // an empty desk must not overwrite what is still being fetched
     this.blank();
     this.sync();
     this.ask();
   }
+
+  /** @param {string} kept */
+  restore(kept) { if (kept && this.root.textContent === '') { writeText(this.root, kept); this.state.textContent = 'Your unsaved text from last time.'; } }
 
   disconnectedCallback() { this.sizes?.disconnect(); }
 
@@ -61,26 +72,30 @@ class CardManuscript extends HTMLElement {
     this.changed();
   }
 
-  /** Everything that follows a change of the text. */
-  changed() {
+  /** Everything that follows a change of the text. @param {boolean} [plain] a typed character: it leaves flat lines flat, and a long text is not walked for it */
+  changed(plain) {
     this.refused.textContent = ''; // what was refused is history once something was taken
-    if (!isFlat(this.root)) {
+    if (!(plain && this.long) && !isFlat(this.root)) {
       const at = caret(this.root);
       writeText(this.root, readText(this.root));
       if (at !== null) setCaret(this.root, at);
     }
     this.blank();
-    this.sync();
-    requestAnimationFrame(() => this.place());
+    clearTimeout(this.later);
+    if (this.long) this.later = setTimeout(() => { this.later = 0; this.sync(); this.place(); }, REST);
+    else { this.later = 0; this.sync(); requestAnimationFrame(() => this.place()); }
     this.soon();
   }
 
-  blank() { this.root.classList.toggle('blank', this.root.textContent === ''); }
+  get long() { return this.root.childElementCount > MANY || (this.size ?? 0) > LIVE; }
+
+  blank() { this.root.classList.toggle('blank', this.root.childElementCount < 2 && this.root.textContent === ''); }
 
   sync() {
     const text = this.text;
     this.area.value = text;
-    if (this.keepDraft) this.safe(() => text.trim() ? localStorage.setItem('coulisse.draft', text.slice(0, 1_000_000)) : localStorage.removeItem('coulisse.draft'));
+    this.size = text.length;
+    if (this.drafts) keepDraft(text).then((kept) => { this.unkept = !kept; if (!kept) this.refused.textContent = 'The browser has no room to keep this text. Keep the card before you leave this page.'; });
     this.dispatchEvent(new CustomEvent('card-text', { bubbles: true, detail: text }));
   }
 
@@ -131,7 +146,7 @@ class CardManuscript extends HTMLElement {
 
   soon() {
     clearTimeout(this.timer);
-    const long = this.root.textContent.length > LIVE;
+    const long = this.long;
     if (long) { this.state.textContent = 'A long text: the margins follow when you rest.'; }
     this.timer = setTimeout(() => this.ask(), long ? 1500 : PAUSE);
   }
@@ -144,7 +159,7 @@ class CardManuscript extends HTMLElement {
     const turn = ++this.asked;
     const slow = setTimeout(() => { this.state.textContent = 'Reading …'; }, 400);
     try {
-      const view = await post('/api/margins', { text, card: this.dataset.card, ...this.options() }, this.giveUp.signal);
+      const view = await post('/api/margins', { text, card: this.dataset.card, left: this.leftAlone, ...this.options() }, this.giveUp.signal);
       if (turn !== this.asked) return;
       this.state.textContent = view.summary;
       this.lay(view);
@@ -226,15 +241,34 @@ class CardManuscript extends HTMLElement {
       r.figures ? el('p', { class: 'figs' }, r.figures) : null,
       r.remedy ? el('p', { class: 'remedy' }, r.remedy) : null,
       r.moves ? el('p', { class: 'figs' }, 'It moves ', r.moves) : null,
-      r.candidates.length ? el('div', { class: 'pick' }, ...r.candidates.map((/** @type {any} */ c, /** @type {number} */ n) => el('button', { type: 'button', 'data-key': `r${line}.${i}.${n}`, onclick: () => this.answer(line, c.plain) }, c.text))) : null,
+      r.candidates.length ? el('div', { class: 'pick' }, ...r.candidates.map((/** @type {any} */ c, /** @type {number} */ n) => c.plain.includes('…') ? this.figure(line, i, n, c) : el('button', { type: 'button', 'data-key': `r${line}.${i}.${n}`, onclick: () => this.answer(line, c.plain, r.what) }, c.text))) : null,
       more ? el('details', { ontoggle: () => this.place() }, el('summary', { 'data-key': `d${line}.${i}` }, r.code ? `working, ${r.code}` : 'working'), r.working ? working(r.working) : null, r.source ? el('p', { class: 'at' }, r.source) : null) : null);
   }
 
   /** @param {number} line @param {boolean} on */
   light(line, on) { this.root.children[line - 1]?.classList.toggle('lit', on); }
 
-  /** Writes the chosen reading into the card. @param {number} line @param {string} plain */
-  async answer(line, plain) {
+  /** An answer that needs a figure: a field for it, and what is written with it. @param {number} line @param {number} i @param {number} n @param {any} c */
+  figure(line, i, n, c) {
+    const [before, after] = c.plain.split('…');
+    const field = el('input', { type: 'text', inputmode: 'decimal', autocomplete: 'off', size: '6', 'aria-label': `${c.text}: ${after.trim()}`, 'data-key': `r${line}.${i}.${n}` });
+    const write = () => { const figure = field.value.trim(); if (/^[0-9]+([.,][0-9]+)?$/.test(figure)) this.answer(line, before + figure + after); else field.focus(); };
+    field.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => { if (e.key === 'Enter') { e.preventDefault(); write(); } });
+    return el('span', { class: 'figure' }, before, field, ' ', after.trim(), ' ', el('button', { type: 'button', onclick: write }, 'Write it'));
+  }
+
+  /** Questions that were left as they are, by this card, in this browser. @returns {string[]} */
+  get leftAlone() { return this.safe(() => JSON.parse(localStorage.getItem(`coulisse.left.${this.dataset.card || 'draft'}`) ?? '[]')) ?? []; }
+
+  /** Writes the chosen reading into the card; the line as it stands means that the question is left. @param {number} line @param {string} plain @param {string} [question] */
+  async answer(line, plain, question) {
+    const now = this.root.children[line - 1]?.textContent ?? '';
+    if (question && now.replace(/^\s*(?:[-*+•]|\d{1,3}[.)])\s+/, '').trim() === plain.trim()) {
+      this.safe(() => localStorage.setItem(`coulisse.left.${this.dataset.card || 'draft'}`, JSON.stringify([...this.leftAlone, question].slice(-100))));
+      await this.ask();
+      this.state.textContent = `Left as it stands in line ${line}.`;
+      return;
+    }
     try {
       const { text } = await post('/api/answer', { text: this.text, line, plain });
       this.text = text;

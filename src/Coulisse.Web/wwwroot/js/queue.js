@@ -32,6 +32,23 @@ export function segmentAt(segments, second) {
   return segments.length;
 }
 
+/**
+ * The segments that are still played, each from the second it begins: what has begun at its gate, the others one after the other by their lengths now.
+ * @template {{number:number,startSecond:number,seconds:number}} S
+ * @param {S[]} segments @param {Map<number, number>} lengths where they are not as planned; 0 is left out @param {Map<number, number>} gates second each began @returns {S[]}
+ */
+export function laid(segments, lengths, gates) {
+  /** @type {S[]} */ const all = [];
+  let at = segments.length ? segments[0].startSecond : 0;
+  for (const s of segments) {
+    const begun = gates.get(s.number); const seconds = lengths.get(s.number) ?? s.seconds;
+    if (begun === undefined && seconds <= 0) continue;
+    all.push({ ...s, startSecond: begun ?? at, seconds });
+    at = (begun ?? at) + seconds;
+  }
+  return all;
+}
+
 /** Minutes and seconds. @param {number} s */
 export function clock(s) {
   const a = Math.floor(Math.abs(s));
