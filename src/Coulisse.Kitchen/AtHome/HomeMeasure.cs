@@ -42,7 +42,7 @@ public sealed record HomeMeasure(string Text, double Grams, double Shift, bool B
 
     private static IEnumerable<HomeMeasure> Candidates(WeighedLine line, double grams, HomeKit kit)
     {
-        Food? food = line.Food.FoodId is { } id ? FoodTable.Default.Find(id) : null;
+        Food? food = line.Known ?? (line.Food.FoodId is { } id ? FoodTable.Default.Find(id) : null);
         if (grams >= kit.LeastShown)
         {
             yield return Weighed(grams, kit.ScaleStepGrams, false);

@@ -81,7 +81,7 @@ public static class HomeScaling
 
     // A spice or herb so small that it only seasons; never salt, an acid, a raising or a setting agent.
     private static bool IsPinch(WeighedComponent c, WeighedLine l) => l.Food.FoodId is { } id && l.Grams < c.Grams * PinchShare && SettingAgent.Find(id) is null
-        && FoodTable.Default.Find(id) is { } f && f.Composition.Water is < 15 && !new[] { "salt", "acid", "baking", "bicarbonate", "yeast", "nitrite", "enzyme", "rennet", "citrate" }.Any(w => id.Contains(w, StringComparison.OrdinalIgnoreCase));
+        && (l.Known ?? FoodTable.Default.Find(id)) is { } f && f.Composition.Water is < 15 && !new[] { "salt", "acid", "baking", "bicarbonate", "yeast", "nitrite", "enzyme", "rennet", "citrate" }.Any(w => id.Contains(w, StringComparison.OrdinalIgnoreCase));
 
     private static double? Smallest(WeighedComponent c, double from, double to, HomeKit kit)
     {

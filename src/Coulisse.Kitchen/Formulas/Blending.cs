@@ -38,22 +38,24 @@ public sealed record MixedComponent(string Name, double Grams, Composition? Comp
 public static class Blending
 {
     /// <summary>Mixes each component; a line that takes from another component has that component's composition.</summary>
-    public static Parsed<ImmutableArray<MixedComponent>> Of(WeighedDish dish)
+    /// <param name="dish">The dish, weighed.</param>
+    /// <param name="made">What a component that others take from is once made, from how it is mixed; null, or a null answer, takes it as mixed.</param>
+    public static Parsed<ImmutableArray<MixedComponent>> Of(WeighedDish dish, Func<WeighedComponent, MixedComponent, Composition?>? made = null)
     {
         ArgumentNullException.ThrowIfNull(dish);
         return Soundness.Of(dish) is { IsEmpty: false } faults
             ? new Parsed<ImmutableArray<MixedComponent>>.Failed(faults)
-            : new Parsed<ImmutableArray<MixedComponent>>.Ok([.. dish.Components.Where(c => !c.Lines.IsEmpty).Select(c => Mix(dish, c))]);
+            : new Parsed<ImmutableArray<MixedComponent>>.Ok([.. dish.Components.Where(c => !c.Lines.IsEmpty).Select(c => Mix(dish, c, made))]);
     }
 
-    private static MixedComponent Mix(WeighedDish dish, WeighedComponent component)
+    private static MixedComponent Mix(WeighedDish dish, WeighedComponent component, Func<WeighedComponent, MixedComponent, Composition?>? made)
     {
         WeighedLine[] weighed = [.. component.Lines.Where(l => l.Grade != WeightGrade.Unknown && l.Grams > 0)];
         List<(string Name, double Grams, Composition Composition)> parts = [];
         List<string> unknown = [];
         foreach (WeighedLine line in weighed)
         {
-            if (CompositionOf(dish, line) is { } c)
+            if (CompositionOf(dish, line, made) is { } c)
             {
                 parts.Add((line.Food.Food, line.Grams, c));
             }
@@ -71,7 +73,7 @@ public static class Blending
             phase, agents);
     }
 
-    internal static Composition? CompositionOf(WeighedDish dish, WeighedLine line)
+    internal static Composition? CompositionOf(WeighedDish dish, WeighedLine line, Func<WeighedComponent, MixedComponent, Composition?>? made = null)
     {
         if (line.Food.FromComponent is not { } words)
         {
@@ -83,7 +85,13 @@ public static class Blending
             return null;
         }
 
-        string? group = Takes.Group(taken, line.Source.Text);
-        return Mix(dish, group is null ? source : source with { Lines = [.. source.Lines.Where(l => l.Source.Group == group)] }).Composition;
+        // A sub-list ("the hot base") is taken as mixed: the method is of the whole.
+        if (Takes.Group(taken, line.Source.Text) is { } group)
+        {
+            return Mix(dish, source with { Lines = [.. source.Lines.Where(l => l.Source.Group == group)] }, made).Composition;
+        }
+
+        MixedComponent mixed = Mix(dish, source, made);
+        return made?.Invoke(source, mixed) ?? mixed.Composition;
     }
 }

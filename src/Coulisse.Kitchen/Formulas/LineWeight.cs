@@ -24,7 +24,7 @@ internal static class LineWeight
     {
         Food? food = Known(amount, language, foods);
         FoodAmount named = food is not null && amount.FoodId != food.Id ? amount with { FoodId = food.Id, FoodConfidence = foods.Match(amount.Food, language)?.Confidence ?? amount.FoodConfidence } : amount;
-        if (food?.Id == "gelatine" && named.Grade is null && GelatineLeaf.Grades.FirstOrDefault(g => amount.Food.Contains(g.Grade, StringComparison.OrdinalIgnoreCase)) is { } grade)
+        if (food?.Id == "gelatine" && named.Grade is null && GelatineLeaf.Grades.FirstOrDefault(g => $"{amount.Food} {amount.Preparation}".Contains(g.Grade, StringComparison.OrdinalIgnoreCase)) is { } grade)
         {
             named = named with { Grade = grade.Grade };
         }

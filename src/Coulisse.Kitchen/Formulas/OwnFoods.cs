@@ -8,14 +8,14 @@ namespace Coulisse.Kitchen.Formulas;
 /// <summary>The house's own foods and suppliers' specifications, read from a table as text; they go before the foods that ship.</summary>
 /// <remarks>
 /// One food a line, columns by name in any order, commas, semicolons or tabs between: name, also (other names, "/" between), source, water, protein, fat, saturates, carbohydrate, sugars, fibre,
-/// trans, added (fat and sugars of which), polyols, alcohol, acid, ash (g per 100 g), salt (g) or sodium (mg), cholesterol (mg), so2 (mg in 1 kg), density (g/mL), piece (g), edible (%), contains, may.
+/// trans, added (fat and sugars of which), polyols, alcohol, acid, ash (g per 100 g), salt (g) or sodium (mg), cholesterol, calcium, iron, potassium, vitc (mg), vita, vitd (µg), so2 (mg in 1 kg), density (g/mL), piece (g), edible (%), contains, may.
 /// A name of a food that ships takes its place: what the line does not hold is kept from the row beneath, except the composition, which is taken whole from one source.
 /// </remarks>
 public static class OwnFoods
 {
     private static readonly string[] Parts = ["water", "protein", "fat", "saturates", "carbohydrate", "sugars", "fibre", "polyols", "alcohol", "acid", "ash", "trans", "added"];
     private static readonly string[] Whole = ["water", "protein", "fat", "carbohydrate", "fibre", "alcohol", "acid", "ash"];
-    private static readonly string[] Columns = ["name", "also", "source", .. Parts, "salt", "sodium", "cholesterol", "so2", "density", "piece", "edible", "contains", "may"];
+    private static readonly string[] Columns = ["name", "also", "source", .. Parts, "salt", "sodium", "cholesterol", "calcium", "iron", "potassium", "vitc", "vita", "vitd", "so2", "density", "piece", "edible", "contains", "may"];
 
     // Sums may miss by the rounding of a label: as many halves of a gram as it has parts.
     private const double LabelSlack = 2;
@@ -128,6 +128,7 @@ public static class OwnFoods
 
             double? sodium = Number("sodium", 40000) ?? (Number("salt", 100) * 1000 / 2.5);
             double? cholesterol = Number("cholesterol", 5000), sulphur = Number("so2", 5000);
+            double? calcium = Number("calcium", 40000), iron = Number("iron", 1000), potassium = Number("potassium", 60000), c = Number("vitc", 100000), a = Number("vita", 100000), d3 = Number("vitd", 1000);
             ImmutableArray<string> contains = Codes("contains", codes);
             ImmutableArray<string> may = Codes("may", codes);
             double? density = Number("density", 3), piece = Number("piece", 20000), edible = Number("edible", 100);
@@ -144,6 +145,7 @@ public static class OwnFoods
                 Water = parts["water"], Protein = parts["protein"], NitrogenFactor = 6.25, Fat = parts["fat"], Saturates = parts["saturates"], Carbohydrate = parts["carbohydrate"], Sugars = parts["sugars"],
                 Fibre = parts["fibre"], Polyols = parts["polyols"], Alcohol = parts["alcohol"], Acid = parts["acid"], Ash = parts["ash"], SodiumMilligrams = sodium,
                 TransFat = parts["trans"], AddedSugars = parts["added"], CholesterolMilligrams = cholesterol,
+                CalciumMilligrams = calcium, IronMilligrams = iron, PotassiumMilligrams = potassium, VitaminCMilligrams = c, VitaminAMicrograms = a, VitaminDMicrograms = d3,
             })
             {
                 Names = ImmutableDictionary<string, ImmutableArray<string>>.Empty.Add("en", [.. names, .. under is null ? [] : under.Names.Values.SelectMany(n => n)]),

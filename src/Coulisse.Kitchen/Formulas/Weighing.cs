@@ -38,7 +38,7 @@ public static class Weighing
             }
             else if (line.Grade == WeightGrade.Unknown && line.Food is { Amount: not null, FromComponent: null })
             {
-                doubts.Add(new Doubt(line.Source.Span.Line, $"What does “{line.Source.Text}” weigh? {line.Why.Text}", [new("grams, weighed once", $"{line.Source.Text} (grams)"), new("leave it without a weight", line.Source.Text)], $"no weight for {line.Food.Food}", 20));
+                doubts.Add(new Doubt(line.Source.Span.Line, $"What does “{line.Source.Text}” weigh? {line.Why.Text}", [new("grams, weighed once", $"… g {line.Food.Food}"), new("leave it without a weight", line.Source.Text)], $"no weight for {line.Food.Food}", 20));
             }
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coulisse.Cards;
+using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Matter.Foods;
 
@@ -15,8 +16,8 @@ public static class Allergens
     public static AllergenSheet Of(WeighedDish dish, AllergenRegime regime)
     {
         ArgumentNullException.ThrowIfNull(dish);
-        ImmutableArray<AllergenPart> parts = [.. dish.Components.Select(c => new AllergenPart(Title(c), Merge(Reached(dish, c).SelectMany(r => Reasons(r, dish.Dish.Language)), regime)))];
-        ImmutableArray<AllergenLine> whole = Merge(dish.Components.SelectMany(c => Reasons(c, dish.Dish.Language)), regime);
+        ImmutableArray<AllergenPart> parts = [.. dish.Components.Select(c => new AllergenPart(Title(c), Merge(Reached(dish, c).SelectMany(r => Reasons(r, dish.Dish.Language, dish.Foods)), regime)))];
+        ImmutableArray<AllergenLine> whole = Merge(dish.Components.SelectMany(c => Reasons(c, dish.Dish.Language, dish.Foods)), regime);
         return new AllergenSheet(regime, parts, whole, Summary(whole, regime));
     }
 
@@ -26,8 +27,9 @@ public static class Allergens
     /// <param name="component">Where it stands.</param>
     /// <param name="line">Card or sheet line.</param>
     /// <param name="text">The whole line, whose words may settle what depends on the make.</param>
-    /// <param name="known">Row the line was weighed with; null to look the food up among those that ship.</param>
-    public static ImmutableArray<AllergenReason> Of(FoodAmount food, string language, string component, int line, string text, Food? known = null)
+    /// <param name="known">Row the line was weighed with; null to look the food up.</param>
+    /// <param name="foods">Foods to look up in; null for those that ship.</param>
+    public static ImmutableArray<AllergenReason> Of(FoodAmount food, string language, string component, int line, string text, Food? known = null, FoodTable? foods = null)
     {
         if (food.FromComponent is not null)
         {
@@ -35,10 +37,12 @@ public static class Allergens
         }
 
         ImmutableArray<AllergenReason>.Builder reasons = ImmutableArray.CreateBuilder<AllergenReason>();
-        Named(reasons, food.Food, food.FoodId, language, component, line, text, false, known);
+        Named(reasons, food.Food, food.FoodId, language, component, line, text, false, foods ?? FoodTable.Default, known);
         if (food.Alternative is { Length: > 0 } other)
         {
-            Named(reasons, other, null, language, component, line, text, true);
+            // "or 110 g cream" is written with its amount; the food is what counts.
+            string named = CardReader.ReadLine(other, language).Foods.FirstOrDefault() is { Food.Length: > 0 } read ? read.Food : other;
+            Named(reasons, named, null, language, component, line, text, true, foods ?? FoodTable.Default);
         }
 
         return reasons.ToImmutable();
@@ -73,7 +77,7 @@ public static class Allergens
         }
     }
 
-    internal static IEnumerable<AllergenReason> Reasons(WeighedComponent component, string language) => component.Lines.SelectMany(l => Of(l.Food, language, Title(component), l.Source.Span.Line, l.Source.Text, l.Known));
+    internal static IEnumerable<AllergenReason> Reasons(WeighedComponent component, string language, FoodTable foods) => component.Lines.SelectMany(l => Of(l.Food, language, Title(component), l.Source.Span.Line, l.Source.Text, l.Known, foods));
 
     internal static string Title(WeighedComponent c) => c.Component.Name;
 
@@ -106,9 +110,12 @@ public static class Allergens
             : reason with { Status = AllergenStatus.May, Because = $"{reason.Because}; {law.Why}" };
     }
 
-    private static void Named(ImmutableArray<AllergenReason>.Builder reasons, string name, string? id, string language, string component, int line, string text, bool alternative, Food? known = null)
+    private static void Named(ImmutableArray<AllergenReason>.Builder reasons, string name, string? id, string language, string component, int line, string text, bool alternative, FoodTable foods, Food? known = null)
     {
-        Food? food = known ?? (id is null ? null : FoodTable.Default.Find(id)) ?? (FoodTable.Default.Match(name, language) is { } match ? FoodTable.Default.Find(match.Id) : null);
+        FoodMatch? match = known is null ? foods.Match(name, language) : null;
+
+        // A name of the house's own goes before what the reader, who knows only the foods that ship, took it for.
+        Food? food = known ?? (match is not null && foods.IsOwn(match.Id) ? foods.Find(match.Id) : null) ?? (id is null ? null : foods.Find(id)) ?? (match is not null ? foods.Find(match.Id) : null);
         string where = $"“{name}”{(alternative ? ", which may stand in its place," : "")}";
         if (food is null)
         {

@@ -34,6 +34,9 @@ public enum PanelItem
 
     /// <summary>Iron, mg (US).</summary>
     Iron,
+
+    /// <summary>Vitamin D, µg (US).</summary>
+    VitaminD,
 }
 
 /// <summary>A figure as the law lets it be declared. Rounded once, from the unrounded figure, halves away from zero.</summary>
@@ -72,9 +75,9 @@ public static class DeclaredFigure
         PanelItem.Cholesterol => x < 2 ? "0" : x <= 5 ? "less than 5" : Step(x, 5, 0),
         PanelItem.Sodium => x < 5 ? "0" : Step(x, x <= 140 ? 5 : 10, 0),
 
-        // The steps of minerals are from memory of the rule of 2016.
+        // The steps of minerals and vitamin D are from memory of the rule of 2016.
         PanelItem.Mineral => Step(x, 10, 0),
-        PanelItem.Iron => Step(x, 0.1m, null),
+        PanelItem.Iron or PanelItem.VitaminD => Step(x, 0.1m, null),
         _ => throw new ArgumentOutOfRangeException(nameof(item), item, "The US panel does not state it."),
     };
 

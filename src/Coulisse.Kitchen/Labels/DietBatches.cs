@@ -49,7 +49,7 @@ public static class DietBatches
             double each = g.Key.Dish.Dish.Plate.Where(p => p.Component is { } name && Code(g.Key.Part) is { } code && Takes.Find(g.Key.Dish.Dish, name)?.Code is { } of && code.StartsWith(of, StringComparison.OrdinalIgnoreCase)).Select(p => p.Pieces).FirstOrDefault() ?? 1;
             double needed = seats.Length * each;
             return new DietBatch(g.Key.Dish.Name, g.Key.Part.Name, seats, needed, makes?.Amount, makes?.Unit ?? "portions", makes is { } m ? Math.Max(1, (int)Math.Ceiling((needed / m.Amount) - 1e-9)) : 1,
-                Allergens.Merge(Allergens.Reached(weighed, part).SelectMany(c => Allergens.Reasons(c, g.Key.Dish.Dish.Language)), regime));
+                Allergens.Merge(Allergens.Reached(weighed, part).SelectMany(c => Allergens.Reasons(c, g.Key.Dish.Dish.Language, g.Key.Dish.Dish.Foods)), regime));
         })];
     }
 

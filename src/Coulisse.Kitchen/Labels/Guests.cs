@@ -27,10 +27,13 @@ public static class Guests
     }
 
     /// <summary>Foods named in diets rows only, each with its grams: they must reach the allergen sheet and the order.</summary>
-    public static ImmutableArray<DietFood> Foods(ImmutableArray<SheetDiet> diets, string language = "en") =>
+    /// <param name="diets">Rows of the sheet.</param>
+    /// <param name="language">Language of the sheet.</param>
+    /// <param name="foods">Foods of the house; null for those that ship.</param>
+    public static ImmutableArray<DietFood> Foods(ImmutableArray<SheetDiet> diets, string language = "en", FoodTable? foods = null) =>
     [.. diets.SelectMany(d => d.ByDish.OrderBy(b => b.Key, StringComparer.Ordinal).SelectMany(cell => DietText.Read(cell.Value, language).Instead.SelectMany(l => l.Foods)
         .Where(f => f.Amount is not null || f.Grams is not null)
-        .Select(f => new DietFood(Known(f, language), Grams(f), d.Seats, cell.Key, d.Line))))];
+        .Select(f => new DietFood(Known(f, language, foods ?? FoodTable.Default), Grams(f), d.Seats, cell.Key, d.Line))))];
 
     private static GuestPlate Plate(SheetDiet diet, OccasionDish dish, WeighedDish weighed, ImmutableArray<string> codes, AllergenRegime regime, HashSet<Component> apart)
     {
@@ -50,14 +53,14 @@ public static class Guests
         WeighedComponent[] on = served ? [.. weighed.Components.Where(c => !left.Contains(c.Component))] : [];
         AllergenReason[] reasons =
         [
-            .. on.Where(c => !c.Component.IsAssembly).SelectMany(c => Allergens.Reached(weighed, c)).Distinct().SelectMany(c => Allergens.Reasons(c, language)),
+            .. on.Where(c => !c.Component.IsAssembly).SelectMany(c => Allergens.Reached(weighed, c)).Distinct().SelectMany(c => Allergens.Reasons(c, language, dish.Dish.Foods)),
             .. said.Instead.SelectMany(l => l.Foods.Where(f => Takes.Find(dish.Dish, f.Food) is null && Takes.Find(dish.Dish, l.Text) is null)
-                .SelectMany(f => Allergens.Of(f with { FromComponent = null }, language, "instead", diet.Line, l.Text))),
+                .SelectMany(f => Allergens.Of(f with { FromComponent = null }, language, "instead", diet.Line, l.Text, null, dish.Dish.Foods))),
         ];
         ImmutableArray<AllergenLine> all = Allergens.Merge(served ? reasons : [], regime);
         ImmutableArray<AllergenReason> declared = [.. (served ? reasons : []).Where(r => r.Code is null || codes.Contains(r.Code))];
         string[] cross = served && alone is null ? [.. weighed.Components.Where(c => left.Contains(c.Component) && !IsVariant(c.Component, dish.Dish))
-            .SelectMany(c => Allergens.Reasons(c, language).Where(r => r.Code is { } code && codes.Contains(code) && r.Status == AllergenStatus.Contains).Select(r => $"{c.Component.Name} holds {r.Code} ({r.Food}): clean tools, plate before it")).Distinct()] : [];
+            .SelectMany(c => Allergens.Reasons(c, language, dish.Dish.Foods).Where(r => r.Code is { } code && codes.Contains(code) && r.Status == AllergenStatus.Contains).Select(r => $"{c.Component.Name} holds {r.Code} ({r.Food}): clean tools, plate before it")).Distinct()] : [];
         return new GuestPlate(dish.Name, text, served, [.. left.Where(c => alone is null && !apart.Contains(c) && !IsVariant(c, dish.Dish)).Select(c => c.Name)], [.. said.Instead.Select(l => l.Text)], codes.IsEmpty ? [] : MergeDeclared(declared, regime), all, [.. cross], said.Minds);
     }
 
@@ -67,7 +70,7 @@ public static class Guests
         .Select(g => new AllergenLine(g.First().Code is { } code ? AllergenNames.Name(code, regime) ?? AllergenNames.Name(code, AllergenRegime.Eu) ?? code : g.First().Food, g.First().Code, g.Min(r => r.Status), [.. g.OrderBy(r => r.Status)]))
         .OrderBy(l => l.Status).ThenBy(l => l.Name, StringComparer.Ordinal)];
 
-    private static FoodAmount Known(FoodAmount f, string language) => f.FoodId is not null ? f : FoodTable.Default.Match(f.Food, language) is { } m ? f with { FoodId = m.Id, FoodConfidence = m.Confidence } : f;
+    private static FoodAmount Known(FoodAmount f, string language, FoodTable foods) => foods.Match(f.Food, language) is { } m && (f.FoodId is null || foods.IsOwn(m.Id)) ? f with { FoodId = m.Id, FoodConfidence = m.Confidence } : f;
 
     private static double? Grams(FoodAmount f) => f.Grams ?? (f.Unit == "g" ? f.Amount : f.Unit == "kg" ? f.Amount * 1000 : null);
 

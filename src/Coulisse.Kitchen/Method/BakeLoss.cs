@@ -10,7 +10,7 @@ namespace Coulisse.Kitchen.Method;
 /// <param name="Best">Middle.</param>
 /// <param name="High">Most.</param>
 /// <param name="Words">Words that mean it.</param>
-/// <remarks>Figures of bread, cake and puff pastry from published measurements, the others common practice (`data/measures/bake-losses.tsv`). They are told, never taken off.</remarks>
+/// <remarks>Figures of bread, cake and puff pastry from published measurements, the others common practice (`data/measures/bake-losses.tsv`). Label and mixture take them as a loss with its range; what must be safe is never judged on them.</remarks>
 public sealed record BakeLoss(string Kind, double Low, double Best, double High, string[] Words)
 {
     private static readonly Lazy<BakeLoss[]> Table = new(() => [.. ReferenceTable.Load("measures/bake-losses.tsv").Rows.Select(r => new BakeLoss(r[0], N(r[1]), N(r[2]), N(r[3]), r[4].Split(';')))]);

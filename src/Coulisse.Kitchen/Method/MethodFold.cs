@@ -17,11 +17,17 @@ public static class MethodFold
 {
     private static readonly string[] Driving = ["reduce", "simmer", "bake", "dehydrate", "roast", "boil_food", "braise", "cook_syrup", "deglaze"];
 
+    private static readonly string[] Flaming = ["flamb", "fiamm", "set alight", "set it alight", "ignite", "フランベ"];
+
     /// <summary>One stage for each step.</summary>
-    public static MethodRun Run(WeighedComponent component)
+    /// <param name="component">The component, weighed.</param>
+    /// <param name="unstated">Where a loss comes from that the card does not state; null takes none.</param>
+    /// <param name="start">What is put together; null for the lines alone, where a part taken from another component is not known.</param>
+    public static MethodRun Run(WeighedComponent component, UnstatedLoss? unstated = null, Mixture? start = null)
     {
         ArgumentNullException.ThrowIfNull(component);
-        Mixture now = Mixing.Of(component);
+        Mixture now = start ?? Mixing.Of(component);
+        double mixed = now.Grams;
         double alcohol = now.Alcohol ?? 0;
         double? hot = null;
         List<MethodStage> stages = [];
@@ -29,8 +35,11 @@ public static class MethodFold
         {
             hot = HotMinutes(step) is { } more ? (hot ?? 0) + more : hot;
             double left = hot is { } minutes ? Math.Min(now.Alcohol ?? 0, alcohol * Spirit.LeftAfter(minutes).Best) : now.Alcohol ?? 0;
-            (Mixture after, ImmutableArray<string> losses) = Leave(now, step, (now.Alcohol ?? 0) - left);
-            stages.Add(new MethodStage(step, now, after, Duration(step), null, losses));
+            left = Flamed(step) ? Math.Min(left, alcohol * Spirit.LeftBy("flamed")) : left;
+            LossRange? range = unstated?.Of(component.Component, step);
+            double? end = range is null ? null : (range.OfAll ? mixed : now.Grams - (now.Alcohol ?? 0) + left) * (1 - range.At(unstated!.End));
+            (Mixture after, StepChange change, ImmutableArray<string> losses) = Leave(now, step, (now.Alcohol ?? 0) - left, range, end);
+            stages.Add(new MethodStage(step, now, after, Duration(step), null, losses) { Change = change, Unstated = range is not null && end < now.Grams && change.Left == end ? range : null });
             now = after;
         }
 
@@ -40,17 +49,25 @@ public static class MethodFold
     /// <summary>Steps that state an end below what can be driven off, where every food of the component is known: nothing may be built on them.</summary>
     public static ImmutableArray<Problem> Faults(WeighedComponent component)
     {
-        MethodRun run = Run(component);
-        return [.. run.Stages.Where(s => s.Before.Unknown.IsEmpty && s.After.Unknown.IsEmpty && s.Losses.Any(l => l.Contains("nothing was taken off", StringComparison.Ordinal)))
-            .Select(s => new Problem("MIX002", s.Step.Span.Line, s.Losses.Last(), string.Create(CultureInfo.InvariantCulture, $"Between {s.Before.Grams - (s.Before.Water ?? 0):0.#} and {s.Before.Grams:0.#} g are left after it.")))];
+        return [.. Run(component).Stages.Select(Fault).OfType<Problem>()];
     }
 
-    private static (Mixture After, ImmutableArray<string> Losses) Leave(Mixture whole, Step step, double alcoholGone)
+    /// <summary>The fault of one stage; null where there is none.</summary>
+    internal static Problem? Fault(MethodStage s) => s.Before.Unknown.IsEmpty && s.After.Unknown.IsEmpty && s.Losses.Any(l => l.Contains("nothing was taken off", StringComparison.Ordinal))
+        ? new Problem("MIX002", s.Step.Span.Line, s.Losses.Last(), string.Create(CultureInfo.InvariantCulture, $"Between {s.Before.Grams - (s.Before.Water ?? 0):0.#} and {s.Before.Grams:0.#} g are left after it."))
+        : null;
+
+    private static (Mixture After, StepChange Change, ImmutableArray<string> Losses) Leave(Mixture whole, Step step, double alcoholGone, LossRange? range, double? unstatedEnd)
     {
         (Mixture before, ImmutableArray<string> first) = alcoholGone > 0.05
             ? (whole with { Grams = whole.Grams - alcoholGone, Alcohol = whole.Alcohol - alcoholGone }, ImmutableArray.Create(string.Create(CultureInfo.InvariantCulture, $"about {alcoholGone:0.#} g of {whole.Alcohol:0.#} g of alcohol gone with the steam; never a claim that none is left")))
             : (whole, []);
         StepChange change = StepChange.Of(step, before.Grams);
+        if (change.Kind == StepChangeKind.None && range is not null && unstatedEnd is { } end && end < before.Grams)
+        {
+            return Unstated(before, range, end, first);
+        }
+
         double lost = before.Grams - change.Left;
         (Mixture After, string? Said) = change.Kind switch
         {
@@ -66,7 +83,17 @@ public static class MethodFold
             StepChangeKind.Fries => Frying.Of(before, step, change.Left),
             _ => (before, (string?)null),
         };
-        return (After, Said is null ? first : [.. first, Said]);
+        return (After, change, Said is null ? first : [.. first, Said]);
+    }
+
+    // The card is silent, so a figure that cannot be is no fault of the card: nothing is taken, and that is said.
+    private static (Mixture After, StepChange Change, ImmutableArray<string> Losses) Unstated(Mixture before, LossRange range, double end, ImmutableArray<string> first)
+    {
+        double lost = before.Grams - end;
+        string share = Say($"{100 * range.Best:0.#} % ({100 * range.Least:0.#} to {100 * range.Most:0.#} %)");
+        return lost <= before.Water
+            ? (before with { Grams = end, Water = before.Water - lost }, new StepChange(StepChangeKind.Evaporates, end), [.. first, Say($"loses about {share}, {range.Source}: {lost:0.#} g of water driven off")])
+            : (before, new StepChange(StepChangeKind.None, before.Grams), [.. first, Say($"would lose {share}, {range.Source}; its known water is {before.Water ?? 0:0.#} g, so no loss is taken")]);
     }
 
     // The middle of the two bounds (half of what dissolves is in the liquid), kept as unknown: nothing that must be safe is judged on it.
@@ -103,6 +130,9 @@ public static class MethodFold
         bool hot = step.Operations.Append(step.Operation).Any(o => Driving.Contains(o) && o != "dehydrate") || step.Times.Any(t => t.Kind is TimeKind.Oven);
         return !hot ? null : step.Times.Where(t => t.Kind is TimeKind.Oven or TimeKind.Cook && t.MinutesMin is not null).Sum(t => (t.MinutesMin!.Value + (t.MinutesMax ?? t.MinutesMin.Value)) / 2 * t.Repeats);
     }
+
+    // Burning spirit off leaves most of it: three quarters by the table.
+    private static bool Flamed(Step step) => Flaming.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
 
     private static Estimate<double>? Duration(Step step)
     {

@@ -16,7 +16,14 @@ public sealed record MethodRun(string Component, ImmutableArray<MethodStage> Sta
 /// <param name="Duration">Minutes, with where they came from; null when unknown.</param>
 /// <param name="Heat">What heat did to the slowest point; null when no heat was worked out.</param>
 /// <param name="Losses">Water driven off and the like, in words with grams.</param>
-public sealed record MethodStage(Step Step, Mixture Before, Mixture After, Estimate<double>? Duration, HeatRun? Heat, ImmutableArray<string> Losses);
+public sealed record MethodStage(Step Step, Mixture Before, Mixture After, Estimate<double>? Duration, HeatRun? Heat, ImmutableArray<string> Losses)
+{
+    /// <summary>What the step did to the weight.</summary>
+    public StepChange Change { get; init; }
+
+    /// <summary>The loss that was taken though the card does not state it; null when it states one or none was taken.</summary>
+    public LossRange? Unstated { get; init; }
+}
 
 /// <summary>A mixture at one stage: grams of each constituent.</summary>
 /// <remarks>A null constituent is not known, never zero. Sums include the known parts only.</remarks>

@@ -56,6 +56,24 @@ public static class Mixing
         };
     }
 
+    /// <summary>The same where parts taken from other components are known by what they are once made; as by the lines alone where none is taken or the whole is not known.</summary>
+    public static Mixture Of(WeighedComponent component, MixedComponent mixed)
+    {
+        ArgumentNullException.ThrowIfNull(component);
+        ArgumentNullException.ThrowIfNull(mixed);
+        if (mixed.Composition is not { Water: { } water, Protein: { } protein, Fat: { } fat, Carbohydrate: { } carbohydrate } c || component.Lines.All(l => l.Food.FromComponent is null))
+        {
+            return Of(component);
+        }
+
+        double k = mixed.Grams / 100;
+        return new Mixture
+        {
+            Grams = mixed.Grams, Water = water * k, Protein = protein * k, Fat = fat * k, Carbohydrate = (Math.Max(0, carbohydrate) + (c.Acid ?? 0)) * k, Sugars = (c.Sugars ?? 0) * k, Fibre = (c.Fibre ?? 0) * k, Ash = (c.Ash ?? 0) * k,
+            Alcohol = (c.Alcohol ?? 0) * k, SodiumMilligrams = (c.SodiumMilligrams ?? 0) * k, Unknown = [.. component.Lines.Where(l => l.Grade == WeightGrade.Unknown && l.Food.Use is null).Select(l => l.Food.Food)],
+        };
+    }
+
     /// <summary>Fractions for the heat model; null when a food is not known, nothing has a weight, or alcohol is more than a twentieth.</summary>
     public static ThermalParts? Parts(Mixture mixture)
     {

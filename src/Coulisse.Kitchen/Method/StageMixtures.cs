@@ -14,6 +14,18 @@ namespace Coulisse.Kitchen.Method;
 /// <param name="Notes">What went, what was taken for a sugar stage.</param>
 public sealed record StageMixture(Step Step, double Grams, Composition? Composition, ImmutableArray<string> Notes)
 {
+    /// <summary>Weight at the least and the most loss, where one was taken from a range; else the weight.</summary>
+    public (double Low, double High) GramsRange { get; init; } = (Grams, Grams);
+
+    /// <summary>True when the step moves weight; a stage may also only name a sugar stage or what cooking keeps.</summary>
+    public bool Moves { get; init; }
+
+    /// <summary>Why the step cannot be; null where it can. Nothing may be built on a card with one.</summary>
+    public Problem? Fault { get; init; }
+
+    /// <summary>Minerals and vitamins left; null when nothing has a weight.</summary>
+    public KeptInCooking? Kept { get; init; }
+
     /// <summary>Water phase; null as for a mixture.</summary>
     public Solution? Phase => Composition is { } c ? Solution.Of(c, Grams) : null;
 }
@@ -25,31 +37,74 @@ public static class StageMixtures
     /// <param name="component">The component.</param>
     /// <param name="mixed">The same as mixed.</param>
     /// <param name="metres">Height above the sea, for boiled sugar.</param>
-    public static ImmutableArray<StageMixture> Of(WeighedComponent component, MixedComponent mixed, double metres = 0)
+    /// <param name="unstated">Where a loss comes from that the card does not state; null takes none.</param>
+    public static ImmutableArray<StageMixture> Of(WeighedComponent component, MixedComponent mixed, double metres = 0, UnstatedLoss? unstated = null)
     {
         ArgumentNullException.ThrowIfNull(component);
         ArgumentNullException.ThrowIfNull(mixed);
+        Mixture start = Mixing.Of(component, mixed);
+        MethodRun run = MethodFold.Run(component, unstated, start);
+        ImmutableArray<KeptInCooking?> kept = KeptInCooking.AfterSteps(component with { Lines = [.. component.Lines.Where(l => l.Food.FromComponent is null)] });
+        bool ranged = run.Stages.Any(s => s.Unstated is not null);
+        MethodRun least = ranged ? MethodFold.Run(component, unstated! with { End = LossEnd.Least }, start) : run;
+        MethodRun most = ranged ? MethodFold.Run(component, unstated! with { End = LossEnd.Most }, start) : run;
         Blend? now = mixed.Composition is { } c && mixed.Grams > 0 ? new Blend(mixed.Grams, c, ImmutableDictionary<string, ImmutableArray<string>>.Empty) : null;
+        (double trimmed, double skimmed) = (1, 1);
         List<StageMixture> stages = [];
-        foreach (MethodStage stage in MethodFold.Run(component).Stages)
+        for (int i = 0; i < run.Stages.Length; i++)
         {
+            MethodStage stage = run.Stages[i];
             double moved = stage.After.Grams - stage.Before.Grams;
             string? bounds = null;
             if (Math.Abs(moved) > 1e-9)
             {
-                double kept = stage.Before.Alcohol > 0 && stage.After.Alcohol is { } left ? left / stage.Before.Alcohol.Value : 1;
-                (now, bounds) = now is null ? (null, null) : Changed(now, stage, kept);
+                double share = stage.Before.Alcohol > 0 && stage.After.Alcohol is { } left ? left / stage.Before.Alcohol.Value : 1;
+                (now, bounds) = now is null ? (null, null) : Changed(now, stage, share);
+                trimmed *= stage.Change.Kind == StepChangeKind.Trims ? stage.After.Grams / stage.Before.Grams : 1;
+                skimmed *= stage.Change.Kind == StepChangeKind.Skims && stage.Before.Fat > 0 && stage.After.Fat is { } fat ? fat / stage.Before.Fat.Value : 1;
             }
 
             ImmutableArray<string> sugar = now is null ? [] : Sugar(stage.Step, now.Composition, metres);
-            ImmutableArray<string> bake = BakeLoss.Unsaid(component.Component, stage.Step) is { } unsaid ? [unsaid] : [];
-            if (Math.Abs(moved) > 1e-9 || !stage.Losses.IsEmpty || !sugar.IsEmpty || !bake.IsEmpty)
+            ImmutableArray<string> bake = stage.Unstated is null && unstated?.Of(component.Component, stage.Step) is null && BakeLoss.Unsaid(component.Component, stage.Step) is { } unsaid ? [unsaid] : [];
+            string? cooked = Cooked(kept[i], i == 0 ? null : kept[i - 1]);
+            if (Math.Abs(moved) > 1e-9 || !stage.Losses.IsEmpty || !sugar.IsEmpty || !bake.IsEmpty || cooked is not null)
             {
-                stages.Add(new StageMixture(stage.Step, stage.After.Grams, now?.Composition, [.. stage.Losses, .. bounds is null ? Array.Empty<string>() : [bounds], .. sugar, .. bake]));
+                stages.Add(new StageMixture(stage.Step, stage.After.Grams, now is null ? null : Left(now, mixed, kept[i], trimmed, skimmed), [.. stage.Losses, .. new[] { bounds, cooked }.OfType<string>(), .. sugar, .. bake])
+                {
+                    GramsRange = (Math.Min(most.Stages[i].After.Grams, stage.After.Grams), Math.Max(least.Stages[i].After.Grams, stage.After.Grams)), Kept = kept[i], Moves = Math.Abs(moved) > 1e-9, Fault = MethodFold.Fault(stage),
+                });
             }
         }
 
         return [.. stages];
+    }
+
+    // Retention is of the whole amount, so it does not ride on the balance of water: minerals and vitamins are those mixed, times what cooking keeps, times what was not trimmed away.
+    private static Composition Left(Blend now, MixedComponent mixed, KeptInCooking? kept, double trimmed, double skimmed)
+    {
+        if (kept is null || kept.Way.Length == 0)
+        {
+            return now.Composition;
+        }
+
+        Composition c = mixed.Composition!;
+        double k = mixed.Grams / now.Grams * trimmed;
+        return now.Composition with
+        {
+            CalciumMilligrams = c.CalciumMilligrams * k * kept["calcium"].Share, IronMilligrams = c.IronMilligrams * k * kept["iron"].Share, PotassiumMilligrams = c.PotassiumMilligrams * k * kept["potassium"].Share,
+            VitaminCMilligrams = c.VitaminCMilligrams * k * kept["vitamin C"].Share, VitaminAMicrograms = c.VitaminAMicrograms * k * kept["vitamin A"].Share * skimmed, VitaminDMicrograms = c.VitaminDMicrograms * k * skimmed,
+        };
+    }
+
+    // Said where a step takes vitamin C and there is any to speak of.
+    private static string? Cooked(KeptInCooking? now, KeptInCooking? before)
+    {
+        if (now is null || now.Way.Length == 0 || now["vitamin C"] is not { Before: > 1, Share: var share } || share >= (before?["vitamin C"].Share ?? 1) - 1e-9)
+        {
+            return null;
+        }
+
+        return string.Create(CultureInfo.InvariantCulture, $"{now.Way}: {string.Join(", ", now.Nutrients.Where(n => n.HasFactor && n.Share < 0.995).Select(n => string.Create(CultureInfo.InvariantCulture, $"{n.Name} {100 * n.Share:0} %")))} kept");
     }
 
     // The alcohol goes first, by the minutes; then what the step states.
@@ -57,7 +112,7 @@ public static class StageMixtures
     {
         double end = stage.After.Grams;
         double alcohol = (now.Composition.Alcohol ?? 0) * now.Grams / 100 * (1 - alcoholKept);
-        StepChange change = StepChange.Of(stage.Step, now.Grams - alcohol);
+        StepChange change = stage.Change;
         try
         {
             Blend steamed = change.Kind == StepChangeKind.Drains || alcohol <= 1e-9 || change.Kind is StepChangeKind.Evaporates or StepChangeKind.None ? now : now.Reduced(now.Grams - alcohol, alcoholKept);

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using Coulisse.Matter.Foods;
+
 namespace Coulisse.Kitchen.Needs;
 
 /// <summary>Why something is needed.</summary>
@@ -34,14 +37,15 @@ public sealed record Need(string Food, double Grams, string For)
     /// <summary>Our food, when its name is known.</summary>
     public string? FoodId { get; init; }
 
+    /// <summary>The row it was weighed with, the house's own where it has one; null when only the id is known.</summary>
+    [JsonIgnore]
+    public Food? Known { get; init; }
+
     /// <summary>The line as written: what is done to the food before it is weighed.</summary>
     public string As { get; init; } = "";
 
     /// <summary>Shapes cut from whole pieces ("280 discs of 60 mm"); null when weight alone counts.</summary>
     public CutNeed? Cut { get; init; }
-
-    /// <summary>It begins with whole pieces of its own: nothing cut from the others will do, since it is cut before an audience.</summary>
-    public bool FromWhole { get; init; }
 
     /// <summary>Dish; empty for what belongs to none.</summary>
     public string Dish { get; init; } = "";

@@ -65,11 +65,11 @@ public sealed record NeedsList(ImmutableArray<Need> Needs, ImmutableArray<Proble
                     Taken(batch, component, line, from);
                 }
             }
-            else if (Buy(food, dish.Language, out string? id))
+            else if (Buy(line.Weighed, dish, out Food? row, out string? id))
             {
                 if (line.Weighed.Grade != WeightGrade.Unknown)
                 {
-                    Needs.Add(Need(dish, component.Weighed.Component, line.Weighed, line.Grams, component.Factor, id));
+                    Needs.Add(Need(dish, component.Weighed.Component, line.Weighed, line.Grams, component.Factor, row, id));
                 }
                 else if (food.Amount is null)
                 {
@@ -96,28 +96,30 @@ public sealed record NeedsList(ImmutableArray<Need> Needs, ImmutableArray<Proble
             Alone.Add((batch.Weighed.Dish.Title, component.Weighed.Component.Name));
             foreach (WeighedLine l in source.Lines.Where(l => l.Grade != WeightGrade.Unknown))
             {
-                if (l.Food.FromComponent is null && Buy(l.Food, batch.Weighed.Dish.Language, out string? id))
+                if (l.Food.FromComponent is null && Buy(l, batch.Weighed.Dish, out Food? row, out string? id))
                 {
-                    Needs.Add(Need(batch.Weighed.Dish, component.Weighed.Component, l, l.Grams * taken / source.Grams, taken / source.Grams, id));
+                    Needs.Add(Need(batch.Weighed.Dish, component.Weighed.Component, l, l.Grams * taken / source.Grams, taken / source.Grams, row, id));
                 }
             }
         }
 
         private static bool Same(BatchComponent c, string name) => c.Weighed.Component.Name.Equals(name, StringComparison.OrdinalIgnoreCase);
 
-        private static bool Buy(FoodAmount food, string language, out string? id)
+        private static bool Buy(WeighedLine line, Dish dish, out Food? row, out string? id)
         {
-            id = food.FoodId ?? FoodTable.Default.Match(food.Food, language)?.Id;
+            row = line.Known ?? dish.Row(line.Food);
+            id = row?.Id ?? line.Food.FoodId;
             return id != "water";
         }
 
-        private static Need Need(Dish dish, Component component, WeighedLine line, double grams, double factor, string? id)
+        private static Need Need(Dish dish, Component component, WeighedLine line, double grams, double factor, Food? row, string? id)
         {
             string where = component.Name.Length > 0 ? component.Name : dish.Title;
             double? share = line.Food.BoughtGrams is > 0 and var bought && line.Grams > 0 && bought >= line.Grams ? line.Grams / bought : null;
             return new(line.Food.Food, grams, where)
             {
                 FoodId = id,
+                Known = row,
                 As = line.Source.Text,
                 StatedShare = share,
                 Cut = PriceNote.CutIn(line.Source.Text) is { } cut ? cut with { Count = cut.Count * factor } : null,
@@ -132,8 +134,10 @@ public sealed record NeedsList(ImmutableArray<Need> Needs, ImmutableArray<Proble
     /// <param name="text">What the guest gets.</param>
     /// <param name="seats">How many guests get it.</param>
     /// <param name="madeHere">Words of what the kitchen makes anyway (component names, notes): a share of these is not bought.</param>
-    public static (ImmutableArray<Need> Needs, ImmutableArray<Problem> Problems) Diet(string dish, string text, int seats, IEnumerable<string> madeHere)
+    /// <param name="foods">Foods of the house; null for those that ship.</param>
+    public static (ImmutableArray<Need> Needs, ImmutableArray<Problem> Problems) Diet(string dish, string text, int seats, IEnumerable<string> madeHere, FoodTable? foods = null)
     {
+        FoodTable table = foods ?? FoodTable.Default;
         ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
         ImmutableArray<Problem>.Builder problems = ImmutableArray.CreateBuilder<Problem>();
         foreach (string clause in text.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
@@ -152,9 +156,9 @@ public sealed record NeedsList(ImmutableArray<Need> Needs, ImmutableArray<Proble
             }
 
             string bare = food.StartsWith("of the ", StringComparison.OrdinalIgnoreCase) ? food[7..] : food.StartsWith("of ", StringComparison.OrdinalIgnoreCase) ? food[3..] : food;
-            if (FoodTable.Default.Match(bare, "en") is { } match)
+            if (table.Match(bare, "en") is { } match)
             {
-                needs.Add(new(bare, grams * seats, $"{dish}, diet") { FoodId = match.Id, As = clause, Dish = dish, Role = NeedRole.Diet });
+                needs.Add(new(bare, grams * seats, $"{dish}, diet") { FoodId = match.Id, Known = table.Find(match.Id), As = clause, Dish = dish, Role = NeedRole.Diet });
             }
             else if (!madeHere.Any(m => m.Contains(bare, StringComparison.OrdinalIgnoreCase)))
             {

@@ -37,7 +37,7 @@ public static class OccasionNeeds
         {
             foreach ((string column, string text) in diet.ByDish.OrderBy(d => d.Key, StringComparer.Ordinal))
             {
-                (ImmutableArray<Need> found, ImmutableArray<Problem> asked) = NeedsList.Diet(column, text, diet.Seats.Length, made);
+                (ImmutableArray<Need> found, ImmutableArray<Problem> asked) = NeedsList.Diet(column, text, diet.Seats.Length, made, HouseFoods.Of(occasion));
                 needs.AddRange(found.Select(n => n with { For = $"seat {string.Join(", ", diet.Seats)}: {diet.Declared}" }));
                 problems.AddRange(asked.Select(p => p with { Line = diet.Line }));
             }

@@ -57,6 +57,16 @@ internal sealed class PriceMatch
             return [equal[0].Item];
         }
 
+        // A food of the house goes by each of the names its line gives it: the supplier's list may use another than the card.
+        if (need.Known is { } own && !ReferenceEquals(FoodTable.Default.Find(own.Id), own))
+        {
+            Entry[] named = [.. _items.Where(i => own.Names.Values.SelectMany(n => n).Any(n => i.Words.SetEquals(Words(n))))];
+            if (named.Length == 1)
+            {
+                return [named[0].Item];
+            }
+        }
+
         // A part of a piece: "lemon zest" where the list sells lemons and says what zest one gives.
         Entry[] parts = [.. _items.Where(i => i.Note.PartOf(need) is { } part && words.Remove(part) is { IsEmpty: false } rest && rest.IsSubsetOf(i.Words))];
         if (parts.Length == 1)

@@ -88,14 +88,6 @@ internal static class PricedNeeds
                 return null;
             }
 
-            if (n.FromWhole)
-            {
-                decimal whole = (decimal)Math.Ceiling(pieces - 1e-9);
-                lines.Add((n, whole));
-                counted += whole;
-                continue;
-            }
-
             if (!ways.TryGetValue(way, out List<(Need Need, double Share)>? list))
             {
                 ways.Add(way, list = []);
@@ -121,7 +113,7 @@ internal static class PricedNeeds
     // A piece weighs as bought, with its skin and root: without a share of its own the food's edible share counts. Our table's piece is its edible part.
     private static (string, double) ByWeight(Need n, PriceNote note)
     {
-        Food? food = (n.FoodId ?? PriceMatch.IdOf(n.Food)) is { } id ? FoodTable.Default.Find(id) : null;
+        Food? food = n.Known ?? ((n.FoodId ?? PriceMatch.IdOf(n.Food)) is { } id ? FoodTable.Default.Find(id) : null);
         double share = note.ShareFor(n) is < 1 and var stated ? stated : food?.EdiblePercent is > 0 and <= 100 and var edible ? edible / 100 : 1;
         return note.GramsEach is { } each ? ("grams", n.Grams / share / each)
             : food?.Units.TryGetValue("piece", out Held? piece) == true && piece.Value > 0 ? ("grams", n.Grams / piece.Value)

@@ -27,7 +27,7 @@ public sealed record ReceivingLimits(double? Celsius, bool Frozen, bool Known)
             return new(FrozenCelsius, true, true);
         }
 
-        Food?[] foods = [.. line.Needs.Select(n => n.FoodId is { } id ? FoodTable.Default.Find(id) : null)];
+        Food?[] foods = [.. line.Needs.Select(n => n.Known ?? (n.FoodId is { } id ? FoodTable.Default.Find(id) : null))];
         if (foods.OfType<Food>().Any(f => f.Contains.Any(c => Spoils.Contains(c)) && f.Composition.Water is not <= 15))
         {
             return new(practice.Cold, false, true);

@@ -25,7 +25,7 @@ public sealed record TracedTwin(int Number, string Dish, string Component, strin
             OccasionDish? dish = occasion.Dishes.FirstOrDefault(d => d.Name == t.Dish) ?? occasion.Dishes.FirstOrDefault(d => d.Dish.Title == t.Dish);
             WeighedDish? weighed = dish is null ? null : Weighing.Weigh(dish.Dish);
             WeighedComponent? part = weighed?.Components.FirstOrDefault(c => c.Component.Name.Equals(t.Twin.Component, StringComparison.OrdinalIgnoreCase));
-            IEnumerable<AllergenReason> reasons = weighed is null ? [] : (part is null ? weighed.Components : Labels.Allergens.Reached(weighed, part)).SelectMany(c => Labels.Allergens.Reasons(c, dish!.Dish.Language));
+            IEnumerable<AllergenReason> reasons = weighed is null ? [] : (part is null ? weighed.Components : Labels.Allergens.Reached(weighed, part)).SelectMany(c => Labels.Allergens.Reasons(c, dish!.Dish.Language, dish.Dish.Foods));
             return new TracedTwin(t.Twin.Number, t.Dish, t.Twin.Component, t.Twin.State, t.OwnBatch ? "a batch of its own" : "the batch for service", Labels.Allergens.Merge(reasons, regime));
         })];
     }

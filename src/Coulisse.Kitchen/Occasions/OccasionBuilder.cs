@@ -135,18 +135,23 @@ public static class OccasionBuilder
         ImmutableArray<Person>.Builder people = ImmutableArray.CreateBuilder<Person>();
         foreach (SheetPerson p in sheet.People)
         {
-            if (p.Hours.IsEmpty)
+            ImmutableArray<SheetWindow> hours = p.Hours.IsEmpty && !p.Week.IsEmpty ? WeekHours.On(p.Week, always, p.Line) : p.Hours;
+            if (hours.IsEmpty && !p.Week.IsEmpty)
+            {
+                problems.Add(new Problem("OCC027", p.Line, $"{p.Name} works {WeekHours.Words(p.Week)}: none of it falls on the days of this occasion.", "Write the hours of these days, or take the row out."));
+            }
+            else if (hours.IsEmpty)
             {
                 assumed.Add($"{p.Name}'s hours are not given: there in every window and in the slot.");
             }
 
-            foreach (SheetWindow h in p.Hours.Where(h => !always.Any(w => w.Start < h.End && h.Start < w.End)))
+            foreach (SheetWindow h in hours.Where(h => !always.Any(w => w.Start < h.End && h.Start < w.End)))
             {
                 problems.Add(new Problem("OCC024", h.Line, $"{p.Name} is booked {Words(h)}, outside every prep window and the slot.", "Move the hours into a window, or add a prep window."));
             }
 
             people.Add(new Person(p.Name, p.Role.Length > 0 ? p.Role : people.Count == 0 ? "chef, presents" : "helper", p.Place.Length > 0 ? p.Place : people.Count < 2 ? place : "back",
-                p.Hours.IsEmpty ? always : p.Hours, p.Skills.IsEmpty ? ["all"] : p.Skills, p.Without, p.Languages.IsEmpty ? ["English"] : p.Languages, p.Speed));
+                hours.IsEmpty ? always : hours, p.Skills.IsEmpty ? ["all"] : p.Skills, p.Without, p.Languages.IsEmpty ? ["English"] : p.Languages, p.Speed));
         }
 
         foreach (IGrouping<string, Person> same in people.GroupBy(p => p.Name).Where(g => g.Count() > 1))

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Coulisse.Kitchen.Planning.Edits;
 using NodaTime;
 
@@ -180,8 +181,15 @@ public sealed record Twin
     /// <summary>Where it stands at the start of the slot.</summary>
     public string Place { get; init; } = "";
 
-    /// <summary>Who brings it.</summary>
+    /// <summary>Task that leaves it there before the slot; null when the plan names none.</summary>
+    public string? SetOutBy { get; init; }
+
+    /// <summary>Who brings it at its cue; "there" when it stands within reach of whoever shows it.</summary>
     public string BroughtBy { get; init; } = "";
+
+    /// <summary>True when nobody brings it at its cue.</summary>
+    [JsonIgnore]
+    public bool Stands => BroughtBy is "" or "there";
 
     /// <summary>Seconds into the slot at which it comes in.</summary>
     public int CueSecond { get; init; }
@@ -219,6 +227,9 @@ public sealed record RunSegment
 
     /// <summary>Numbers of the twins that come in.</summary>
     public ImmutableArray<int> Twins { get; init; } = [];
+
+    /// <summary>How much it weighs with the sheet that it is seen: 5 must be seen, 1 may go first; 0 when nothing says it.</summary>
+    public int Weight { get; init; }
 
     /// <summary>Seconds that may be dropped here.</summary>
     public int DroppableSeconds { get; init; }

@@ -45,7 +45,7 @@ internal sealed partial record Barrier(double? Ph, double? ActivityStated, Water
 
     /// <summary>Shown to need no cold by the tables of the Food Code.</summary>
     /// <param name="packed">Heated and packed in the vessel it is kept in (table A), else table B.</param>
-    public bool Holds(bool packed) => Dry || Cells.Value.Any(c => c.Table == (packed ? "A" : "B") && Within(Activity ?? 1, c.Activity, packed) && Within(Ph ?? 14, c.Ph, packed || c.Ph > 4.2));
+    public bool Holds(bool packed) => Dry || Cells.Value.Any(c => c.Table == (packed ? "A" : "B") && (c.Activity >= 1 || Within(Activity ?? 1, c.Activity, packed)) && (c.Ph >= 14 || Within(Ph ?? 14, c.Ph, packed || c.Ph > 4.2)));
 
     /// <summary>Shown not to let Listeria grow: Regulation (EC) 2073/2005, annex I, note 8.</summary>
     public bool HoldsListeria => Dry || Ph <= 4.4 || Activity <= 0.92 || (Ph <= 5.0 && Activity <= 0.94);
@@ -57,7 +57,7 @@ internal sealed partial record Barrier(double? Ph, double? ActivityStated, Water
         ActivityStated is { } a ? Say($"water activity {a:0.00#}") : Band is { } b ? Say($"water activity {b.Low:0.00} to {b.High:0.00} by what is in it") : Dry ? "dry" : "water activity not known",
     });
 
-    private static bool Within(double value, double most, bool inclusive) => inclusive || most >= 1 ? value <= most + 1e-9 : value < most - 1e-9;
+    private static bool Within(double value, double most, bool inclusive) => inclusive ? value <= most + 1e-9 : value < most - 1e-9;
 
     private static double? Greatest(string[] said, Regex form, double low, double high)
     {

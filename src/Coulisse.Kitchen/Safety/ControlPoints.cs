@@ -43,7 +43,7 @@ internal static class ControlPoints
             Keeping? cold = c.Component.Keeps.Where(k => !k.Quality && k.Where != "freezer" && k.Celsius is >= -2 and <= 10).MinBy(k => k.Celsius);
             if (cold is not null)
             {
-                yield return new ControlPoint(name, cold.Span.Line, "Growth of Listeria monocytogenes and others in the cold", FormattableString.Invariant($"{Math.Min(cold.Celsius!.Value, code.Cold):0.#} °C or less") + (cold.Hours is { } h ? FormattableString.Invariant($", {h / 24:0.#} days at most") : ""), "Air of the cold place read morning and evening, labels read each day, by whoever opens", "Warmer for under two hours: cool at once; longer or past its date: discard", "Reading, hour, name; date label on each container") { MostCelsius = Math.Min(cold.Celsius!.Value, code.Cold) };
+                yield return new ControlPoint(name, cold.Span.Line, "Growth of Listeria monocytogenes and others in the cold", FormattableString.Invariant($"{Math.Min(cold.Celsius!.Value, code.Cold):0.#} °C or less") + (cold.Hours is { } h ? FormattableString.Invariant($", {h / 24:0.#} {(h == 24 ? "day" : "days")} at most") : ""), "Air of the cold place read morning and evening, labels read each day, by whoever opens", "Warmer for under two hours: cool at once; longer or past its date: discard", "Reading, hour, name; date label on each container") { MostCelsius = Math.Min(cold.Celsius!.Value, code.Cold) };
             }
         }
     }

@@ -65,6 +65,16 @@ internal sealed record Cooled(Step Step, double Grams, double? Thickness, string
     public (ImmutableArray<(CoolingStage Stage, double? Hours, bool Kept)> Cautious, bool BestKept) Judge(CoolingRule rule) =>
         (rule.Judge(History(Millimetres, Alpha, BothFaces)), rule.Judge(History(Millimetres, 1.4e-7, true)).All(s => s.Kept));
 
+    /// <summary>Tenfold growth of C. perfringens at the slowest point, cautious case, with the lag of its spores: a second figure beside the rule.</summary>
+    public (double Least, double Most) Growth => PerfringensGrowth.Log10(History(Millimetres, Alpha, BothFaces));
+
+    /// <summary>Ice that brings flat bags of so much food to 5 °C within the stages of a rule, in as much water as there is food; null when they are too thick for any ice.</summary>
+    public static Mass? Ice(double grams, double millimetres, CoolingRule rule)
+    {
+        SolidBody bag = SolidBody.Of(SolidShape.Slab, [Length.FromMillimetres(millimetres)], Diffusivity.FromSquareMetresPerSecond(Alpha), Conductivity.FromWattsPerMetreKelvin(K), HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(100));
+        return MeltingIce.Needed(new MeltingIce(Mass.FromGrams(0), Mass.FromGrams(grams), Temperature.FromCelsius(15), Mass.FromGrams(grams), Power.FromWatts(50)), bag, Temperature.FromCelsius(90), Temperature.FromCelsius(5), Duration.FromHours(rule.First.Hours + (rule.Second?.Hours ?? 0)));
+    }
+
     /// <summary>Thickest layer that keeps the rule in a way of cooling, whole millimetres; 0 when not even 5 mm does.</summary>
     public static int Thickest(CoolingRule rule, double air, double medium, bool bothFaces)
     {

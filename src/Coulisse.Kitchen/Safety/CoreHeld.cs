@@ -5,6 +5,9 @@ namespace Coulisse.Kitchen.Safety;
 /// <param name="Finding">Null when the cautious case keeps the limit.</param>
 internal sealed record CoreHeld(ControlPoint ControlPoint, Finding? Finding)
 {
+    /// <summary>The second judgement; null where there was none to make.</summary>
+    public JudgedAgain? Again { get; init; }
+
     /// <summary>What the middle does; null when it cannot be worked out.</summary>
     public CoreTrace? Trace { get; init; }
 }

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Matter.Quantities;
-using NodaTime;
 
 namespace Coulisse.Kitchen.Safety;
 
@@ -27,23 +25,25 @@ public sealed record CoreTrace(
     /// <summary>Every bath step of a dish whose figures are all on the card; a step that cannot be worked out has none, and the safety review says why.</summary>
     public static ImmutableArray<CoreTrace> Of(WeighedDish dish) => [.. dish.Components.SelectMany(CoreHeldRule.Judge).Select(h => h.Trace).OfType<CoreTrace>()];
 
+    /// <summary>It went in frozen.</summary>
+    public bool Frozen { get; init; }
+
     /// <summary>Works one out; null where the model does not reach.</summary>
-    internal static CoreTrace? Make(WeighedComponent weighed, Step step, double? thickness, double start, bool frozen, double? bath, double core, double hold)
+    internal static CoreTrace? Make(CoreAsked asked, double bath)
     {
-        double? minutes = step.Times.Where(t => t.Kind != TimeKind.Limit && t.Bound != Bound.AtMost).Max(t => t.MinutesMin);
-        if (frozen || thickness is not (>= 1 and <= 250) || minutes is not > 0 || bath is not (>= 1 and <= 100))
+        if (asked.Thickness is not (>= 1 and <= 250) || asked.Minutes is not > 0 || bath is not (>= 1 and <= 100))
         {
             return null;
         }
 
-        Length thick = Length.FromMillimetres(thickness.Value);
-        (Temperature from, Temperature at) = (Temperature.FromCelsius(start), Temperature.FromCelsius(bath.Value));
-        PieceInBath piece = PieceInBath.Of(weighed, step, from, at);
-        double long_ = Math.Min(24 * 60, Math.Max(minutes.Value, (piece.Cautious.TimeTo(thick, from, at, Temperature.FromCelsius(core))?.TotalMinutes ?? 0) + hold) * 1.15);
+        Length thick = Length.FromMillimetres(asked.Thickness.Value);
+        (Temperature at, Temperature core, double minutes) = (Temperature.FromCelsius(bath), Temperature.FromCelsius(asked.Core), asked.Minutes.Value);
+        PieceHeating piece = PieceHeating.Of(asked, at);
+        double long_ = Math.Min(24 * 60, Math.Max(minutes, (piece.TimeTo(thick, at, core)?.TotalMinutes ?? 0) + asked.Hold) * 1.15);
         ImmutableArray<(double, Temperature)> Curve(Length size, Temperature medium)
             // the card's own minute is one of the moments, so that the figure is the finding's
-            => [.. Enumerable.Range(0, Moments + 1).Select(i => long_ * i / Moments).Append(minutes.Value).Distinct().Order().Select(m => (m, piece.Cautious.CoreAfter(size, from, medium, Duration.FromMinutes(m))))];
-        return new CoreTrace(weighed.Component.Name, step.Span.Line, thick, from, at, Temperature.FromCelsius(core), hold, minutes.Value,
-            Curve(thick, at), Curve(thick * 1.1, at - TemperatureDelta.FromKelvin(1)), piece.Why);
+            => piece.Curve(size, medium, Enumerable.Range(0, Moments + 1).Select(i => long_ * i / Moments).Append(minutes).Distinct().Order());
+        return new CoreTrace(asked.Component, asked.Step.Span.Line, thick, Temperature.FromCelsius(asked.Start), at, core, asked.Hold, minutes,
+            Curve(thick, at), Curve(thick * 1.1, at - TemperatureDelta.FromKelvin(1)), piece.Why) { Frozen = asked.Frozen };
     }
 }

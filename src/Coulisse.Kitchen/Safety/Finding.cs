@@ -39,8 +39,34 @@ public sealed record Finding(Severity Severity, string Rule, string Component, i
 /// <param name="ControlPoints">Drafted control points.</param>
 public sealed record Findings(string Code, ImmutableArray<Finding> All, ImmutableArray<ControlPoint> ControlPoints)
 {
+    /// <summary>Bath steps judged a second time with the bath 1 °C low and the piece 10 % thicker, kept or not.</summary>
+    public ImmutableArray<JudgedAgain> Again { get; init; } = [];
+
     /// <summary>The caution that goes with every verdict.</summary>
     public const string Caution = "Worked out from the figures shown; it certifies nothing. Local food law, your own food safety plan and a probe in the coldest place come first.";
+}
+
+/// <summary>A core limit judged as written and once more with the bath 1 °C low and the piece 10 % thicker.</summary>
+/// <param name="Component">Component.</param>
+/// <param name="Line">Card line of the step.</param>
+/// <param name="Limit">The limit in words.</param>
+/// <param name="Minutes">Minutes given.</param>
+/// <param name="Needed">Minutes needed as written, cautious; null for never.</param>
+/// <param name="Off">Minutes needed with both off; null for never.</param>
+public sealed record JudgedAgain(string Component, int Line, string Limit, double Minutes, double? Needed, double? Off)
+{
+    /// <summary>Kept even so.</summary>
+    public bool Kept => Off <= Minutes;
+
+    /// <summary>In words, with the figures.</summary>
+    public string Words
+    {
+        get
+        {
+            static string M(double? minutes) => minutes is { } m ? FormattableString.Invariant($"{Math.Ceiling(Math.Round(m, 6)):0} min") : "never";
+            return FormattableString.Invariant($"{Component}: {Limit}. {Minutes:0.#} min given; {M(Needed)} needed as written; {M(Off)} with the bath 1 °C low and the piece 10 % thicker: {(Kept ? "kept" : "not kept")}.");
+        }
+    }
 }
 
 /// <summary>A control point in Codex terms.</summary>

@@ -13,6 +13,8 @@ internal static class FoodTraits
     ];
 
     private static readonly string[] Garden = ["garlic", "shallot", "onion", "spring-onion", "basil", "thyme", "rosemary", "dill", "parsley", "chives", "mint", "coriander-leaf", "red-pepper", "chilli", "mushroom", "shiitake", "chanterelle", "tomato", "aubergine"];
+    private static readonly string[] Ice = ["frozen", "surgelé", "congelé", "tiefgekühlt", "gefroren", "tiefkühl", "congelad", "surgelat", "congelat", "冷凍"];
+    private static readonly string[] NoIce = ["thaw", "defrost", "previously", "dried", "décongel", "aufgetaut", "descongel", "scongel", "decongel", "解凍"];
     private static readonly string[] Sour = ["lemon-juice", "lime-juice", "cider-vinegar", "white-wine-vinegar", "white-vinegar", "red-wine-vinegar", "balsamic", "citric-acid"];
     private static readonly string[] Flesh = ["chicken", "duck", "turkey", "goose", "beef", "veal", "lamb", "mutton", "pork", "venison", "rabbit", "steak", "brisket", "salmon", "cod", "trout", "fish", "octopus", "prawn", "lobster", "short rib", "sirloin", "fillet of", "loin"];
 
@@ -49,6 +51,9 @@ internal static class FoodTraits
 
     /// <summary>Egg of any kind, raw in the shell or out of it.</summary>
     public static bool IsEgg(FoodAmount food) => food.FoodId is "egg" or "egg-yolk" or "egg-white" or "quail-egg" || (food.FoodId is null && (Says(food, "egg yolk") || Says(food, "egg white") || Says(food, "whole egg")));
+
+    /// <summary>Bought or kept frozen, and the line does not say that it was thawed.</summary>
+    public static bool IsFrozen(FoodAmount food) => (food.FoodId?.EndsWith("-frozen", StringComparison.Ordinal) == true || Ice.Any(w => Says(food, w))) && !NoIce.Any(w => Says(food, w));
 
     /// <summary>Vegetable, herb or mushroom that brings spores from the ground.</summary>
     public static bool IsGarden(FoodAmount food) => food.FoodId is { } id && Garden.Contains(id);

@@ -18,10 +18,17 @@ namespace Coulisse.Kitchen.Safety;
 /// </remarks>
 internal sealed record PieceInBath(FlatBag Cautious, string Why)
 {
+    private const double Wettest = 0.9 * 1050;   // kg of water in a cubic metre of a food that is not known: hardly any solid food holds more
     private const double Slowest = 0.995e-7;   // m²/s
     private const string Surface = "h 95 W/(m²·K) for a bagged food in a stirred bath: Baldwin, Int. J. Gastronomy and Food Science 1 (2012) 15-30";
     private static readonly HeatTransferCoefficient H = HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(95);
     private static readonly string[] Blending = ["blend", "blend_hot", "stick_blend", "homogenise", "emulsify", "whisk_ribbon", "mix", "mix_batter", "sieve_fine"];
+
+    /// <summary>Heat of all its water's ice, J/m³: none of it taken as bound.</summary>
+    public double Latent { get; private init; } = Wettest * ThermalProperties.Fusion * 1000;
+
+    /// <summary>The same piece going in frozen: its thawed part never faster than 0.995e-7 m²/s, smooth or not.</summary>
+    public FrozenBag Frozen(double start) => new(Cautious with { Diffusivity = Math.Min(Cautious.Diffusivity, Slowest) }, Latent, Temperature.FromCelsius(start));
 
     /// <summary>For the component as weighed, before and in one of its steps.</summary>
     public static PieceInBath Of(WeighedComponent component, Step step, Temperature start, Temperature bath)
@@ -45,6 +52,9 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
         string taken = capped ? "the emulsion figure, slower than half way between" : smooth ? "half way between" : "the slower of 0.995e-7 and the lower of";
         return new PieceInBath(
             new FlatBag(alpha, k, H),
-            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {Surface}"));
+            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {Surface}"))
+        {
+            Latent = parts.Water * ThermalProperties.Of(parts, Temperature.FromCelsius(20)).Density.GramsPerMillilitre * 1000 * ThermalProperties.Fusion * 1000,
+        };
     }
 }

@@ -31,18 +31,43 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
 
         double? Sum(string part, Func<Composition, double?> of, Func<Composition, double?>? most = null)
         {
-            (string Name, double Grams, Composition C)[] without = [.. all.Where(f => f.Grams > Trifling * total && of(f.C) is null)];
-            if (without.Length > 0 && !(most is not null && without.Sum(f => f.Grams * (most(f.C) ?? 100)) < TriflingPart * total))
+            double sum = 0, lackingMost = 0;
+            bool lacks = false;
+            foreach ((string _, double grams, Composition c) in all)
             {
-                lacking[part] = [.. without.Select(w => w.Name).Distinct()];
+                if (of(c) is { } held)
+                {
+                    sum += grams * held;
+                }
+                else if (grams > Trifling * total)
+                {
+                    lacks = true;
+                    lackingMost += grams * (most?.Invoke(c) ?? 100);
+                }
+            }
+
+            if (lacks && (most is null || lackingMost >= TriflingPart * total))
+            {
+                lacking[part] = [.. all.Where(f => f.Grams > Trifling * total && of(f.C) is null).Select(w => w.Name).Distinct()];
                 return null;
             }
 
-            return all.Sum(f => f.Grams * (of(f.C) ?? 0)) / total;
+            return sum / total;
         }
 
-        double Loose(Func<Composition, double?> of) => all.Sum(f => f.Grams * (of(f.C) ?? 0)) / total;
+        double Loose(Func<Composition, double?> of)
+        {
+            double sum = 0;
+            foreach ((string _, double grams, Composition c) in all)
+            {
+                sum += grams * (of(c) ?? 0);
+            }
 
+            return sum / total;
+        }
+
+        // Fibre that is not held stays inside the carbohydrate by difference, so the sum goes on; who states fibre must look.
+        _ = Sum("fibre", c => c.Fibre ?? (c.Carbohydrate == 0 ? 0 : null), c => c.Carbohydrate);
         double? protein = Sum("protein", c => c.Protein);
         double? eu = Sum("protein", c => c.ProteinEu);
         Composition mixed = new()
@@ -53,7 +78,8 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
             Lactose = Loose(c => c.Lactose), Maltose = Loose(c => c.Maltose), Starch = Loose(c => c.Starch), Fibre = Loose(c => c.Fibre), Polyols = Loose(c => c.Polyols),
             Alcohol = Loose(c => c.Alcohol), Acid = Loose(c => c.Acid), Ash = Sum("ash", c => c.Ash), SodiumMilligrams = Sum("sodium", c => c.SodiumMilligrams),
             PotassiumMilligrams = Sum("potassium", c => c.PotassiumMilligrams), CalciumMilligrams = Sum("calcium", c => c.CalciumMilligrams),
-            IronMilligrams = Sum("iron", c => c.IronMilligrams), VitaminCMilligrams = Sum("vitc", c => c.VitaminCMilligrams),
+            IronMilligrams = Sum("iron", c => c.IronMilligrams), VitaminCMilligrams = Sum("vitamin C", c => c.VitaminCMilligrams),
+            VitaminAMicrograms = Sum("vitamin A", c => c.VitaminAMicrograms), VitaminDMicrograms = Sum("vitamin D", c => c.VitaminDMicrograms),
             TransFat = Sum("trans fat", c => c.TransFat ?? (c.Fat == 0 ? 0 : null), c => c.Fat), CholesterolMilligrams = Sum("cholesterol", c => c.CholesterolMilligrams),
             AddedSugars = Sum("added sugars", c => c.AddedSugars ?? (c.Sugars == 0 ? 0 : null), c => c.Sugars ?? c.Carbohydrate),
         };

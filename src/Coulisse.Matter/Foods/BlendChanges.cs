@@ -65,7 +65,12 @@ public static class BlendChanges
         Check(fat >= 0 && fat <= there + 1e-9 && fat < blend.Grams, nameof(fat), fat, Say($"There are {there:0.#} g of fat to skim."));
         Composition c = blend.Composition;
         double left = there > 0 ? Math.Max(0, 1 - (fat / there)) : 1;
-        return blend.Become(c with { Fat = c.Fat * left, Saturates = c.Saturates * left, TransFat = c.TransFat * left, CholesterolMilligrams = c.CholesterolMilligrams * left }, blend.Grams - fat);
+
+        // What dissolves in fat goes with it, evenly.
+        return blend.Become(c with
+        {
+            Fat = c.Fat * left, Saturates = c.Saturates * left, TransFat = c.TransFat * left, CholesterolMilligrams = c.CholesterolMilligrams * left, VitaminAMicrograms = c.VitaminAMicrograms * left, VitaminDMicrograms = c.VitaminDMicrograms * left,
+        }, blend.Grams - fat);
     }
 
     /// <summary>A piece is cut off, of the same make as the rest.</summary>

@@ -73,6 +73,12 @@ public sealed record Composition
     /// <summary>Vitamin C, mg.</summary>
     public double? VitaminCMilligrams { get; init; }
 
+    /// <summary>Vitamin A as retinol activity equivalents, µg.</summary>
+    public double? VitaminAMicrograms { get; init; }
+
+    /// <summary>Vitamin D (D2 and D3), µg.</summary>
+    public double? VitaminDMicrograms { get; init; }
+
     /// <summary>Trans fatty acids within fat, g.</summary>
     public double? TransFat { get; init; }
 
@@ -104,20 +110,33 @@ public sealed record Composition
         return thinned with { Fat = fatPercent, Saturates = Fat > 0 ? Saturates * fatPercent / Fat : Saturates, TransFat = Fat > 0 ? TransFat * fatPercent / Fat : TransFat, CholesterolMilligrams = Fat > 0 ? CholesterolMilligrams * fatPercent / Fat : CholesterolMilligrams };
     }
 
-    /// <summary>The same food after cooking as far as its minerals and vitamin C go; the other parts stay.</summary>
+    /// <summary>The same food after cooking as far as its minerals and vitamins A and C go; the other parts stay.</summary>
     public Composition Kept(Retention retention)
     {
         ArgumentNullException.ThrowIfNull(retention);
-        return this with { CalciumMilligrams = CalciumMilligrams * retention.Calcium, IronMilligrams = IronMilligrams * retention.Iron, PotassiumMilligrams = PotassiumMilligrams * retention.Potassium, VitaminCMilligrams = VitaminCMilligrams * retention.VitaminC };
+        return this with
+        {
+            CalciumMilligrams = CalciumMilligrams * retention.Calcium, IronMilligrams = IronMilligrams * retention.Iron, PotassiumMilligrams = PotassiumMilligrams * retention.Potassium,
+            VitaminCMilligrams = VitaminCMilligrams * retention.VitaminC, VitaminAMicrograms = VitaminAMicrograms * retention.VitaminA,
+        };
+    }
+
+    /// <summary>A composition whose every part is worked out by one rule; the nitrogen factor stays this one's.</summary>
+    /// <param name="rule">From a part (given as a way to read it) to its new figure.</param>
+    public Composition Each(Func<Func<Composition, double?>, double?> rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        return new()
+        {
+            Water = rule(static c => c.Water), Protein = rule(static c => c.Protein), NitrogenFactor = NitrogenFactor, Fat = rule(static c => c.Fat), Saturates = rule(static c => c.Saturates), Carbohydrate = rule(static c => c.Carbohydrate),
+            Sugars = rule(static c => c.Sugars), Sucrose = rule(static c => c.Sucrose), Glucose = rule(static c => c.Glucose), Fructose = rule(static c => c.Fructose), Lactose = rule(static c => c.Lactose), Maltose = rule(static c => c.Maltose),
+            Starch = rule(static c => c.Starch), Fibre = rule(static c => c.Fibre), Polyols = rule(static c => c.Polyols), Alcohol = rule(static c => c.Alcohol), Acid = rule(static c => c.Acid), Ash = rule(static c => c.Ash),
+            SodiumMilligrams = rule(static c => c.SodiumMilligrams), PotassiumMilligrams = rule(static c => c.PotassiumMilligrams), CalciumMilligrams = rule(static c => c.CalciumMilligrams), IronMilligrams = rule(static c => c.IronMilligrams),
+            VitaminCMilligrams = rule(static c => c.VitaminCMilligrams), VitaminAMicrograms = rule(static c => c.VitaminAMicrograms), VitaminDMicrograms = rule(static c => c.VitaminDMicrograms),
+            TransFat = rule(static c => c.TransFat), CholesterolMilligrams = rule(static c => c.CholesterolMilligrams), AddedSugars = rule(static c => c.AddedSugars),
+        };
     }
 
     /// <summary>Every part times a factor; the nitrogen factor stays.</summary>
-    internal Composition Scaled(double k) => new()
-    {
-        Water = Water * k, Protein = Protein * k, NitrogenFactor = NitrogenFactor, Fat = Fat * k, Saturates = Saturates * k, Carbohydrate = Carbohydrate * k,
-        Sugars = Sugars * k, Sucrose = Sucrose * k, Glucose = Glucose * k, Fructose = Fructose * k, Lactose = Lactose * k, Maltose = Maltose * k, Starch = Starch * k,
-        Fibre = Fibre * k, Polyols = Polyols * k, Alcohol = Alcohol * k, Acid = Acid * k, Ash = Ash * k, SodiumMilligrams = SodiumMilligrams * k,
-        PotassiumMilligrams = PotassiumMilligrams * k, CalciumMilligrams = CalciumMilligrams * k, IronMilligrams = IronMilligrams * k, VitaminCMilligrams = VitaminCMilligrams * k,
-        TransFat = TransFat * k, CholesterolMilligrams = CholesterolMilligrams * k, AddedSugars = AddedSugars * k,
-    };
+    internal Composition Scaled(double k) => Each(of => of(this) * k);
 }

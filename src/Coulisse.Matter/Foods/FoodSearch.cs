@@ -15,10 +15,27 @@ public sealed class FoodSearch
     private readonly (string Id, string Name, string Alias, string Key, bool Own)[] _names;
 
     /// <summary>A search over a table.</summary>
-    public FoodSearch(FoodTable table) => _names = [.. table.Ids.Select(id => table.Find(id)!).SelectMany(f => f.Names.SelectMany(n => n.Value.Select(alias => (f.Id, f.Name, alias, FoodName.Fold(alias), n.Key == "en"))))];
+    public FoodSearch(FoodTable table)
+        : this(table.Ids.Select(id => table.Find(id)!))
+    {
+    }
+
+    private FoodSearch(IEnumerable<Food> foods) => _names = [.. foods.SelectMany(f => f.Names.SelectMany(n => n.Value.Select(alias => (f.Id, f.Name, alias, FoodName.Fold(alias), n.Key == "en"))))];
 
     /// <summary>The search over the foods that ship with the program.</summary>
     public static FoodSearch Default => Shipped.Value;
+
+    /// <summary>Foods of a house that what was typed may mean, its own first, then those that ship.</summary>
+    /// <param name="table">The house's foods.</param>
+    /// <param name="typed">As typed, whole or not.</param>
+    /// <param name="most">At most so many.</param>
+    public static IReadOnlyList<FoundFood> In(FoodTable table, string typed, int most)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        IReadOnlyList<FoundFood> own = new FoodSearch(table.Ids.Where(table.IsOwn).Select(id => table.Find(id)!)).Find(typed, most);
+        return own.Count == 0 ? Default.Find(typed, most)
+            : [.. own.Concat(Default.Find(typed, most).Where(f => f.Rank < 4 && own.All(o => o.Id != f.Id))).OrderBy(f => f.Rank < 4 ? 0 : 1).Take(most)];
+    }
 
     /// <summary>Foods that what was typed may mean, best first, each once.</summary>
     /// <param name="typed">As typed, whole or not.</param>

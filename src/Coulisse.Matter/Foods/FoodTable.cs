@@ -203,7 +203,7 @@ public sealed class FoodTable
             Water = N("water"), Protein = N("protein"), NitrogenFactor = N("nfactor"), Fat = N("fat"), Saturates = N("sat"), Carbohydrate = N("carbohydrate"), Sugars = N("sugars"),
             Sucrose = N("sucrose"), Glucose = N("glucose"), Fructose = N("fructose"), Lactose = N("lactose"), Maltose = N("maltose"), Starch = N("starch"), Fibre = N("fibre"),
             Polyols = N("polyols"), Alcohol = N("alcohol"), Acid = N("acid"), Ash = N("ash"), SodiumMilligrams = N("sodium"), PotassiumMilligrams = N("potassium"),
-            CalciumMilligrams = N("calcium"), IronMilligrams = N("iron"), VitaminCMilligrams = N("vitc"),
+            CalciumMilligrams = N("calcium"), IronMilligrams = N("iron"), VitaminCMilligrams = N("vitc"), VitaminAMicrograms = N("vita"), VitaminDMicrograms = N("vitd"),
             TransFat = N("trans"), CholesterolMilligrams = N("cholesterol"), AddedSugars = Cell("added") is "1" ? N("sugars") : Cell("added") is "0" ? 0 : null,
         })
         {

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Collections.ObjectModel;
 
 namespace Coulisse.Matter.Heat;
 
@@ -7,24 +7,22 @@ namespace Coulisse.Matter.Heat;
 /// θ = (T − T_medium)/(T_start − T_medium) = Σ Cₙ·exp(−ζₙ²·Fo), Fo = α·t/L², Bi = h·L/k, L half thickness or radius.
 /// Slab ζ·tan ζ = Bi, cylinder ζ·J₁(ζ) = Bi·J₀(ζ), sphere 1 − ζ·cot ζ = Bi (Carslaw and Jaeger's forms, from memory;
 /// first roots against Çengel, Heat and Mass Transfer, table 4-2). Finite cylinder and brick are products of these.
+/// A root is found when a sum first asks for it, and a sum ends where the next term is below 1e-16: late in a heating two terms are all of it.
 /// Range: Bi 0.01 and up, infinite for a surface at once at the medium's temperature. Check: slab, Bi 1, Fo 0.5 → 0.772526.
 /// </remarks>
 public sealed class ConductionSeries
 {
     private const int Terms = 40;
-    private readonly ImmutableArray<double> _zeta;
-    private readonly ImmutableArray<double> _centre;
-    private readonly ImmutableArray<double> _mean;
-    private readonly ImmutableArray<double> _surface;
+    private const double Nothing = 40;   // exp(-40) is below the last bit of a sum near one
+    private readonly double[] _zeta = new double[Terms];
+    private readonly double[] _square = new double[Terms];
+    private readonly double[] _centre = new double[Terms];
+    private volatile int _known;   // terms filled in; two threads may fill the same one, with the same figures
 
     private ConductionSeries(BodyShape shape, double biot)
     {
         Shape = shape;
         Biot = biot;
-        _zeta = [.. Enumerable.Range(1, Terms).Select(n => Root(shape, biot, n))];
-        _centre = [.. _zeta.Select(z => Centre(shape, z))];
-        _mean = [.. _zeta.Select((z, i) => _centre[i] * MeanFactor(shape, z))];
-        _surface = [.. _zeta.Select((z, i) => _centre[i] * (shape switch { BodyShape.Slab => Math.Cos(z), BodyShape.Cylinder => Bessel.J(0, z), _ => Math.Sin(z) / z }))];
     }
 
     /// <summary>Shape.</summary>
@@ -34,10 +32,10 @@ public sealed class ConductionSeries
     public double Biot { get; }
 
     /// <summary>Roots ζ, rising.</summary>
-    public IReadOnlyList<double> Roots => _zeta;
+    public IReadOnlyList<double> Roots => All(_zeta);
 
     /// <summary>Coefficients of the centre.</summary>
-    public IReadOnlyList<double> Coefficients => _centre;
+    public IReadOnlyList<double> Coefficients => All(_centre);
 
     /// <summary>Works out the series.</summary>
     /// <param name="shape">Shape.</param>
@@ -49,16 +47,17 @@ public sealed class ConductionSeries
 
     /// <summary>θ at the centre.</summary>
     /// <param name="fourier">α·t/L², 0 and up.</param>
-    public double CentreAt(double fourier) => Sum(_centre, fourier);
+    public double CentreAt(double fourier) => CentreAt(fourier, out _);
 
     /// <summary>θ averaged over the volume.</summary>
     /// <param name="fourier">α·t/L², 0 and up.</param>
-    public double MeanAt(double fourier) => Sum(_mean, fourier);
+    public double MeanAt(double fourier) => Sum(fourier, z => MeanFactor(Shape, z));
 
     /// <summary>θ at the surface.</summary>
     /// <param name="fourier">α·t/L², 0 and up.</param>
     /// <remarks>In the first moment (Fo below 0.001) the mean of forty terms is not enough; the surface is then taken as that of Fo 0.001, but 1 at no time at all.</remarks>
-    public double SurfaceAt(double fourier) => double.IsPositiveInfinity(Biot) ? (fourier == 0 ? 1 : 0) : fourier == 0 ? 1 : Sum(_surface, Math.Max(fourier, 0.001));
+    public double SurfaceAt(double fourier) => double.IsPositiveInfinity(Biot) ? (fourier == 0 ? 1 : 0) : fourier == 0 ? 1
+        : Sum(Math.Max(fourier, 0.001), z => Shape switch { BodyShape.Slab => Math.Cos(z), BodyShape.Cylinder => Bessel.J(0, z), _ => Math.Sin(z) / z });
 
     /// <summary>Fourier number at which the centre has fallen to a given θ.</summary>
     /// <param name="theta">Between 0 and 1, both excluded.</param>
@@ -70,24 +69,51 @@ public sealed class ConductionSeries
             throw new ArgumentOutOfRangeException(nameof(theta), theta, "A θ between 0 and 1 is reached at some time; others are not.");
         }
 
-        double low = 0;
-        double high = 1;
-        while (CentreAt(high) > theta)
-        {
-            high *= 2;
-        }
-
-        for (int i = 0; i < 80; i++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = CentreAt(middle) > theta ? (middle, high) : (low, middle);
-        }
-
-        return (low + high) / 2;
+        Reach(1);
+        return Falling.To(theta, Math.Log(Math.Max(1.0001, _centre[0] / theta)) / _square[0], CentreAt);
     }
 
-    // Below Fo 0.001 forty terms no longer sum to 1 at the centre, and nothing has reached it yet.
-    private double Sum(ImmutableArray<double> coefficients, double fourier)
+    /// <summary>θ at the centre and its slope with the Fourier number.</summary>
+    internal double CentreAt(double fourier, out double slope)
+    {
+        slope = 0;
+        if (fourier is not >= 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(fourier), fourier, "A Fourier number is 0 or more.");
+        }
+
+        // Below Fo 0.001 forty terms no longer sum to 1 at the centre, and nothing has reached it yet.
+        if (fourier < 0.001)
+        {
+            return 1;
+        }
+
+        double sum = 0;
+        for (int i = 0; i < Terms; i++)
+        {
+            if (i >= _known)
+            {
+                Reach(i + 1);
+            }
+
+            double falls = _square[i] * fourier;
+            if (falls > Nothing)
+            {
+                // a middle that is all but at the medium is still told by its first term
+                sum = i == 0 ? _centre[0] * Math.Exp(-falls) : sum;
+                slope = i == 0 ? -_square[0] * sum : slope;
+                break;
+            }
+
+            double term = _centre[i] * Math.Exp(-falls);
+            sum += term;
+            slope -= _square[i] * term;
+        }
+
+        return Math.Clamp(sum, 0, 1);
+    }
+
+    private double Sum(double fourier, Func<double, double> factor)
     {
         if (fourier is not >= 0)
         {
@@ -102,46 +128,33 @@ public sealed class ConductionSeries
         double sum = 0;
         for (int i = 0; i < Terms; i++)
         {
-            sum += coefficients[i] * Math.Exp(-_zeta[i] * _zeta[i] * fourier);
+            Reach(i + 1);
+            double falls = _square[i] * fourier;
+            if (falls > Nothing && i > 0)
+            {
+                break;
+            }
+
+            sum += _centre[i] * factor(_zeta[i]) * Math.Exp(-falls);
         }
 
         return Math.Clamp(sum, 0, 1);
     }
 
-    private static double Root(BodyShape shape, double biot, int n)
+    private ReadOnlyCollection<double> All(double[] of)
     {
-        (double low, double high) = shape switch
-        {
-            BodyShape.Slab => ((n - 1) * Math.PI, (n - 0.5) * Math.PI),
-            BodyShape.Cylinder => (n == 1 ? 0 : Zero(z => Bessel.J(1, z), (n - 0.75) * Math.PI - 0.4, (n - 0.75) * Math.PI + 0.4), Zero(z => Bessel.J(0, z), (n - 0.25) * Math.PI - 0.4, (n - 0.25) * Math.PI + 0.4)),
-            _ => ((n - 1) * Math.PI, n * Math.PI),
-        };
-        if (double.IsPositiveInfinity(biot))
-        {
-            return high;
-        }
-
-        return Zero(
-            shape switch
-            {
-                BodyShape.Slab => z => z * Math.Sin(z) - biot * Math.Cos(z),
-                BodyShape.Cylinder => z => z * Bessel.J(1, z) - biot * Bessel.J(0, z),
-                _ => z => (1 - biot) * Math.Sin(z) - z * Math.Cos(z),
-            },
-            low + 1e-9,
-            high);
+        Reach(Terms);
+        return Array.AsReadOnly(of);
     }
 
-    private static double Zero(Func<double, double> f, double low, double high)
+    private void Reach(int terms)
     {
-        bool rising = f(low) < 0;
-        for (int i = 0; i < 52; i++)
+        for (int n = _known; n < terms; n++)
         {
-            double middle = (low + high) / 2;
-            (low, high) = f(middle) < 0 == rising ? (middle, high) : (low, middle);
+            double z = ConductionRoots.Of(Shape, Biot, n + 1);
+            (_zeta[n], _square[n], _centre[n]) = (z, z * z, Centre(Shape, z));
+            _known = n + 1;
         }
-
-        return (low + high) / 2;
     }
 
     private static double Centre(BodyShape shape, double z) => shape switch

@@ -49,6 +49,15 @@ public sealed record CoreHeating(Duration? BestToTarget, Duration? CautiousToTar
         return new CoreHeating(Time(best, medium), cautious, Time(thick, off), Curve(best, start, medium, until), Curve(slow, start, medium, until));
     }
 
+    /// <summary>Log reduction of an organism in the cautious case with the medium 1 K nearer to the start and every size a tenth greater, hardest D.</summary>
+    public static double OffLog10(SolidShape shape, ImmutableArray<Length> sizes, Temperature start, Temperature medium, HeatCase food, Duration time, Organism organism)
+    {
+        ArgumentNullException.ThrowIfNull(food);
+        ArgumentNullException.ThrowIfNull(organism);
+        SolidBody thick = SolidBody.Of(shape, [.. sizes.Select(s => s * 1.1)], food.Cautious, food.CautiousConductivity, food.CautiousSurface);
+        return Lethality.Log10(organism.Hardest, History(Curve(thick, start, medium + TemperatureDelta.FromKelvin(start < medium ? -1 : 1), time)), organism.Floor, organism.Ceiling);
+    }
+
     /// <summary>Middle's history as lethality takes it.</summary>
     public static ImmutableArray<(double Minute, Temperature At)> History(ImmutableArray<CoreMoment> curve) => [.. curve.Select(c => (c.Minute, c.Core))];
 

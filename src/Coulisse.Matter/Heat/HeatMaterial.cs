@@ -31,6 +31,9 @@ public sealed class HeatMaterial
     /// <summary>Highest temperature it answers for.</summary>
     public Temperature Hottest { get; }
 
+    /// <summary>Nothing of it changes with temperature.</summary>
+    internal bool IsConstant => _celsius.Length == 2;
+
     /// <summary>Glass of a jar: 1.0 W/(m·K), 4.5e-7 m²/s (soda-lime, handbook order, from memory).</summary>
     public static HeatMaterial Glass { get; } = Constant(Conductivity.FromWattsPerMetreKelvin(1.0), Diffusivity.FromSquareMetresPerSecond(4.5e-7));
 
@@ -84,6 +87,32 @@ public sealed class HeatMaterial
         }
 
         return Tabulate([.. grid], heat, k);
+    }
+
+    /// <summary>A frozen food whose parts are not trusted: slow on purpose, for times that must not come out short.</summary>
+    /// <param name="k">Conductivity once thawed; the frozen part is given no more, though ice conducts four times as well.</param>
+    /// <param name="alpha">Diffusivity once thawed.</param>
+    /// <param name="latent">Heat of all its water's ice, J/m³, 0 to 4e8.</param>
+    /// <remarks>Frozen it holds seven tenths of the thawed heat a kelvin (ice half that of water, dry matter the same); all water melts, by 1 − t_f/t with t_f −0.5 °C. Range −40 to 150 °C.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Latent heat outside its range.</exception>
+    public static HeatMaterial Thawing(Conductivity k, Diffusivity alpha, double latent)
+    {
+        const double Begins = -0.5;
+        const double From = -40;
+        if (latent is not (>= 0 and <= 4e8))
+        {
+            throw new ArgumentOutOfRangeException(nameof(latent), latent, "Outside the model: ice of a cubic metre takes 0 to 4e8 J.");
+        }
+
+        double per = k.WattsPerMetreKelvin / alpha.SquareMetresPerSecond;
+        double[] grid = [.. Enumerable.Range(0, 241).Select(i => Begins + ((From - Begins) * Math.Pow(1 - (i / 240.0), 3))), 0, 150];
+
+        // melted share Begins/t below, all of it above
+        double Heat(double t) => t >= Begins
+            ? (0.7 * per * (Begins - From)) + latent + (per * (t - Begins))
+            : (0.7 * per * (t - From)) + (latent * Begins / t);
+        double zero = Heat(From);
+        return Tabulate(grid, [.. grid.Select(t => Heat(t) - zero)], [.. grid.Select(_ => k.WattsPerMetreKelvin)]);
     }
 
     /// <summary>Heat content at a temperature, J/m³ above an arbitrary zero.</summary>

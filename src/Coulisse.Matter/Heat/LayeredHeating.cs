@@ -34,41 +34,86 @@ public sealed record LayeredHeating(SolidShape Shape, ImmutableArray<Length> Siz
             throw new ArgumentOutOfRangeException(nameof(length), asked, "Outside the model: up to 24 h.");
         }
 
-        double toward = Medium.At(0) >= Start.Celsius ? -1 : 1;
-        Duration? Time(bool best, double scale, double shift) => target is { } t ? Body(best, scale, shift).Follow(Start, Longest, 0.02, 2880).TimeTo(t) : null;
+        Duration? Time(bool best, double scale, double shift) => target is { } t ? Until(Body(best, scale, shift), Start, t, 0.02, 2880) : null;
         Duration? cautious = Time(false, 1, 0);
         Duration until = length ?? cautious ?? Duration.FromHours(6);
         until = until < Duration.FromMinutes(0.1) ? Duration.FromMinutes(0.1) : until;
-        return new CoreHeating(Time(true, 1, 0), cautious, Time(false, 1.1, toward), Curve(Body(true, 1, 0), until), Curve(Body(false, 1, 0), until));
+        return new CoreHeating(Time(true, 1, 0), cautious, Time(false, 1.1, Toward), Curve(Body(true, 1, 0), until), Curve(Body(false, 1, 0), until));
     }
 
     /// <summary>Minutes to a target over what is not known exactly, forty samples.</summary>
     public SampledAnswer Minutes(Temperature target) => SampledAnswer.Of(
-        [.. UncertainCore.Ranges(Sizes, Start, Temperature.FromCelsius(Math.Clamp(Medium.At(0), 0, 300)), Food).Where(r => r.What != "D")],
-        v =>
-        {
-            double part = Food.Best.SquareMetresPerSecond == Food.Cautious.SquareMetresPerSecond ? 1 : Math.Abs((v[3] - Food.Cautious.SquareMetresPerSecond) / (Food.Best.SquareMetresPerSecond - Food.Cautious.SquareMetresPerSecond));
-            double k = Food.CautiousConductivity.WattsPerMetreKelvin + (part * (Food.BestConductivity.WattsPerMetreKelvin - Food.CautiousConductivity.WattsPerMetreKelvin));
-            return Body(Conductivity.FromWattsPerMetreKelvin(k), Diffusivity.FromSquareMetresPerSecond(v[3]), HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(v[4]), v[0], v[2] - Math.Clamp(Medium.At(0), 0, 300), 6)
-                .Follow(Temperature.FromCelsius(v[1]), Longest, 0.1, 1440).TimeTo(target)?.TotalMinutes;
-        },
+        [.. Ranges.Where(r => r.What != "D")],
+        v => Until(Sampled(v), Temperature.FromCelsius(v[1]), target, 0.1, 1440)?.TotalMinutes,
         40);
 
-    private HeatBody Body(bool best, double scale, double shift) => best
+    /// <summary>Log reduction of an organism after a time, over the same and over its D, forty samples.</summary>
+    public SampledAnswer Log10(Duration time, Organism organism)
+    {
+        ArgumentNullException.ThrowIfNull(organism);
+        return time > Duration.Zero && time <= Longest
+            ? SampledAnswer.Of(
+                Ranges,
+                v => Lethality.Log10(
+                    organism.Best with { Minutes = organism.Best.Minutes * Math.Pow(organism.Hardest.Minutes / organism.Best.Minutes, v[5]) },
+                    Middle(Sampled(v), Temperature.FromCelsius(v[1]), time, 0.05, 120),
+                    organism.Floor,
+                    organism.Ceiling),
+                40)
+            : throw new ArgumentOutOfRangeException(nameof(time), time, "Outside the model: longer than nothing and up to 24 h.");
+    }
+
+    /// <summary>Log reduction of an organism in the cautious case with the medium 1 K nearer to the start and every size a tenth greater, hardest D.</summary>
+    public double OffLog10(Duration time, Organism organism)
+    {
+        ArgumentNullException.ThrowIfNull(organism);
+        return Lethality.Log10(organism.Hardest, Middle(Body(false, 1.1, Toward), Start, time, 0.02, 240), organism.Floor, organism.Ceiling);
+    }
+
+    private double Toward => Medium.At(0) >= Start.Celsius ? -1 : 1;
+
+    private double Set => Math.Clamp(Medium.At(0), 0, 300);
+
+    private ImmutableArray<StatedRange> Ranges => UncertainCore.Ranges(Sizes, Start, Temperature.FromCelsius(Set), Food);
+
+    private Built Sampled(double[] v)
+    {
+        double part = Food.Best.SquareMetresPerSecond == Food.Cautious.SquareMetresPerSecond ? 1 : Math.Abs((v[3] - Food.Cautious.SquareMetresPerSecond) / (Food.Best.SquareMetresPerSecond - Food.Cautious.SquareMetresPerSecond));
+        double k = Food.CautiousConductivity.WattsPerMetreKelvin + (part * (Food.BestConductivity.WattsPerMetreKelvin - Food.CautiousConductivity.WattsPerMetreKelvin));
+        return Body(Conductivity.FromWattsPerMetreKelvin(k), Diffusivity.FromSquareMetresPerSecond(v[3]), HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(v[4]), v[0], v[2] - Set, 6);
+    }
+
+    // Constant layers of one axis in a medium that never changes are told exactly in time by their modes; the rest is followed.
+    private static Duration? Until(Built body, Temperature start, Temperature target, double perStep, int points) => body.Modes is { } modes
+        ? modes.TimeTo(start, body.Medium.Steady!.Value, target) is { } t && t <= Longest ? t : null
+        : body.Body.Follow(start, Longest, perStep, points).TimeTo(target);
+
+    private static ImmutableArray<(double Minute, Temperature At)> Middle(Built body, Temperature start, Duration length, double perStep, int points) => body.Modes is { } modes
+        ? [.. Enumerable.Range(0, points + 1).Select(i => length * i / points).Select(t => (t.TotalMinutes, modes.CoreAfter(start, body.Medium.Steady!.Value, t)))]
+        : body.Body.Follow(start, length, perStep, points).History;
+
+    private ImmutableArray<CoreMoment> Curve(Built body, Duration until) => body.Modes is { } modes
+        ? [.. Enumerable.Range(0, 121).Select(i => until * i / 120).Select(t => new CoreMoment(t.TotalMinutes, modes.CoreAfter(Start, body.Medium.Steady!.Value, t), modes.SurfaceAfter(Start, body.Medium.Steady!.Value, t)))]
+        : [.. body.Body.Follow(Start, until, 0.02, 120).Moments.Select(m => new CoreMoment(m.Time.TotalMinutes, m.Core, m.Surface))];
+
+    private Built Body(bool best, double scale, double shift) => best
         ? Body(Food.BestConductivity, Food.Best, Food.BestSurface, scale, shift, Cells)
         : Body(Food.CautiousConductivity, Food.Cautious, Food.CautiousSurface, scale, shift, Cells);
 
-    private HeatBody Body(Conductivity k, Diffusivity alpha, HeatTransferCoefficient? h, double scale, double shift, int cells)
+    private Built Body(Conductivity k, Diffusivity alpha, HeatTransferCoefficient? h, double scale, double shift, int cells)
     {
         HeatMaterial food = HeatMaterial.Constant(k, alpha);
-        BodyFace face = new(h, shift == 0 ? Medium : Medium with { At = s => Medium.At(s) + shift }) { Wet = Wet };
-        return !OneSided
-            ? HeatBody.Piece(Shape, [.. Sizes.Select(s => s * scale)], food, face, Sizes.Length > 1 ? Math.Min(cells, 8) : cells, Skin)
-            : Shape == SolidShape.Slab && Sizes.Length == 1
-                ? new HeatBody([new BodyAxis(BodyShape.Slab, [new BodyLayer(food, Sizes[0] * scale, cells), .. Skin], null, face)])
-                : throw new ArgumentOutOfRangeException(nameof(scale), Shape, "Only a slab of one size is heated from one side.");
+        BodyFace face = new(h, Medium.Warmer(shift)) { Wet = Wet };
+        if (OneSided && (Shape != SolidShape.Slab || Sizes.Length != 1))
+        {
+            throw new ArgumentOutOfRangeException(nameof(scale), Shape, "Only a slab of one size is heated from one side.");
+        }
+
+        HeatBody body = OneSided
+            ? new HeatBody([new BodyAxis(BodyShape.Slab, [new BodyLayer(food, Sizes[0] * scale, cells), .. Skin], null, face)])
+            : HeatBody.Piece(Shape, [.. Sizes.Select(s => s * scale)], food, face, Sizes.Length > 1 ? Math.Min(cells, 8) : cells, Skin);
+        return new Built(body, face.Medium, body.Axes is [var only] && LayerModes.Fits(only) ? new LayerModes(only) : null);
     }
 
-    private ImmutableArray<CoreMoment> Curve(HeatBody body, Duration until)
-        => [.. body.Follow(Start, until, 0.02, 120).Moments.Select(m => new CoreMoment(m.Time.TotalMinutes, m.Core, m.Surface))];
+    private sealed record Built(HeatBody Body, Medium Medium, LayerModes? Modes);
 }

@@ -9,8 +9,11 @@ namespace Coulisse.Matter.Heat;
 /// <param name="Breaks">Moments at which it jumps or bends; the solver stops there.</param>
 public sealed record Medium(Func<double, double> At, ImmutableArray<Duration> Breaks)
 {
+    /// <summary>Its temperature when that never changes; null when it does.</summary>
+    public Temperature? Steady { get; private init; }
+
     /// <summary>Always the same.</summary>
-    public static Medium Constant(Temperature at) => new(_ => at.Celsius, []);
+    public static Medium Constant(Temperature at) => new(_ => at.Celsius, []) { Steady = at };
 
     /// <summary>Straight lines between points; before the first and after the last, that point's temperature.</summary>
     /// <exception cref="ArgumentException">No point, or times that do not rise.</exception>
@@ -73,23 +76,8 @@ public sealed record Medium(Func<double, double> At, ImmutableArray<Duration> Br
             ? new Medium(s => set.Celsius - (fall.Kelvin * Math.Min(1, openings.Select(o => s - o.TotalSeconds).Where(t => t >= 0).Sum(t => Math.Exp(-t / recovery.TotalSeconds)))), [.. openings.Where(o => o > Duration.Zero).Distinct().Order()])
             : throw new ArgumentOutOfRangeException(nameof(fall), fall.Kelvin, "A door lets out 0 to 150 K, and the oven comes back in a time above 0.");
 
-    /// <summary>Ice and water around warm food: at 1 °C while the ice suffices, else at the temperature all of it comes to. Cautious: the food's heat is taken to be in the water from the start.</summary>
-    /// <param name="ice">Ice.</param>
-    /// <param name="water">Water poured on it.</param>
-    /// <param name="tap">Its temperature.</param>
-    /// <param name="food">Food.</param>
-    /// <param name="start">Its temperature.</param>
-    public static Medium IceWater(Mass ice, Mass water, Temperature tap, Mass food, Temperature start)
-    {
-        const double Melting = 333.6;
-        const double OfWater = 4.19;
-        const double OfFood = 3.8;
-        double heat = (food.Grams * OfFood * start.Celsius) + (water.Grams * OfWater * tap.Celsius) - (ice.Grams * Melting);
-        double all = (food.Grams * OfFood) + ((water.Grams + ice.Grams) * OfWater);
-        return ice.Grams >= 0 && water.Grams > 0 && tap.Celsius is >= 0 and <= 40
-            ? Constant(Temperature.FromCelsius(Math.Max(1, all > 0 ? heat / all : 1)))
-            : throw new ArgumentOutOfRangeException(nameof(water), water.Grams, "Ice water holds some water, from the tap at 0 to 40 °C.");
-    }
+    /// <summary>The same so many kelvin warmer throughout.</summary>
+    internal Medium Warmer(double kelvin) => kelvin == 0 ? this : new Medium(s => At(s) + kelvin, Breaks) { Steady = Steady is { } steady ? Temperature.FromCelsius(steady.Celsius + kelvin) : null };
 
     /// <summary>One medium until a moment, then another that begins there (out of the bath, into ice water).</summary>
     public Medium Then(Duration moment, Medium next)

@@ -15,6 +15,9 @@ public sealed record Organism(string Id, HeatResistance Best, HeatResistance Har
 {
     private static readonly Lazy<ImmutableArray<Organism>> Shipped = new(Load);
 
+    /// <summary>The come-up counts toward the reduction; not for the lines of legal tables, which are of dwell at the temperature.</summary>
+    public bool ComeUpCounts => Id is not ("salmonella-meat-legal" or "salmonella-chicken");
+
     /// <summary>All organisms of the table.</summary>
     public static ImmutableArray<Organism> All => Shipped.Value;
 

@@ -30,6 +30,22 @@ public sealed record PanOnBurner(Power Most, Power Least, string Source)
             FormattableString.Invariant($"{kind}: {low:0.00} to {high:0.00} of the power reaches the pan, 0.1 to 0.4 kW is lost from it (from memory)."));
     }
 
+    /// <summary>Net power from one weighing of a pan that boiled on this burner: what went off, over its time; a tenth either way for the scale, the clock and the hood.</summary>
+    /// <param name="before">Weight when the clock was started, boiling.</param>
+    /// <param name="after">Weight at the end.</param>
+    /// <param name="boiled">Time between, 1 min to 12 h.</param>
+    /// <exception cref="ArgumentException">Nothing boiled off, or a time outside its range.</exception>
+    public static PanOnBurner Weighed(Mass before, Mass after, Duration boiled)
+    {
+        if (boiled.TotalMinutes is not (>= 1 and <= 720) || after.Grams is not > 0 || before.Grams - after.Grams is not > 0)
+        {
+            throw new ArgumentException("A weighing is of a pan that boiled 1 min to 12 h and weighs less at the end.", nameof(after));
+        }
+
+        double watts = new Reduction(before, after).Heat.Kilojoules * 1000 / boiled.TotalSeconds;
+        return new PanOnBurner(Power.FromWatts(watts * 1.1), Power.FromWatts(watts * 0.9), FormattableString.Invariant($"{watts / 1000:0.00} kW net by your own weighing ({before.Grams - after.Grams:0} g in {boiled.TotalMinutes:0.#} min), a tenth either way."));
+    }
+
     /// <summary>Time to 100 °C; null where the losses eat the power.</summary>
     public (Duration? Quick, Duration? Slow) ToBoil(Mass contents, Temperature start)
     {

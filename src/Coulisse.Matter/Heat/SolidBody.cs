@@ -73,6 +73,12 @@ public sealed class SolidBody
     /// <summary>Middle of the nearest face after a time.</summary>
     public Temperature SurfaceAfter(Temperature start, Temperature medium, Duration time) => medium + ((start - medium) * Theta(time.TotalSeconds, surface: true));
 
+    /// <summary>What is left of the difference to the medium in the middle, 1 to 0.</summary>
+    internal double CoreShare(double seconds) => Core(seconds, out _);
+
+    /// <summary>The same on the whole.</summary>
+    internal double MeanShare(double seconds) => seconds <= 0 ? 1 : _axes.Aggregate(1.0, (all, a) => all * a.Series.MeanAt(_alpha * seconds / (a.Half * a.Half)));
+
     /// <summary>Time until the middle reaches a temperature; null when the medium never brings it there.</summary>
     public Duration? TimeTo(Temperature start, Temperature medium, Temperature core)
     {
@@ -88,20 +94,39 @@ public sealed class SolidBody
             return theta >= 1 ? Duration.Zero : null;
         }
 
-        double low = 0;
-        double high = 1;
-        while (Theta(high, surface: false) > theta)
+        return Duration.FromSeconds(Falling.To(theta, Nearly(theta), Core));
+    }
+
+    /// <summary>First guess: the first terms of all axes together, read off at Fo 1, where the others have gone.</summary>
+    private double Nearly(double theta)
+    {
+        double rate = 0;
+        double lag = 1;
+        foreach ((ConductionSeries series, double half) in _axes)
         {
-            high *= 2;
+            double centre = series.CentreAt(1, out double slope);
+            double fall = centre > 0 ? -slope / centre : 0;
+            rate += fall * _alpha / (half * half);
+            lag *= centre * Math.Exp(fall);
         }
 
-        for (int i = 0; i < 80; i++)
+        return Math.Log(Math.Max(1.0001, lag / theta)) / rate;
+    }
+
+    private double Core(double seconds, out double slope)
+    {
+        double theta = 1;
+        double share = 0;
+        foreach ((ConductionSeries series, double half) in _axes)
         {
-            double middle = (low + high) / 2;
-            (low, high) = Theta(middle, surface: false) > theta ? (middle, high) : (low, middle);
+            double per = _alpha / (half * half);
+            double one = series.CentreAt(per * seconds, out double falls);
+            theta *= one;
+            share += one > 0 ? falls * per / one : 0;
         }
 
-        return Duration.FromSeconds((low + high) / 2);
+        slope = theta * share;
+        return theta;
     }
 
     private double Theta(double seconds, bool surface)

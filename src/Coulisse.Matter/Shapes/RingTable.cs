@@ -9,8 +9,7 @@ internal static class RingTable
 {
     private static readonly Lazy<double[]> Ring = new(() => Ratios("shapes/circles-in-circle.tsv"));
     private static readonly Lazy<double[]> Square = new(() => Ratios("shapes/circles-in-square.tsv"));
-    private static readonly Lazy<Dictionary<int, ImmutableArray<DrawnPoint>>> Held = new(() => ReadPlaces("shapes/circles-in-circle-places.tsv"));
-    private static readonly Lazy<Dictionary<int, ImmutableArray<DrawnPoint>>> HeldInSquare = new(() => ReadPlaces("shapes/circles-in-square-places.tsv"));
+    private static readonly Lazy<Dictionary<int, ImmutableArray<DrawnPoint>>> Held = new(ReadPlaces);
 
     /// <summary>Ring radius over round radius for N rounds; index N, index 0 unused.</summary>
     public static double[] InRing => Ring.Value;
@@ -20,9 +19,6 @@ internal static class RingTable
 
     /// <summary>Places of N rounds of radius 1 round (0, 0); null where none are held.</summary>
     public static ImmutableArray<DrawnPoint>? Places(int n) => Held.Value.TryGetValue(n, out ImmutableArray<DrawnPoint> p) ? p : null;
-
-    /// <summary>Places of N rounds of radius 1 in a square round (0, 0); null where none are held.</summary>
-    public static ImmutableArray<DrawnPoint>? SquarePlaces(int n) => HeldInSquare.Value.TryGetValue(n, out ImmutableArray<DrawnPoint> p) ? p : null;
 
     private static double[] Ratios(string name)
     {
@@ -38,9 +34,9 @@ internal static class RingTable
         return all;
     }
 
-    private static Dictionary<int, ImmutableArray<DrawnPoint>> ReadPlaces(string name)
+    private static Dictionary<int, ImmutableArray<DrawnPoint>> ReadPlaces()
     {
-        ReferenceTable table = ReferenceTable.Load(name);
+        ReferenceTable table = ReferenceTable.Load("shapes/circles-in-circle-places.tsv");
         int n = table.Column("n");
         int x = table.Column("x");
         int y = table.Column("y");

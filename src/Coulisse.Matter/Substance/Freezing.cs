@@ -35,7 +35,10 @@ public static class Freezing
         for (int i = 0; i < 80; i++)
         {
             double middle = (low + high) / 2;
-            if (At(s, middle) < celsius)
+
+            // At(middle) < celsius, asked of the activities: ice is met at a temperature where its own activity is the solution's.
+            double bare = celsius + (MilkSalts * s.MilkSolids / middle);
+            if (bare > 0 || WaterActivity.Norrish(s with { Water = middle }) < IceActivity(bare))
             {
                 low = middle;
             }

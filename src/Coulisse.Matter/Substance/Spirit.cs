@@ -11,6 +11,8 @@ public static class Spirit
     private static readonly Lazy<(string Process, double? Minutes, double Percent)[]> Left = new(() =>
         [.. ReferenceTable.Load("measures/alcohol-left.tsv").Rows.Select(r => (r[0], ReferenceTable.Number(r[1]), ReferenceTable.Number(r[2])!.Value))]);
 
+    private static readonly Lazy<(double Minutes, double Percent)[]> Simmered = new(() => [(0, 85), .. Left.Value.Where(p => p.Process == "simmered").Select(p => (p.Minutes!.Value, p.Percent)).OrderBy(p => p.Item1)]);
+
     /// <summary>Grams of ethanol in a volume of a given strength.</summary>
     public static double EthanolGrams(double millilitres, double percentVolume) => percentVolume is >= 0 and <= 100 && millilitres >= 0
         ? millilitres * percentVolume / 100 * EthanolDensity
@@ -18,6 +20,13 @@ public static class Spirit
 
     /// <summary>Strength of a mixture, percent by volume.</summary>
     public static double PercentVolume(double ethanolGrams, double millilitres) => millilitres > 0 ? 100 * ethanolGrams / EthanolDensity / millilitres : throw new ArgumentOutOfRangeException(nameof(millilitres), millilitres, "A volume is above 0.");
+
+    /// <summary>Share of the alcohol left by a process that the table gives without minutes, 0 to 1: "flamed", "off the heat", "stood overnight", "baked" (25 min, not stirred in).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A process that is not in the table.</exception>
+    /// <remarks>USDA retention factors, release 6.</remarks>
+    public static double LeftBy(string process) => process != "simmered" && Left.Value.FirstOrDefault(p => p.Process == process) is { Process: not null } found
+        ? found.Percent / 100
+        : throw new ArgumentOutOfRangeException(nameof(process), process, "A process is flamed, off the heat, stood overnight or baked.");
 
     /// <summary>Share of the alcohol left after simmering or baking it stirred in, 0 to 1, with the range of the study behind the table (wide pans lose more).</summary>
     /// <remarks>USDA retention factors, release 6; between its times on the logarithm of the share (common practice). It is no claim that a dish is free of alcohol.</remarks>
@@ -28,7 +37,7 @@ public static class Spirit
             throw new ArgumentOutOfRangeException(nameof(minutes), minutes, "Minutes are 0 or more.");
         }
 
-        (double Minutes, double Percent)[] points = [(0, 85), .. Left.Value.Where(p => p.Process == "simmered").Select(p => (p.Minutes!.Value, p.Percent)).OrderBy(p => p.Item1)];
+        (double Minutes, double Percent)[] points = Simmered.Value;
         double best = points[^1].Percent;
         for (int i = 1; i < points.Length; i++)
         {

@@ -18,7 +18,8 @@ namespace Coulisse.Matter.Substance;
 /// </remarks>
 public sealed record ThermalProperties(Temperature At, Density Density, SpecificHeat Heat, Conductivity Fast, Conductivity Slow, double IceShare)
 {
-    internal const double Fusion = 333.6;   // kJ/kg at 0 °C, steam tables (from memory)
+    /// <summary>Heat of fusion of ice at 0 °C, kJ/kg (steam tables, from memory).</summary>
+    public const double Fusion = 333.6;
     private static readonly Lazy<Polynomials> Fits = new(Polynomials.Load);
 
     /// <summary>Part of the apparent heat that melts ice, kJ/(kg·K).</summary>

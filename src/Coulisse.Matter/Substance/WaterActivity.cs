@@ -38,6 +38,7 @@ public sealed record WaterActivity(double Low, double High, ImmutableArray<Activ
             new("Ross", Ross(s), "each solute alone in all the water; about 0.01 high at 0.88"),
             new("Raoult", Raoult(s), "ideal; above 0.95"),
             new("Grover", Grover(s), "E from 1.5 to 8"),
+            new("Money and Born", MoneyBorn(s), "sugars alone, 0.99 to about 0.75"),
         ];
         double[] held = [.. models.Where(m => m.Value is not null && !(m.Model == "Raoult" && m.Value < 0.95)).Select(m => m.Value!.Value)];
         return new WaterActivity(held.Min(), held.Max(), models);
@@ -83,6 +84,17 @@ public sealed record WaterActivity(double Low, double High, ImmutableArray<Activ
         ArgumentNullException.ThrowIfNull(s);
         double e = (s.Sucrose + s.Lactose + s.Maltose + (1.3 * s.Hexoses) + (0.8 * s.Starch) + (1.3 * s.Protein) + (2.5 * s.Acid) + (2 * s.Polyols) + (4 * s.Glycerol) + (9 * s.Salt) + (8 * s.Ethanol)) / s.Water;
         return e is >= 1.5 and <= 8 ? 1.04 - (0.1 * e) + (0.0045 * e * e) : null;
+    }
+
+    /// <summary>Money and Born 1951, 1 / (1 + 0.27 n), n moles of sugar in 100 g of water (from memory; check value aw_mixA 0.8775); null where more than a twentieth of what is dissolved is no sugar, or above three moles.</summary>
+    public static double? MoneyBorn(Solution s)
+    {
+        ArgumentNullException.ThrowIfNull(s);
+        double sugars = s.Sucrose + s.Hexoses + s.Lactose + s.Maltose;
+        double other = s.Glycerol + s.Polyols + s.Salt + s.Acid + s.Ethanol;
+        double moles = ((s.Sucrose + s.Lactose + s.Maltose) / 342.3) + (s.Hexoses / 180.16);
+        double n = moles / s.Water * 100;
+        return sugars > 0 && other <= 0.05 * (sugars + other) && n <= 3 ? 1 / (1 + (0.27 * n)) : null;
     }
 
     // Sodium chloride, 0 to 6 mol/kg (from memory, fits 0.753 when saturated); beyond that it is saturated.

@@ -57,6 +57,11 @@ public sealed class ValidatorTests
         { "twin-unused", "s 0 100 10;w 1 355 0", 1, true },
         { "twin-late", "s 0 100 10 1;w 1 365 0", 5, true },
         { "twin-late", "s 0 100 10 1;w 1 360 0", 0, false },
+        { "twin-not-set-out", "b 350 365 Ann;s 0 100 10 1;w 1 345 0 b", 5, true },
+        { "twin-not-set-out", "b 350 360 Ann;s 0 100 10 1;w 1 345 0 b", 0, false },
+        { "twin-not-set-out", "a 300 345 -;b 340 350 Ann;s 0 100 10 1;w 1 345 0 b a", 5, true },
+        { "twin-not-set-out", "a 300 340 -;b 340 350 Ann;s 0 100 10 1;w 1 340 0 b a", 0, false },
+        { "twin-not-set-out", "s 0 100 10 1;w 1 345 0 z", 1, true },
     };
 
     [Theory]
@@ -128,7 +133,7 @@ public sealed class ValidatorTests
             plan = c[0] switch
             {
                 "s" => plan with { RunSheet = plan.RunSheet.Add(new RunSegment { Number = plan.RunSheet.Length + 1, StartSecond = from, Seconds = to, Show = "", DroppableSeconds = int.Parse(c[3], System.Globalization.CultureInfo.InvariantCulture), Twins = c.Length > 4 ? [1] : [] }) },
-                "w" => plan with { Twins = plan.Twins.Add(new Twin { Number = from, Component = "x", State = "set", ReadyBy = Eight.PlusMinutes(to), CueSecond = 0 }) },
+                "w" => plan with { Twins = plan.Twins.Add(new Twin { Number = from, Component = "x", State = "set", ReadyBy = Eight.PlusMinutes(to), CueSecond = 0, SetOutBy = c.Length > 4 ? c[4] : null, MadeBy = c.Length > 5 ? c[5] : null }) },
                 _ => plan with
                 {
                     Tasks = plan.Tasks.Add(new PlannedTask

@@ -1,7 +1,9 @@
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
+using Coulisse.Kitchen.AtHome;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Labels;
+using Coulisse.Kitchen.Needs;
 using Coulisse.Matter.Foods;
 using SafetyReview = Coulisse.Kitchen.Safety.SafetyReview;
 
@@ -68,6 +70,32 @@ public sealed class OwnFoodsTests
     [InlineData("name,source,water,protein,fat,carbohydrate,ash\nx,y,60,10,20,9,1\n")]
     [InlineData("name,source,water,protein,fat,carbohydrate\nx,y,60,10,20,11.5\n")]
     public void A_line_that_sums_as_labels_do_is_taken(string text) => Assert.IsType<Parsed<FoodTable>.Ok>(Read(text));
+
+    [Fact]
+    public void A_food_of_the_house_is_measured_at_home_priced_by_its_other_name_and_known_to_a_diet()
+    {
+        FoodTable foods = Ok("name,also,source,water,protein,fat,carbohydrate,ash,density,piece,edible,contains\nhouse curd,farm curd,dairy's label,70,12,14,3,1,1.1,,,milk\nhouse root,moon root,grower,88,1,0,8,1,,200,50,none\n");
+        WeighedDish dish = Weigh("# Curd\n\n- 110 g house curd\n- 300 g house root\n\n1. Mix.\n", foods);
+        Batch batch = Scaling.Scale(dish, new ScaleTo.Factor(1)).Match(b => b, _ => null!);
+
+        // 110 g at 1.1 g/mL are 100 mL: 0.4 of a cup of 250; by spoons of 15 mL six and two thirds.
+        HomeMeasure spoons = HomeMeasure.Nearest(dish.Components[0].Lines[0], 16.5, new HomeKit("metric") { ScaleStepGrams = 100, PocketStepGrams = null })!;
+        Assert.Equal((16.5, true), (Math.Round(spoons.Grams, 6), spoons.BySpoon));
+
+        NeedsList needs = NeedsList.From([batch]);
+        PriceList prices = Assert.IsType<Parsed<PriceList>.Ok>(PriceList.Read("item,supplier,pack,unit,price,currency,note\nfarm curd,near,1000,g,10,D,\nmoon root,near,1,each,2,D,200 g\nother curd,near,1000,g,1,D,")).Value;
+        Costing cost = Costing.Of(needs.Needs, prices);
+        Assert.Empty(cost.Problems);
+
+        // 110 g of 10 a kilogram; 300 g of a root that weighs 200 g as bought, half of it edible: three roots.
+        Assert.Equal(1.10m + 6m, cost.Total.Amount);
+        Assert.Equal(["dairy's label", "grower"], needs.Needs.Select(n => n.Known!.Source));
+
+        // A name of the house's own is known where a line only allows it in place of another.
+        AllergenSheet sheet = Allergens.Of(Weigh("# Curd\n\n- 110 g oat drink or house curd\n\n1. Mix.\n", foods), AllergenRegime.Eu);
+        Assert.Contains(sheet.Dish, a => a.Code == "milk" && a.Status == AllergenStatus.May);
+        Assert.Contains(NeedsList.Diet("Curd", "40 g house curd instead", 2, [], foods).Needs, n => n.Known?.Source == "dairy's label" && n.Grams == 80);
+    }
 
     [Fact]
     public void The_dish_carries_its_foods_to_safety_and_to_what_washes_after_what()

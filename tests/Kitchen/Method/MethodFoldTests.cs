@@ -80,8 +80,8 @@ public sealed class MethodFoldTests
         WeighedDish Stew(string steps) => CardReader.Read(new CardText($"# Stew\n\n- 1000 g beef brisket\n- 200 g onion\n- 200 g carrot\n- 10 g salt\n\n{steps}\n", "c.md")).Match(d => Weighing.Weigh(d), _ => null!);
         KeptInCooking kept = KeptInCooking.Of(Stew("1. Simmer for 2 hours.").Components[0])!;
 
-        Assert.Equal(("simmered", 26.60, 19.95), (kept.Way, Math.Round(kept.VitaminCBefore!.Value, 2), Math.Round(kept.VitaminC!.Value, 2)));
-        Assert.Equal(kept.IronBefore, kept.Iron);
+        Assert.Equal(("simmered", 26.60, 19.95), (kept.Way, Math.Round(kept["vitamin C"].Before!.Value, 2), Math.Round(kept["vitamin C"].After!.Value, 2)));
+        Assert.Equal(kept["iron"].Before, kept["iron"].After);
         Assert.Equal(["salt"], kept.WithoutFactor);
         Assert.Equal("drained", KeptInCooking.Of(Stew("1. Boil for 20 min, then drain.").Components[0])!.Way);
         Assert.Null(KeptInCooking.Of(Stew("1. Mix.").Components[0]));

@@ -55,6 +55,16 @@ public sealed class RuleTrapTests
         { "SAF033", "uk", Card("Lamb", "Makes 900 g.", "- 900 g lamb shoulder, boned and rolled joint", "1. Roast at 160 °C to a core of 60 °C."), Card("Lamb", "Makes 900 g.", "- 900 g lamb shoulder, boned and rolled joint", "1. Roast at 160 °C to a core of 75 °C.") },
         { "SAF033", "us", Card("Turkey", "Makes 900 g.", "- 900 g turkey breast", "1. Roast at 160 °C. Centre at 60 °C or more for at least 12 min."), Card("Turkey", "Makes 900 g.", "- 900 g turkey breast", "1. Roast at 160 °C. Centre at 60 °C or more for at least 40 min.") },
         { "SAF010", "au", Card("Rice", "Same day only.", "- 300 g long-grain rice\n- 600 g water", "1. Boil 15 min.\n2. Hold hot at 50 °C for 5 h."), Card("Rice", "Same day only.", "- 300 g long-grain rice\n- 600 g water", "1. Boil 15 min.\n2. Hold hot at 65 °C for 5 h.") },
+        // So thick that the middle comes through the warm range too slowly: six hours to 54.4 °C.
+        { "SAF012", "us", Card("Beef", "Makes 3 kg.", "- 3 kg beef sirloin\n- 8 g fine sea salt", "1. Seal it, nowhere thicker than 110 mm.\n2. Water bath at 58 °C for 20 h."), Card("Beef", "Makes 3 kg.", "- 3 kg beef sirloin\n- 8 g fine sea salt", "1. Seal it, nowhere thicker than 60 mm.\n2. Water bath at 58 °C for 20 h.") },
+        // A probe in the wrong place, and degrees of the other scale.
+        { "SAF048", "au", Card("Chicken", "Makes 800 g.", "- 800 g chicken breast", "1. Water bath at 65 °C for 90 min, the probe in the water. Centre at 64 °C or more for at least 20 min."), Card("Chicken", "Makes 800 g.", "- 800 g chicken breast", "1. Water bath at 65 °C for 90 min, the probe in the thickest breast. Centre at 64 °C or more for at least 20 min.") },
+        { "SAF048", "us", Card("Turkey", "Makes 2 kg.", "- 2 kg turkey breast", "1. Roast at 180 °C to a core of 165 °C."), Card("Turkey", "Makes 2 kg.", "- 2 kg turkey breast", "1. Roast at 180 °C to a core of 165 °F.") },
+        // Once opened, and roe that no one salted; water that does not go round the bags.
+        { "SAF047", "au", Card("Roe", "Keeps 6 days at 4 °C.", "- 200 g salmon roe", "1. Spoon it out."), Card("Roe", "Keeps 2 days at 4 °C.", "- 200 g salmon roe", "1. Spoon it out.") },
+        { "SAF047", "us", Card("Oysters", "Keeps 3 days at 4 °C.", "- 400 g oysters, shucked", "1. Shuck and keep on ice."), Card("Oysters", "Keeps 12 h at 4 °C.", "- 400 g oysters, shucked", "1. Shuck and keep on ice.") },
+        { "SAF047", "uk", Card("Roe", "Same day only.", "- 200 g raw cod roe, in the skein", "1. Slice."), Card("Roe", "Same day only.", "- 200 g raw cod roe, in the skein", "1. Rinse the eggs from the skein.\n2. Cure with salt for 12 h.") },
+        { "SAF045", "au", Card("Carrots", "Makes 800 g.", "- 800 g carrot", "1. Seal in flat bags, nowhere thicker than 20 mm.\n2. Water bath at 85 °C for 60 min; the bags overlap."), Card("Carrots", "Makes 800 g.", "- 800 g carrot", "1. Seal in flat bags, nowhere thicker than 20 mm.\n2. Water bath at 85 °C for 60 min; no bags overlap.") },
     };
 
     [Theory]

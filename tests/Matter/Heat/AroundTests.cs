@@ -76,15 +76,6 @@ public sealed class AroundTests
     }
 
     [Fact]
-    public void Ice_that_suffices_stays_cold_and_less_comes_to_the_balance_by_hand()
-    {
-        Assert.Equal(1, Medium.IceWater(Mass.FromGrams(5000), Mass.FromGrams(3000), C(10), Mass.FromGrams(4000), C(60)).At(0));
-
-        // 4 kg at 60 °C and 3.8, 3 kg of tap water at 10 °C, 1 kg of ice: (912 + 125.7 − 333.6)/(15.2 + 16.76) = 22.03 °C
-        Assert.Equal(22.03, Medium.IceWater(Mass.FromGrams(1000), Mass.FromGrams(3000), C(10), Mass.FromGrams(4000), C(60)).At(0), 0.01);
-    }
-
-    [Fact]
     public void A_timed_preheat_is_given_back_and_a_hotter_setting_takes_longer()
     {
         OvenWarming own = OvenWarming.Timed(Power.FromKilowatts(3), C(20), C(180), Duration.FromMinutes(12));

@@ -47,6 +47,18 @@ public sealed class EquipmentPublished
     }
 
     [Fact]
+    public void One_weighing_replaces_the_range_of_a_burner()
+    {
+        // 400 g in 15 min: 0.4 · 2257/900 = 1.003 kW (by hand); 800 g more then take 27.3 to 33.3 min
+        PanOnBurner own = PanOnBurner.Weighed(Mass.FromGrams(2000), Mass.FromGrams(1600), Duration.FromMinutes(15));
+        Assert.Equal(1003, (own.Most.Watts + own.Least.Watts) / 2, 0.5);
+        (Duration? quick, Duration? slow) = own.ToReduce(new Reduction(Mass.FromGrams(2000), Mass.FromGrams(1200)));
+        Assert.Equal(30 / 1.1, quick!.Value.TotalMinutes, 0.01);
+        Assert.Equal(30 / 0.9, slow!.Value.TotalMinutes, 0.01);
+        Assert.Throws<ArgumentException>(() => PanOnBurner.Weighed(Mass.FromGrams(1600), Mass.FromGrams(2000), Duration.FromMinutes(15)));
+    }
+
+    [Fact]
     public void End_weight_of_a_dried_tray_is_the_solids_balance_and_its_time_is_that_of_the_weighing()
     {
         // 240 g at 89 % water hold 26.4 g of solids; at 10 % water they weigh 26.4/0.9 = 29.33 g (by hand).

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Coulisse.Matter.Quantities;
 using Coulisse.Matter.Shapes;
-using Coulisse.Tests;
 using CsCheck;
 
 namespace Coulisse.Matter.Tests.Shapes;
@@ -56,42 +55,18 @@ public sealed class ShapesLaws
     [Fact]
     public void Held_places_in_a_ring_do_not_overlap_and_stay_inside()
     {
-        int held = 0;
-        for (int n = 1; n <= 127; n++)
+        for (int n = 1; n <= 100; n++)
         {
             // a thousandth of ease covers the three numbers whose places are not the best known
             RoundsInRing f = RoundsInRing.Fit(Length.FromMillimetres(100), RoundsInRing.RoundFor(Length.FromMillimetres(99.9), n));
-            if (n > 100 && f.Centres.IsEmpty)
-            {
-                continue; // not held, and said so
-            }
 
             Assert.True(f.Count >= n);
             double r = 99.9 / 2 * (RoundsInRing.RoundFor(Length.FromMillimetres(99.9), n).Millimetres / 99.9);
             Assert.Equal(f.Count, f.Centres.Length);
             Assert.True(Clear(f.Centres, (2 * r) - 1e-4), $"{n} overlap");
             Assert.All(f.Centres, c => Assert.True(Math.Sqrt((c.X * c.X) + (c.Y * c.Y)) + r <= 50 + 1e-4));
-            held++;
         }
-
-        Assert.Equal(115, held);
     }
-
-    [Fact]
-    public void Rounds_in_a_square_stand_clear_of_each_other_and_inside_for_every_number_of_the_table()
-        => Assert.All(Enumerable.Range(1, 50), n =>
-        {
-            double d = Widest(n);
-            RoundsInSquare f = RoundsInSquare.Fit(Length.FromMillimetres(100), Length.FromMillimetres(d));
-            Assert.True(f.Count >= n);
-            Assert.Equal(f.Count, f.Centres.Length);
-            Assert.True(Clear(f.Centres, d - (d * 1e-6)), $"{n} overlap");
-            Assert.All(f.Centres, c => Assert.True(Math.Min(Math.Min(c.X, c.Y), 100 - Math.Max(c.X, c.Y)) >= (d / 2) - (d * 1e-6), $"{n} over the edge"));
-        });
-
-    // Outside table: side over radius.
-    private static double Widest(int n) => SharedData.Rows("data/measures/circles-in-square.tsv").Where(r => r["N"] == n.ToString(System.Globalization.CultureInfo.InvariantCulture))
-        .Select(r => 200 / double.Parse(r["side_over_r"], System.Globalization.CultureInfo.InvariantCulture)).Single();
 
     [Fact]
     public void A_smaller_ring_never_takes_more()

@@ -10,7 +10,24 @@ namespace Coulisse.Kitchen.Formulas.Targets;
 /// <param name="Words">Its name or card line; a food that is not on the card is added.</param>
 /// <param name="Low">Least grams; null for half of what is written.</param>
 /// <param name="High">Most grams; null for twice what is written (a fifth of the batch for a food that is added).</param>
-public sealed record MayMove(string Words, double? Low = null, double? High = null);
+public sealed record MayMove(string Words, double? Low = null, double? High = null)
+{
+    /// <summary>Reads a line as a person writes it: "water", "water=0..400"; null when its bounds are none.</summary>
+    public static MayMove? Read(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        int eq = text.LastIndexOf('=');
+        if (eq < 0)
+        {
+            return text.Trim().Length > 0 ? new MayMove(text.Trim()) : null;
+        }
+
+        string[] ends = text[(eq + 1)..].Replace("g", "", StringComparison.OrdinalIgnoreCase).Split("..", StringSplitOptions.TrimEntries);
+        return ends.Length == 2 && double.TryParse(ends[0], NumberStyles.Float, CultureInfo.InvariantCulture, out double low) && double.TryParse(ends[1], NumberStyles.Float, CultureInfo.InvariantCulture, out double high) && low >= 0 && high >= low
+            ? new MayMove(text[..eq].Trim(), low, high)
+            : null;
+    }
+}
 
 /// <summary>Targets of one component of a card: which lines move, and the dish with its new grams.</summary>
 public static class ComponentTargets

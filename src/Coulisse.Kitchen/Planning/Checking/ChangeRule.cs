@@ -5,7 +5,7 @@ namespace Coulisse.Kitchen.Planning.Checking;
 
 /// <summary>Between two set points kit has time to get from one to the other.</summary>
 /// <remarks>
-/// The bound is what no kit beats, so that every fault is one in any kitchen: a bath by its own power and litres without any loss;
+/// Rates that the sheet states as measured are taken as they are. Else the bound is what no kit beats, so that every fault is one in any kitchen: a bath by its own power and litres without any loss;
 /// an oven or dehydrator 20 K a minute up, and 10 K a minute down with the door open (assumed, common practice, no source). A bath going down may be refilled and is not judged.
 /// </remarks>
 internal static class ChangeRule
@@ -35,6 +35,10 @@ internal static class ChangeRule
 
     private static double Least(SheetKit kit, double kelvin) => kit.Type switch
     {
+        // what this kitchen has measured is known better than any bound
+        not "bath" when kelvin > 0 && kit.RisePerMinute is { } up => kelvin / up,
+        not "bath" when kelvin < 0 && kit.FallPerMinute is { } down => -kelvin / down,
+        "bath" when kelvin > 0.05 && kit.RisePerMinute is { } up => kelvin / up,
         "bath" when kelvin > 0.05 && kit is { Kilowatts: > 0, Litres: > 0 } => kelvin * kit.Litres.Value * WaterKilojoulesPerLitreKelvin / kit.Kilowatts.Value / 60,
         "bath" => 0,
         _ => kelvin > 0 ? kelvin / OvenUp : -kelvin / OvenDown,

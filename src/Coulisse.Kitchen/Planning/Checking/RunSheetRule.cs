@@ -54,6 +54,36 @@ internal static class RunSheetRule
             {
                 yield return new("twin-late", [.. twin.MadeBy is { } id ? new[] { id } : []], late, "min", $"Twin {where} is ready after it comes in.", where);
             }
+
+            foreach (PlanFault fault in SetOut(plan, twin, where))
+            {
+                yield return fault;
+            }
+        }
+    }
+
+    // Whoever puts a twin in its place is in the plan, does it once the twin is made and before its cue.
+    private static IEnumerable<PlanFault> SetOut(Plan plan, Twin twin, string where)
+    {
+        if (twin.SetOutBy is not { } id)
+        {
+            yield break;
+        }
+
+        if (plan.Tasks.FirstOrDefault(t => t.Id == id) is not { } sets)
+        {
+            yield return new("twin-not-set-out", [id], 1, "twins", $"Twin {where} is put in its place by {id}, which is not in the plan.", where);
+            yield break;
+        }
+
+        if (Overlap.Between(plan.SlotStart.PlusSeconds(twin.CueSecond), sets.End) is > 0 and var late)
+        {
+            yield return new("twin-not-set-out", [id], late, "min", $"Twin {where} is put in its place after it comes in.", where);
+        }
+
+        if (twin.MadeBy is { } made && made != id && plan.Tasks.FirstOrDefault(t => t.Id == made) is { } makes && Overlap.Between(sets.Start, makes.End) is > 0 and var early)
+        {
+            yield return new("twin-not-set-out", [made, id], early, "min", $"Twin {where} is carried before it is made.", where);
         }
     }
 }

@@ -32,6 +32,8 @@ public static class LiveFold
         {
             LocalDateTime at = e.At.InZone(zone).LocalDateTime;
             int? segment = int.TryParse(e.Subject, NumberStyles.None, CultureInfo.InvariantCulture, out int n) && segments.Contains(n) ? n : null;
+            int? twin = SlotCalls.Twin(plan, e.Subject);
+            SlotCall? call = SlotCalls.Of(plan, e.Subject);
             bool task = tasks.Contains(e.Subject);
             state = e.Kind switch
             {
@@ -41,9 +43,15 @@ public static class LiveFold
                 "lost" when task => state with { Lost = First(state.Lost, e.Subject, at) },
                 "skip" when task => state with { Skipped = state.Skipped.Add(e.Subject) },
                 "undo" when task => state with { Started = state.Started.Remove(e.Subject), Done = state.Done.Remove(e.Subject), Lost = state.Lost.Remove(e.Subject), Skipped = state.Skipped.Remove(e.Subject) },
-                "gate" when segment is { } s => state with { Gates = First(state.Gates, s, at) },
+                "gate" when segment is { } s => state with { Gates = First(state.Gates, s, at), LeftOut = state.LeftOut.Remove(s) },
+                "skip" when segment is { } s => state.Gates.ContainsKey(s) ? state : state with { LeftOut = state.LeftOut.Add(s) },
+                "early" when twin is { } t => state with { Early = First(state.Early, t, at) },
+                // a call is taken back by itself; the gate of the same segment stands
+                "undo" when call is { Kind: "drop" } c => state with { Dropped = state.Dropped.Remove(c.Segment) },
+                "undo" when call is { Kind: "skip" } c => state with { LeftOut = state.LeftOut.Remove(c.Segment) },
+                "undo" when twin is { } t => state with { Early = state.Early.Remove(t) },
                 "drop" when segment is { } s => state with { Dropped = state.Dropped.Add(s) },
-                "undo" when segment is { } s => state with { Gates = state.Gates.Remove(s), Dropped = state.Dropped.Remove(s) },
+                "undo" when segment is { } s => state with { Gates = state.Gates.Remove(s), Dropped = state.Dropped.Remove(s), LeftOut = state.LeftOut.Remove(s) },
                 "gone" when people.Contains(e.Subject) => state with { Gone = First(state.Gone, e.Subject, at) },
                 "undo" when people.Contains(e.Subject) => state with { Gone = state.Gone.Remove(e.Subject) },
                 "broken" when kit.Contains(e.Subject) => state with { Broken = First(state.Broken, e.Subject, at) },

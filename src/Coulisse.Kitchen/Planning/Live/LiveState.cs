@@ -30,6 +30,12 @@ public sealed record LiveState
     /// <summary>Segments whose drop was called.</summary>
     public ImmutableSortedSet<int> Dropped { get; init; } = [];
 
+    /// <summary>Segments that are left out; one that begins after all is not.</summary>
+    public ImmutableSortedSet<int> LeftOut { get; init; } = [];
+
+    /// <summary>Twins called in early, by number, with when.</summary>
+    public ImmutableSortedDictionary<int, LocalDateTime> Early { get; init; } = ImmutableSortedDictionary<int, LocalDateTime>.Empty;
+
     /// <summary>Segments begun, with when.</summary>
     public ImmutableSortedDictionary<int, LocalDateTime> Gates { get; init; } = ImmutableSortedDictionary<int, LocalDateTime>.Empty;
 

@@ -17,7 +17,24 @@ public static class PlanChanges
     /// <summary>The sentences.</summary>
     /// <param name="before">The plan followed so far.</param>
     /// <param name="after">The new plan; equal ids are the same task.</param>
-    public static ImmutableArray<string> Between(Plan before, Plan after)
+    public static ImmutableArray<string> Between(Plan before, Plan after) => Between(before, after, t => $"{t.Id} {t.Text}");
+
+    /// <summary>The sentences for two plans of which nobody knows whether one was made from the other: a plan made afresh numbers its tasks afresh, so where the numbers do not agree tasks are told by the name that lasts.</summary>
+    /// <param name="before">The plan somebody has in hand.</param>
+    /// <param name="after">The plan followed now.</param>
+    public static ImmutableArray<string> Since(Plan before, Plan after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        Dictionary<string, string> ids = before.Tasks.Where(t => t.Key.Length > 0).DistinctBy(t => t.Key).ToDictionary(t => t.Key, t => t.Id, StringComparer.Ordinal);
+        return ids.Count == 0 || after.Tasks.Where(t => t.Key.Length > 0).DistinctBy(t => t.Key).All(t => !ids.TryGetValue(t.Key, out string? id) || id == t.Id)
+            ? Between(before, after)
+            : Between(ByName(before), ByName(after), t => t.Text);
+    }
+
+    private static Plan ByName(Plan plan) => plan with { Tasks = [.. plan.Tasks.Where(t => t.Key.Length > 0).DistinctBy(t => t.Key).Select(t => t with { Id = t.Key })] };
+
+    private static ImmutableArray<string> Between(Plan before, Plan after, Func<PlannedTask, string> name)
     {
         Dictionary<string, PlannedTask> old = before.Tasks.ToDictionary(t => t.Id, StringComparer.Ordinal);
         Dictionary<string, PlannedTask> now = after.Tasks.ToDictionary(t => t.Id, StringComparer.Ordinal);
@@ -26,24 +43,23 @@ public static class PlanChanges
         foreach (PlannedTask t in after.Tasks)
         {
             PlannedTask? was = old.GetValueOrDefault(t.Id);
-            string name = $"{t.Id} {t.Text}";
             foreach (string who in Named(t))
             {
                 if (was is null)
                 {
-                    Say(who, $"new at {Clock(t)}: {name}");
+                    Say(who, $"new at {Clock(t)}: {name(t)}");
                 }
                 else if (!Named(was).Contains(who))
                 {
-                    Say(who, $"takes over {name} at {Clock(t)} from {string.Join(" and ", was.People.Except(t.People))}");
+                    Say(who, $"takes over {name(t)} at {Clock(t)} from {string.Join(" and ", was.People.Except(t.People))}");
                 }
                 else if (was.Start != t.Start)
                 {
-                    Say(who, $"{name} at {Clock(t)} instead of {Clock(was)}");
+                    Say(who, $"{name(t)} at {Clock(t)} instead of {Clock(was)}");
                 }
                 else if (!was.Kit.SequenceEqual(t.Kit))
                 {
-                    Say(who, $"{name} on {string.Join(" and ", t.Kit)} instead of {string.Join(" and ", was.Kit)}");
+                    Say(who, $"{name(t)} on {string.Join(" and ", t.Kit)} instead of {string.Join(" and ", was.Kit)}");
                 }
             }
         }
@@ -52,7 +68,7 @@ public static class PlanChanges
         {
             foreach (string who in Named(t).Where(w => !now.TryGetValue(t.Id, out PlannedTask? after) || !Named(after).Contains(w)))
             {
-                Say(who, now.ContainsKey(t.Id) ? $"no longer on {t.Id} {t.Text}" : $"leaves out {t.Id} {t.Text}");
+                Say(who, now.ContainsKey(t.Id) ? $"no longer on {name(t)}" : $"leaves out {name(t)}");
             }
         }
 

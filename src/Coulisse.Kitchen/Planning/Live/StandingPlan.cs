@@ -45,7 +45,7 @@ public static class StandingPlan
                 .Select(t => t with { Id = names.GetValueOrDefault(t.Id, t.Id), Within = t.Within is { } w ? names.GetValueOrDefault(w, w) : null, Because = Renamed(t.Because, names) })
                 .Select(t => fact.TryGetValue(t.Id, out PlannedTask? was) ? t with { People = was.People, Kit = was.Kit, Because = "as it happened" } : t)
                 .Where(t => !leftOut.Contains(t.Id))],
-            Twins = [.. made.Twins.Select(t => t with { MadeBy = t.MadeBy is { } by ? names.GetValueOrDefault(by, by) : null })],
+            Twins = [.. made.Twins.Select(t => t with { MadeBy = t.MadeBy is { } by ? names.GetValueOrDefault(by, by) : null, SetOutBy = t.SetOutBy is { } sets && names.GetValueOrDefault(sets, sets) is var set && !leftOut.Contains(set) ? set : null })],
             Assumed = [.. made.Assumed, .. standing.Warnings],
             Versions = before.Versions,
         };

@@ -7,7 +7,7 @@ namespace Coulisse.Kitchen.Planning.Risk;
 public static class Rehearsals
 {
     /// <summary>Seconds of each segment, by its number, one figure a log in which both its own gate and the next segment's were reported.</summary>
-    /// <remarks>A segment whose drop was called, and a gate reported after a later one, tell nothing of its length and are left out.</remarks>
+    /// <remarks>A segment whose drop was called, that was left out or whose twin came early, and a gate reported after a later one, tell nothing of its length and are left out.</remarks>
     /// <param name="plan">The plan that was rehearsed.</param>
     /// <param name="logs">Logs; moments need only agree within one log.</param>
     public static ImmutableSortedDictionary<int, ImmutableArray<double>> Seconds(Plan plan, IEnumerable<LiveLog> logs)
@@ -24,8 +24,8 @@ public static class Rehearsals
                 }
             }
 
-            HashSet<string> dropped = [.. log.Events.Where(e => e.Kind == "drop").Select(e => e.Subject)];
-            foreach (int number in plan.RunSheet.Select(s => s.Number).Where(n => !dropped.Contains(n.ToString(CultureInfo.InvariantCulture))))
+            HashSet<string> cut = [.. log.Events.Where(e => e.Kind is "drop" or "skip").Select(e => e.Subject), .. log.Events.Where(e => e.Kind == "early").Select(e => Live.SlotCalls.SegmentOf(plan, e.Subject)?.Number.ToString(CultureInfo.InvariantCulture) ?? "")];
+            foreach (int number in plan.RunSheet.Select(s => s.Number).Where(n => !cut.Contains(n.ToString(CultureInfo.InvariantCulture))))
             {
                 if (gates.TryGetValue(number, out double begun) && gates.TryGetValue(number + 1, out double next) && next > begun)
                 {

@@ -45,6 +45,11 @@ public static class LiveSlot
         ImmutableDictionary<int, KitNeed> kit = SlotKit.Assign(occasion, drafts, seconds, said);
         ImmutableArray<(int Segment, TwinNeed Need)> twins = new TwinDerivation(occasion, crew, drafts, starts, seconds, kit).Derive();
         ImmutableArray<RunSegment> segments = SlotSheet.Write(occasion, crew, drafts, starts, seconds, kit, twins);
+        if (crew.Allergies is { } round && !occasion.Diets.IsEmpty)
+        {
+            said.Add($"{round.Name} goes round to the guests with diets after the welcome, {SlotSheet.RoundSeconds.ToString(CultureInfo.InvariantCulture)} s a seat (common practice, no source).");
+        }
+
         if (chosen.Length > 0)
         {
             said.Add("Seconds of a showing are assumed by the way it is shown (common practice, no source) unless the sheet or card states them; a rehearsal replaces them.");

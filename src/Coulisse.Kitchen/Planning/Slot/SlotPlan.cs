@@ -42,6 +42,9 @@ public sealed record TwinNeed(Twin Twin, string Dish, int StageLine, int NextLin
     /// <summary>True when its food comes on top of what the batch for service takes, although it is made together with it.</summary>
     public bool Beyond { get; init; }
 
+    /// <summary>True for a plate of those plated ahead: ready when they are.</summary>
+    public bool Plated { get; init; }
+
     /// <summary>Component whose food it is, when only a part of the dish; null for all of it.</summary>
     public string? Part { get; init; }
 }

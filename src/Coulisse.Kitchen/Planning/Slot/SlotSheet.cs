@@ -9,6 +9,9 @@ namespace Coulisse.Kitchen.Planning.Slot;
 /// <summary>Writes the run sheet: words, hands, kit, gates, what may be dropped and in which order.</summary>
 internal static class SlotSheet
 {
+    /// <summary>Seconds at the seat of one guest with a diet. Common practice, no source.</summary>
+    public const int RoundSeconds = 20;
+
     public static ImmutableArray<RunSegment> Write(Occasion occasion, SlotCrew crew, ImmutableArray<SegmentDraft> drafts, ImmutableArray<int> starts, ImmutableArray<int> seconds, ImmutableDictionary<int, KitNeed> kit, ImmutableArray<(int Segment, TwinNeed Need)> twins)
     {
         ImmutableDictionary<int, int> rank = DropRanks(drafts, seconds);
@@ -24,7 +27,8 @@ internal static class SlotSheet
                 Seconds = seconds[i],
                 Show = Words(d),
                 Component = string.Join(", ", d.Items.Select(x => x.Name).Distinct()),
-                Who = Hands(occasion, crew, drafts, i, kit, here),
+                Weight = d.Weight,
+                Who = Hands(occasion, crew, drafts, i, seconds, kit, here),
                 Kit = [.. Kit(occasion, d, kit.GetValueOrDefault(i))],
                 Twins = [.. here.Select(t => t.Number)],
                 DroppableSeconds = rank.ContainsKey(i) ? Droppable(d, seconds[i]) : 0,
@@ -83,7 +87,7 @@ internal static class SlotSheet
             : step ? x.Show.StepText : "the finished piece";
     }
 
-    private static ImmutableSortedDictionary<string, string> Hands(Occasion occasion, SlotCrew crew, ImmutableArray<SegmentDraft> drafts, int i, ImmutableDictionary<int, KitNeed> kit, Twin[] here)
+    private static ImmutableSortedDictionary<string, string> Hands(Occasion occasion, SlotCrew crew, ImmutableArray<SegmentDraft> drafts, int i, ImmutableArray<int> seconds, ImmutableDictionary<int, KitNeed> kit, Twin[] here)
     {
         ImmutableSortedDictionary<string, string>.Builder who = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         void Say(string person, string what) => who[person] = who.TryGetValue(person, out string? said) ? said + "; " + what : what;
@@ -95,7 +99,7 @@ internal static class SlotSheet
 
         if (kit.TryGetValue(i, out KitNeed? need))
         {
-            string carrier = occasion.Kit.First(k => k.Code == need.Kit).Place == occasion.SlotPlace ? crew.HandsIn.Name : crew.Washes.Name;
+            string carrier = occasion.Kit.First(k => k.Code == need.Kit).Place == occasion.SlotPlace ? crew.Assistant.Name : crew.Washes.Name;
             Say(carrier, $"into {need.Kit} at {need.Celsius?.ToString("0.#", CultureInfo.InvariantCulture)} °C, timer {need.Minutes.ToString("0", CultureInfo.InvariantCulture)} min");
         }
 
@@ -103,6 +107,11 @@ internal static class SlotSheet
         if (i > 0 && drafts[i - 1].UsesBlender && drafts.Skip(i).Any(d => d.UsesBlender))
         {
             Say(crew.Washes.Name, "wash jug, lid and blade, back before the next time it runs");
+        }
+
+        foreach (string round in Round(occasion, crew, drafts, i, seconds))
+        {
+            Say(crew.Allergies!.Name, round);
         }
 
         // Finishing that must be last ("in the last four minutes") goes on behind while the talk goes on.
@@ -118,6 +127,32 @@ internal static class SlotSheet
         }
 
         return who.ToImmutable();
+    }
+
+    /// <summary>Once the welcome has said who may not eat what, each such guest is asked at their seat; at the close their plates are handed over by name.</summary>
+    private static IEnumerable<string> Round(Occasion occasion, SlotCrew crew, ImmutableArray<SegmentDraft> drafts, int i, ImmutableArray<int> seconds)
+    {
+        int[] seats = [.. occasion.Diets.SelectMany(d => d.Seats).Distinct().Order()];
+        if (crew.Allergies is null || seats.Length == 0 || i == 0 || drafts.Length < 3)
+        {
+            yield break;
+        }
+
+        string named = string.Join(", ", seats.Select(N));
+        int before = seconds.Take(i).Skip(1).Sum();
+        if (i == 1)
+        {
+            yield return "allergy round: ask at seats " + named + " whether it is still so, tell the back before a plate leaves";
+        }
+        else if (i < drafts.Length - 1 && before < seats.Length * RoundSeconds)
+        {
+            yield return "allergy round goes on";
+        }
+
+        if (i == drafts.Length - 1)
+        {
+            yield return "hand over by name: seats " + named;
+        }
     }
 
     private static IEnumerable<(string Text, int FromSecond)> Finishing(Occasion occasion)

@@ -110,7 +110,7 @@ internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, Immutable
                 Replaces = replaces,
                 Afterwards = "on show only, then the bin: it stood out of the cold",
             },
-            plate.Dish.Name, 0, 0, false)));
+            plate.Dish.Name, 0, 0, false) { Plated = true }));
     }
 
     private void Parts(int i, ShowItem plate, int at)

@@ -71,13 +71,20 @@ public static class PlanWriter
         => schedule.Levels.Zip(prep.Problem.Goals, (l, g) => new ObjectiveLevel(g.Name, (l.Value + g.Offset) / g.Scale, l.Bound == long.MinValue ? null : (l.Bound + g.Offset) / g.Scale, g.Unit));
 
     private static ImmutableArray<Twin> Twins(Occasion occasion, SlotPlan slot, PrepWork work, PrepProblem prep, EngineSchedule schedule, Dictionary<int, string> ids)
-        => [.. slot.Twins.Select((need, k) =>
+    {
+        int carry = Array.FindIndex([.. work.Tasks], t => t.SetsOut);
+        return [.. slot.Twins.Select((need, k) =>
         {
             int task = work.TwinTasks[k];
+            int sets = TaskBuilder.InTheBath(need) ? task : carry;
             bool made = task >= 0 && schedule.Starts[task] >= 0;
+            // What no single task makes is ready at the latest when it is carried.
             LocalDateTime ready = made ? prep.Zero.PlusMinutes(schedule.Starts[task] + prep.Minutes(schedule, task)) : need.Twin.ReadyBy;
-            return need.Twin with { MadeBy = made ? ids[task] : null, ReadyBy = ready < occasion.SlotStart.PlusSeconds(need.Twin.CueSecond) ? ready : need.Twin.ReadyBy };
+            LocalDateTime? carried = !made && sets >= 0 && schedule.Starts[sets] >= 0 ? prep.Zero.PlusMinutes(schedule.Starts[sets]) : null;
+            ready = carried < ready ? carried.Value : ready;
+            return need.Twin with { MadeBy = made ? ids[task] : null, SetOutBy = sets >= 0 && schedule.Starts[sets] >= 0 ? ids[sets] : null, ReadyBy = ready < occasion.SlotStart.PlusSeconds(need.Twin.CueSecond) ? ready : need.Twin.ReadyBy };
         })];
+    }
 
     private static Dictionary<int, string> Ids(PrepProblem prep, EngineSchedule schedule, int[] present)
     {

@@ -20,7 +20,11 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
     private const int SpareMinutes = 45;
 
     /// <summary>Kelvin a minute that kit gains and loses. Common practice, no source; a measured rate of the kit replaces them.</summary>
-    private static (double Rise, double Fall) Rates(string type) => type switch { "oven" => (10, 5), "bath" => (1, 0.2), _ => (5, 5) };
+    private static (double Rise, double Fall) Rates(SheetKit kit)
+    {
+        (double rise, double fall) = kit.Type switch { "oven" => (10, 5), "bath" => (1, 0.2), _ => (5.0, 5.0) };
+        return (kit.RisePerMinute ?? rise, kit.FallPerMinute ?? fall);
+    }
 
     /// <summary>Minutes a task has in a schedule: those of the way it is done there.</summary>
     /// <param name="schedule">The schedule.</param>
@@ -40,7 +44,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         resources.AddRange(kit.Groups.Select(g => new Resource(g.Key, g.Capacity)));
         int firstCircuit = resources.Count;
         resources.AddRange(occasion.Circuits.Select(c => new Resource(c.Code, (int)(c.LimitKilowatts * 1000))));
-        List<StateKit> states = [.. kit.Groups.Where(g => Stateful.Contains(g.Type)).Select(g => new StateKit(g.Key, Rates(g.Type).Rise, Rates(g.Type).Fall) { Initial = g.Type == "bath" ? null : 20 })];
+        List<StateKit> states = [.. kit.Groups.Where(g => Stateful.Contains(g.Type)).Select(g => new StateKit(g.Key, Rates(g.Kit[0]).Rise, Rates(g.Kit[0]).Fall) { Initial = g.Type == "bath" ? null : 20 })];
         string[] stateKeys = [.. states.Select(s => s.Name)];
 
         ImmutableArray<Activity>.Builder activities = ImmutableArray.CreateBuilder<Activity>();

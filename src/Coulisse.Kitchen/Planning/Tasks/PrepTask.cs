@@ -91,6 +91,9 @@ public sealed record PrepTask
     /// <summary>True for the small batch a twin is made of.</summary>
     public bool ForStage { get; init; }
 
+    /// <summary>True for the one that puts the twins where they stand in the slot.</summary>
+    public bool SetsOut { get; init; }
+
     /// <summary>Grams in hand; null when not known.</summary>
     public double? Grams { get; init; }
 }

@@ -51,6 +51,7 @@ public static class TaskBuilder
 
         ImmutableArray<int> twins = Twins(occasion, slot, dishes, tasks, links);
         Plating(occasion, tasks, links, cardTasks, assumed);
+        twins = [.. twins.Select((t, k) => t < 0 && slot.Twins[k].Plated ? tasks.FindIndex(x => x.Kind == TaskKind.Plate && x.Dish == slot.Twins[k].Dish) : t)];
         House(occasion, slot, twins, tasks, links, assumed);
         TaskKeys.Name(tasks);
         int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed:", StringComparison.Ordinal));
@@ -100,7 +101,7 @@ public static class TaskBuilder
             foreach (int i in group)
             {
                 made[i] = slot.Twins[i].StageLine > 0 && dishes.Steps.TryGetValue((key, slot.Twins[i].StageLine), out StepTasks.Span at) ? at.Last : weigh;
-                if (slot.Twins[i].Twin.Holds.Contains("in the bath", StringComparison.Ordinal))
+                if (InTheBath(slot.Twins[i]))
                 {
                     // It stands hot until its cue: cooked through, but not for hours.
                     tasks[made[i]] = tasks[made[i]] with { NotBefore = occasion.SlotStart.PlusMinutes(-tasks[made[i]].Minutes - 60), DoneBy = occasion.SlotStart.PlusMinutes(-5) };
@@ -224,15 +225,19 @@ public static class TaskBuilder
             });
         }
 
-        if (slot.Twins.Length > 0)
+        // What stands hot in the bath on the stage is made there and not carried; everything else is made before it is brought.
+        int carried = slot.Twins.Count(t => !InTheBath(t));
+        if (carried > 0)
         {
-            int bring = Push(tasks, new PrepTask { Text = $"bring the {slot.Twins.Length.ToString(CultureInfo.InvariantCulture)} twins to {occasion.SlotPlace}, in order, by number", Kind = TaskKind.Carry, Minutes = 12, MinutesWhy = "assumed (common practice, no source)", People = Math.Min(2, occasion.People.Length), NotBefore = occasion.SlotStart.PlusMinutes(-60), DoneBy = occasion.SlotStart.PlusMinutes(-3) });
-            // What stands hot on the stage until its cue is not carried; everything else is made before it is.
-            foreach (int made in twins.Where((t, k) => t >= 0 && !slot.Twins[k].Twin.Holds.Contains("in the bath", StringComparison.Ordinal)).Distinct())
+            int bring = Push(tasks, new PrepTask { Text = $"bring the {carried.ToString(CultureInfo.InvariantCulture)} twins to {occasion.SlotPlace}, in order, by number", Kind = TaskKind.Carry, SetsOut = true, Minutes = 12, MinutesWhy = "assumed (common practice, no source)", People = Math.Min(2, occasion.People.Length), NotBefore = occasion.SlotStart.PlusMinutes(-60), DoneBy = occasion.SlotStart.PlusMinutes(-3) });
+            foreach (int made in twins.Where((t, k) => t >= 0 && !InTheBath(slot.Twins[k])).Distinct())
             {
                 links.Add(new PrepLink(made, false, bring, false, 0, null, false, "made before it is brought"));
             }
+        }
 
+        if (slot.Twins.Length > 0)
+        {
             Push(tasks, new PrepTask { Text = "run-through against the clock", Kind = TaskKind.House, Minutes = (int)Math.Ceiling(occasion.SlotLength.TotalMinutes * 2), MinutesWhy = "assumed: twice the slot", People = Math.Min(3, occasion.People.Length), DoneBy = occasion.SlotStart.PlusHours(-3), Optional = true });
             assumed.Add("A run-through of twice the slot's length is planned where hands allow (common practice, no source).");
         }
@@ -244,6 +249,9 @@ public static class TaskBuilder
             Push(tasks, new PrepTask { Text = "WASH jug, lid and blade: taken apart, hot water and detergent, rinsed, dried", Kind = TaskKind.Wash, Minutes = 8, MinutesWhy = "assumed (common practice, no source)", People = 1, Kit = [new KitUse("blender", 1)], Optional = true, Cleans = "blender" });
         }
     }
+
+    /// <summary>It stands hot where it was cooked until its cue.</summary>
+    internal static bool InTheBath(TwinNeed need) => need.Twin.Holds.Contains("in the bath", StringComparison.Ordinal);
 
     private static LocalDateTime Ready(Occasion occasion) => occasion.SlotStart.PlusMinutes(-ReadyBefore);
 

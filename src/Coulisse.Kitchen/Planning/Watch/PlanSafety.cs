@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Method;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Safety;
+using Coulisse.Matter.Heat;
 
 namespace Coulisse.Kitchen.Planning.Watch;
 
@@ -27,11 +29,12 @@ public static class PlanSafety
         bool vulnerable = occasion.Diets.Any(d => AtRisk.Any(w => d.Declared.Contains(w, StringComparison.OrdinalIgnoreCase)));
         Plan? plan = outcome as Plan;
         PracticeCode practice = Practice(code);
+        WaterBath? bath = KitFacts.Of(occasion.Kit).Bath;
         ImmutableArray<TimeOut> times = plan is null ? [] : TimesOut.Of(occasion, batches, plan);
         return [.. batches.Select((b, i) =>
         {
             Findings card = SafetyReview.Review(plan is null || i >= occasion.Dishes.Length ? b.Weighed : AsPlanned(b.Weighed, occasion.Dishes[i].Name, plan), code, vulnerable);
-            Finding[] held = i >= occasion.Dishes.Length ? [] : [.. TimeOutRule.Judge(times.Where(t => t.Dish == occasion.Dishes[i].Name), practice)];
+            Finding[] held = plan is null || i >= occasion.Dishes.Length ? [] : [.. TimeOutRule.Judge(times.Where(t => t.Dish == occasion.Dishes[i].Name), practice), .. bath is null ? Enumerable.Empty<Finding>() : BathLoadRule.Judge(b.Weighed, bath, Minutes(occasion.Dishes[i].Name, plan))];
             return held.Length == 0 ? card : card with { All = [.. card.All.Concat(held).OrderByDescending(f => f.Severity).ThenBy(f => f.Line)] };
         })];
     }
@@ -41,11 +44,14 @@ public static class PlanSafety
     // A bath that the plan gives less time than the card is judged by the plan's minutes, bath 1 °C low and piece 10 % thicker included.
     private static WeighedDish AsPlanned(WeighedDish weighed, string dish, Plan plan)
     {
-        Dictionary<int, double> shorter = plan.Tasks.Where(t => t.Dish == dish && t.Kind == TaskKind.Unattended && t.Line > 0 && !TimesOut.IsStage(t)).GroupBy(t => t.Line)
-            .ToDictionary(g => g.Key, g => g.Sum(t => NodaTime.Period.Between(t.Start, t.End, NodaTime.PeriodUnits.Seconds).Seconds / 60.0));
+        Dictionary<int, double> shorter = Minutes(dish, plan);
         Step Judged(Step s) => s.Temperatures.Any(t => t.Of == TemperatureOf.Bath) && shorter.TryGetValue(s.Span.Line, out double minutes) && s.Times.Where(t => t.Kind != TimeKind.Limit && t.Bound != Bound.AtMost).Max(t => t.MinutesMin) > minutes + 0.5
             ? s with { Times = [.. s.Times.Select(t => t.Kind == TimeKind.Limit || t.MinutesMin <= minutes ? t : t with { MinutesMin = minutes, MinutesMax = minutes })] }
             : s;
         return weighed with { Components = [.. weighed.Components.Select(c => c with { Component = c.Component with { Steps = [.. c.Component.Steps.Select(Judged)] } })] };
     }
+
+    // What the plan gives each unattended step, by card line.
+    private static Dictionary<int, double> Minutes(string dish, Plan plan) => plan.Tasks.Where(t => t.Dish == dish && t.Kind == TaskKind.Unattended && t.Line > 0 && !TimesOut.IsStage(t)).GroupBy(t => t.Line)
+        .ToDictionary(g => g.Key, g => g.Sum(t => NodaTime.Period.Between(t.Start, t.End, NodaTime.PeriodUnits.Seconds).Seconds / 60.0));
 }

@@ -74,7 +74,7 @@ public static class TimesOut
     private static IEnumerable<TimeOut> Twins(Occasion occasion, Plan plan, IReadOnlyList<TimeOut> parts)
     {
         LocalDateTime end = plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds);
-        PlannedTask? carry = plan.Tasks.FirstOrDefault(t => t.Kind == TaskKind.Carry && t.Text.Contains("twins", StringComparison.Ordinal));
+        PlannedTask? all = plan.Tasks.FirstOrDefault(t => t.Kind == TaskKind.Carry && t.Text.Contains("twins", StringComparison.Ordinal));
         foreach (Twin twin in plan.Twins.Where(t => t.Holds != "–").Where(t => t.Afterwards.Contains("plate", StringComparison.Ordinal) || t.Afterwards.Contains("back to the cold", StringComparison.Ordinal)))
         {
             if (parts.FirstOrDefault(p => p.Part == twin.Component || p.Dish == twin.Component) is not { } part || twin.Holds.Contains("dry", StringComparison.Ordinal))
@@ -85,6 +85,7 @@ public static class TimesOut
             LocalDateTime cue = plan.SlotStart.PlusSeconds(twin.CueSecond);
             List<OutStretch> s = [.. part.Stretches.Where(x => x.To <= twin.ReadyBy)];
             bool cold = twin.Holds.Contains("°C", StringComparison.Ordinal);
+            PlannedTask? carry = all ?? plan.Tasks.FirstOrDefault(t => t.Kind == TaskKind.Carry && t.Id == twin.SetOutBy);
             if (carry is not null && twin.BroughtBy is not "there")
             {
                 s.Add(new OutStretch(carry.Start, carry.End, "carried to " + twin.Place, false, carry.Id));

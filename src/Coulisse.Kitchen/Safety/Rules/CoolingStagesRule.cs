@@ -24,11 +24,12 @@ internal static class CoolingStagesRule
                 (CoolingStage stage, double? hours, _) = stages.First(s => !s.Kept);
                 string layer = cooled.Thickness is { } t ? FormattableString.Invariant($"{t:0.#} mm") : FormattableString.Invariant($"{cooled.Grams / 1000:0.#} kg, no depth stated, taken as one pot {cooled.Millimetres:0} mm high");
                 string remedy = string.Join("; ", Ways(rule).Where(w => w.Millimetres > 0).Select(w => FormattableString.Invariant($"{w.Way}: layers of at most {w.Millimetres} mm")))
-                    + FormattableString.Invariant($"; or stir it in ice water, {IceBath.Ice(cooled.Grams / 1000, 60, 5):0.#} kg of ice for what it holds from 60 °C and half as much again for pot and air.");
+                    + FormattableString.Invariant($"; or stir it in ice water, {IceBath.Ice(cooled.Grams / 1000, 60, 5):0.#} kg of ice for what it holds from 60 °C and half as much again for pot and air{Melts(cooled, rule)}.");
+                (double least, double most) = cooled.Growth;
                 yield return new Finding(
                     cooled.Thickness is not null && !best ? Severity.Stop : Severity.Warn,
                     "SAF014", c.Component.Name, cooled.Step.Span.Line,
-                    FormattableString.Invariant($"In the {cooled.Way} the middle is not shown to cool in time ({layer})."),
+                    FormattableString.Invariant($"In the {cooled.Way} the middle is not shown to cool in time ({layer}).{(most >= 1 ? FormattableString.Invariant($" Clostridium perfringens might grow {Math.Min(least, 9):0.#} to {Math.Min(most, 9):0.#}{(most > 9 ? " or more" : "")} powers of ten there.") : "")}"),
                     hours is { } h ? FormattableString.Invariant($"{stage.From.Celsius:0} to {stage.To.Celsius:0} °C in {h:0.#} h") : "not within 24 h",
                     FormattableString.Invariant($"{stage.From.Celsius:0} to {stage.To.Celsius:0} °C in {stage.Hours:0.#} h"),
                     hours is { } over ? FormattableString.Invariant($"{over - stage.Hours:0.#} h too slow") : "",
@@ -37,6 +38,10 @@ internal static class CoolingStagesRule
             }
         }
     }
+
+    // the bags' ice in time: tap water at 15 °C, as much as there is food, and 50 W from the room (common practice, no source)
+    private static string Melts(Cooled cooled, CoolingRule rule)
+        => Cooled.Thickest(rule, 100, 1, true) is > 0 and var mm && cooled.Grams > 0 && Cooled.Ice(cooled.Grams, mm, rule) is { } ice ? FormattableString.Invariant($"; the bags of {mm} mm need {ice.Grams / 1000:0.#} kg of ice in {cooled.Grams / 1000:0.#} l of water") : "";
 
     private static IEnumerable<(string Way, int Millimetres)> Ways(CoolingRule rule)
     {

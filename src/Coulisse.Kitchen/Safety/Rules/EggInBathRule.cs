@@ -7,7 +7,7 @@ using NodaTime;
 namespace Coulisse.Kitchen.Safety.Rules;
 
 /// <summary>Unpasteurised egg in a bath: the middle's own history must take Salmonella down by five powers of ten.</summary>
-/// <remarks>The clock of a bath is not the clock of its middle: a short hold at 60 °C in a bag kills next to nothing. Cautious properties, from 5 °C; the organism's set is that of the food (sugar and salt protect it). The remedy is worked out both ways.</remarks>
+/// <remarks>The clock of a bath is not the clock of its middle: a short hold at 60 °C in a bag kills next to nothing. Cautious properties, from 5 °C or a colder stated start, frozen too; the organism's set is that of the food (sugar and salt protect it). The remedy is worked out both ways.</remarks>
 internal static class EggInBathRule
 {
     private const double Logs = 5;
@@ -27,22 +27,25 @@ internal static class EggInBathRule
                 continue;
             }
 
-            double? thickness = null;
+            PieceState piece = new(c);
             foreach (Step s in c.Component.Steps)
             {
-                thickness = s.ThicknessMillimetres ?? thickness;
-                if (Bath(s) is { } bath && Step(c, s, thickness, bath, vulnerable) is { } finding)
+                piece.Enter(s);
+                if (Bath(s) is { } bath && Step(c, s, piece, bath, vulnerable) is { } finding)
                 {
                     yield return finding;
                 }
+
+                piece.Leave(s);
             }
         }
     }
 
-    private static Finding? Step(WeighedComponent c, Step s, double? thickness, double bath, bool vulnerable)
+    private static Finding? Step(WeighedComponent c, Step s, PieceState piece, double bath, bool vulnerable)
     {
         Organism organism = Set(c);
-        (Temperature from, Temperature at) = (Temperature.FromCelsius(Start), Temperature.FromCelsius(bath));
+        double? thickness = piece.Thickness;
+        (Temperature from, Temperature at) = (Temperature.FromCelsius(Math.Clamp(piece.Start, 0, Start)), Temperature.FromCelsius(bath));
         StepTemperature? core = s.Temperatures.Where(t => t.Of == TemperatureOf.Core && t.Bound != Bound.AtMost).MaxBy(t => t.Celsius);
         if (core is not null && (core.Celsius >= 70 || (core.Celsius >= organism.Floor.Celsius && core.HoldMinutes / organism.Hardest.At(Temperature.FromCelsius(Math.Min(core.Celsius, organism.Ceiling.Celsius))) >= Logs)))
         {
@@ -58,7 +61,19 @@ internal static class EggInBathRule
             return new Finding(Severity.Stop, "SAF044", c.Component.Name, s.Span.Line, "It cannot be shown safe: raw egg in a bath, and the card does not say " + (minutes is null ? "how long." : "how thick."), "", limit, "", "Write thickness and minutes into the step, or use pasteurised egg and write it on the line.", organism.Best.Source);
         }
 
-        FlatBag slow = PieceInBath.Of(c, s, from, at).Cautious;
+        PieceInBath properties = PieceInBath.Of(c, s, from, at);
+        FlatBag slow = properties.Cautious;
+        double held = minutes.Value;
+        double thaw = 0;
+        if (piece.Frozen)
+        {
+            // What goes in frozen is thawed first, and nothing dies meanwhile: the clock begins when the ice is gone, from 0 °C.
+            FrozenBag ice = properties.Frozen(piece.Start);
+            (slow, from) = (ice.Thawed, Temperature.FromCelsius(0));
+            thaw = ice.Thaws(Length.FromMillimetres(thick.Value), at)!.Value.TotalMinutes;
+            minutes = Math.Max(0.1, held - thaw);
+        }
+
         double least = Reduced(slow, shell, thick.Value, from, at, minutes.Value, organism.Hardest, organism);
         double usual = Reduced(slow, shell, thick.Value, from, at, minutes.Value, organism.Best, organism);
         if (least >= Logs)
@@ -67,11 +82,11 @@ internal static class EggInBathRule
         }
 
         double? enough = Enough(m => Reduced(slow, shell, thick.Value, from, at, m, organism.Hardest, organism));
-        double? thin = shell ? null : Thinnest(t => Reduced(slow, shell, t, from, at, minutes.Value, organism.Hardest, organism));
-        string change = enough is { } e ? FormattableString.Invariant($"{thick:0.#} mm: {minutes:0.#} min → {Math.Ceiling(e):0} min{(thin is { } t ? FormattableString.Invariant($", or at most {Math.Floor(t * 10) / 10:0.#} mm in {minutes:0.#} min") : "")}. ") : FormattableString.Invariant($"At {bath:0.#} °C no time within a day does it. ");
+        double? thin = shell || piece.Frozen ? null : Thinnest(t => Reduced(slow, shell, t, from, at, minutes.Value, organism.Hardest, organism));
+        string change = enough is { } e ? FormattableString.Invariant($"{thick:0.#} mm: {held:0.#} min → {Math.Ceiling(e + thaw):0} min{(thin is { } t ? FormattableString.Invariant($", or at most {Math.Floor(t * 10) / 10:0.#} mm in {held:0.#} min") : "")}{(thaw > 0 ? FormattableString.Invariant($", or {Math.Ceiling(e):0} min thawed first") : "")}. ") : FormattableString.Invariant($"At {bath:0.#} °C no time within a day does it. ");
         return new Finding(
             usual < Logs || vulnerable ? Severity.Stop : Severity.Warn, "SAF044", c.Component.Name, s.Span.Line,
-            FormattableString.Invariant($"Raw egg: after {minutes:0.#} min at {bath:0.#} °C the middle of {thick:0.#} mm{(shell ? " (an egg in its shell, assumed)" : "")} is at {At(slow, shell, thick.Value, from, at, minutes.Value).Celsius:0.0} °C, too short to kill."),
+            FormattableString.Invariant($"Raw egg: after {held:0.#} min at {bath:0.#} °C the middle of {thick:0.#} mm{(shell ? " (an egg in its shell, assumed)" : "")}{(thaw > 0 ? FormattableString.Invariant($" from frozen (thawed after {Math.Ceiling(thaw):0} min)") : "")} is at {At(slow, shell, thick.Value, from, at, minutes.Value).Celsius:0.0} °C, too short to kill."),
             FormattableString.Invariant($"{least:0.0} to {usual:0.0} log"), limit, FormattableString.Invariant($"{Logs - least:0.0} log short"),
             change + "Or heat it stirred to 68 °C for 3.5 min, 70 °C for 2 min or 72 °C for 1 min, or use pasteurised egg and write it on the line.", organism.Best.Source);
     }

@@ -31,7 +31,7 @@ internal static class RawEggRule
             yield return new Finding(
                 vulnerable ? Severity.Stop : Severity.Warn, "SAF020", c.Component.Name, raw[0].Source.Span.Line, needed is null ? "Raw egg: nothing heats it enough and the line does not say pasteurised." : "Raw egg: the card does not say that it is held at its temperature for long enough.",
                 value, needed is { } n ? FormattableString.Invariant($"{hottest:0.#} °C for {(n >= 1 ? FormattableString.Invariant($"{n:0.#} min") : FormattableString.Invariant($"{n * 60:0} s"))}, or pasteurised") : "63 °C for 3 min or pasteurised", needed is { } m ? FormattableString.Invariant($"{m - (held ?? 0):0.#} min short") : "",
-                "Use pasteurised egg and write it on the line, or heat the mixture, stirred, to 68 °C for 3.5 min, 70 °C for 2 min or 72 °C for 1 min.", "FDA Food Code 3-401.11(A); advice on liquid egg tested on custard creams, Jpn. J. Food Microbiol. 12 (1995) 181");
+                "Use pasteurised egg and write it on the line, or heat the mixture, stirred, to 68 °C for 3.5 min, 70 °C for 2 min or 72 °C for 1 min. Raw it is never for guests at risk.", "FDA Food Code 3-401.11(A); advice on liquid egg tested on custard creams, Jpn. J. Food Microbiol. 12 (1995) 181");
         }
     }
 

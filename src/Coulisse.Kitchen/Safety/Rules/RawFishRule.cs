@@ -17,7 +17,7 @@ internal static class RawFishRule
             WeighedLine? fish = FoodTraits.LinesThat(c, l => FoodTraits.Contains(l, "fish") && l.Food.FoodId is not ("salmon-smoked" or "anchovy" or "fish-sauce") && !FoodTraits.Says(l.Food, "smoked") && !FoodTraits.Says(l.Food, "sauce") && !FoodTraits.Says(l.Food, "farmed") && !FoodTraits.Says(l.Food, "cooked")).FirstOrDefault();
             if (fish is not null && hottest < 60 && !Frozen(c.Component, code))
             {
-                yield return new Finding(vulnerable ? Severity.Stop : Severity.Warn, "SAF021", c.Component.Name, fish.Source.Span.Line, "Raw fish: the card does not say that it was frozen against parasites.", "no freezing stated", FormattableString.Invariant($"{code.FishCelsius:0} °C for {code.FishHours:0} h in all parts"), "", FormattableString.Invariant($"Freeze at {code.FishCelsius:0} °C or colder for {code.FishHours:0} h, counted from when the middle is there, and write it as a step; or buy it so, or farmed on safe feed, and write that on the line. Freezing kills no bacteria."), code.Parasites);
+                yield return new Finding(vulnerable ? Severity.Stop : Severity.Warn, "SAF021", c.Component.Name, fish.Source.Span.Line, "Raw fish: the card does not say that it was frozen against parasites.", "no freezing stated", FormattableString.Invariant($"{code.FishCelsius:0} °C for {code.FishHours:0} h in all parts"), "", FormattableString.Invariant($"Freeze at {code.FishCelsius:0} °C or colder for {code.FishHours:0} h, counted from when the middle is there, and write it as a step; or buy it so, or farmed on safe feed, and write that on the line. Freezing kills no bacteria: never raw for guests at risk."), code.Parasites);
             }
         }
     }

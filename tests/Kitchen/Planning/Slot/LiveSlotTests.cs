@@ -94,6 +94,24 @@ public sealed class LiveSlotTests
     }
 
     [Fact]
+    public void Whose_role_says_so_hands_twins_in_and_goes_round_to_guests_with_diets()
+    {
+        Occasion demo = Occasion() with { Diets = Sheet.Diets };
+        SlotPlan plan = LiveSlot.Decide(demo);
+
+        // The sheet says of Noor that she hands swap-outs in and of Tomasz that the allergy round is his.
+        Assert.All(plan.Twins.Where(t => !t.Twin.Stands), t => Assert.Equal("Noor", t.Twin.BroughtBy));
+        Assert.StartsWith("allergy round: ask at seats 4, 5, 17, 23, 31, 40 ", plan.Segments[1].Who["Tomasz"], StringComparison.Ordinal);
+        Assert.Contains("hand over by name: seats 4, 5, 17, 23, 31, 40", plan.Segments[^1].Who["Tomasz"], StringComparison.Ordinal);
+
+        // No such role, or nobody with a diet: nobody is sent round.
+        foreach (Occasion other in new[] { demo with { Diets = [] }, demo with { People = [.. demo.People.Select(p => p with { Role = p.Role.Replace("allergy", "lost", StringComparison.Ordinal) })] } })
+        {
+            Assert.DoesNotContain(LiveSlot.Decide(other).Segments.SelectMany(s => s.Who.Values), w => w.Contains("allergy", StringComparison.Ordinal) || w.Contains("by name", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
     public void A_row_that_begins_or_finishes_has_the_twin_it_goes_on_from()
     {
         SlotPlan plan = LiveSlot.Decide(Occasion());
