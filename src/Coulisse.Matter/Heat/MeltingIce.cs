@@ -10,7 +10,7 @@ namespace Coulisse.Matter.Heat;
 /// <param name="Water">Water poured on it.</param>
 /// <param name="Tap">Its temperature, 0 to 40 °C.</param>
 /// <param name="Food">Food.</param>
-/// <param name="Gain">What comes in from room and vessel.</param>
+/// <param name="Gain">What comes in from room and vessel while the bath is at 1 °C.</param>
 /// <remarks>
 /// One stirred bath. While there is ice it is at 1 °C (not 0: ice needs a difference to melt by); after that it warms by what comes in. 333.6 kJ/kg to melt, water 4.19, food 3.8 kJ/(kg·K). The food's own course in a bath that changes is the sum of its courses after each small step of the bath (superposition, constant properties), so any <see cref="SolidBody"/> will do.
 /// Check: heat is kept: what the food gave, the room and the tap is in melted ice and warm water. Ice that outlasts the cooling leaves the same course as a bath of 1 °C.
@@ -20,6 +20,7 @@ public sealed record MeltingIce(Mass Ice, Mass Water, Temperature Tap, Mass Food
     private const double OfWater = 4.19;   // kJ/(kg·K), i.e. J/(g·K)
     private const double OfFood = 3.8;
     private const double WithIce = 1;      // °C
+    private const double Room = 25;        // °C: what comes in falls to nothing as the bath nears it
     private const int Steps = 960;
 
     /// <summary>A moment of it.</summary>
@@ -68,7 +69,7 @@ public sealed record MeltingIce(Mass Ice, Mass Water, Temperature Tap, Mass Food
             }
 
             double now = bath + all;
-            heat += (OfFood * Food.Grams * (whole - now)) + (Gain.Watts * step);
+            heat += (OfFood * Food.Grams * (whole - now)) + (Gain.Watts * Math.Max(0, (Room - bath) / (Room - WithIce)) * step);
             whole = now;
             double next = Bath(heat);
             moments.Add(new(k * step / 60, Temperature.FromCelsius(next), Left(heat), Temperature.FromCelsius(bath + middle), Temperature.FromCelsius(now)));

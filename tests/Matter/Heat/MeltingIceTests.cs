@@ -59,6 +59,8 @@ public sealed class MeltingIceTests
             before = core;
         }
 
+        // a bath without ice drifts to the room and not above it
+        Assert.InRange(Ice(0, 200, tap: 20).Follow(Bag(20), C(20), Duration.FromHours(48))[^1].Bath.Celsius, 22, 25);
         Mass needed = MeltingIce.Needed(Ice(0, 50), Bag(25), C(60), C(5), Duration.FromHours(2))!.Value;
         Assert.True(Ice(needed.Grams, 50).Follow(Bag(25), C(60), Duration.FromHours(2))[^1].Core.Celsius <= 5);
         Assert.True(Ice(needed.Grams - 20, 50).Follow(Bag(25), C(60), Duration.FromHours(2))[^1].Core.Celsius > 5);
