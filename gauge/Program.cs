@@ -7,7 +7,7 @@ return (args.Length > 0 ? args[0] : "") switch
 {
     "start" => Coulisse.Gauge.Start.StartGauge.Run(),
     "store" => await Coulisse.Gauge.Store.StoreGauge.RunAsync(rest),
-    "records" => await Coulisse.Gauge.Store.RecordsGauge.RunAsync(),
+    "records" => await Coulisse.Gauge.Store.RecordsGauge.RunAsync(rest),
     "bigstore" => await Coulisse.Gauge.Store.BigStoreGauge.RunAsync(rest),
     "servers" => await Coulisse.Gauge.Store.ServersGauge.RunAsync(rest),
     "planning" => Coulisse.Gauge.Planning.PlanningGauge.Run(rest),
@@ -25,6 +25,6 @@ return (args.Length > 0 ? args[0] : "") switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), records (a hundred thousand), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), foods (the whole assessment of a dish without heat), papers (the whole bundle, a thousand briefs), heat (nearness to the exact series, speed) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), records (ten thousand cards and a hundred thousand records, either store), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), foods (the whole assessment of a dish without heat), papers (the whole bundle, a thousand briefs), heat (nearness to the exact series, speed) …");
     return 2;
 }

@@ -110,6 +110,10 @@ public sealed record CardYield(double Amount, string Unit, string Text, Span Spa
 
     /// <summary>Upper end of a range.</summary>
     public double? AmountMax { get; init; }
+
+    /// <summary>What good runs came to, in <see cref="Unit"/>; then <see cref="Amount"/> is their mean. Null when the card's own word stands.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Measured? Measured { get; init; }
 }
 
 /// <summary>One part of the plate.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Coulisse.Cards;
 
@@ -194,4 +195,16 @@ public sealed record Step
 
     /// <summary>Loss stated, percent ("loses about 7 %").</summary>
     public double? LossPercent { get; init; }
+
+    /// <summary>Water driven off in good runs, g/min in one pan; null when not learnt.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Measured? BoiledOffPerMinute { get; init; }
+
+    /// <summary>Share of what went in that was left after it in good runs, 0 to 1; null when not learnt. Safety never reads it: it judges what the card says.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Measured? LeftShare { get; init; }
+
+    /// <summary>Heat transfer coefficient at the face, fitted to the probe curves of good runs, W/(m²·K); null when not learnt. Safety takes it only where it is below its own.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Measured? SurfaceWatts { get; init; }
 }

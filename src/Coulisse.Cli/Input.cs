@@ -54,6 +54,19 @@ internal static class Input
         }
     }
 
+    /// <summary>A file's bytes; null, with nothing printed, when it is not there or cannot be read.</summary>
+    public static byte[]? Quiet(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? File.ReadAllBytes(path) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>Prints one line to standard error and gives the code back.</summary>
     public static int Fail(int code, string message)
     {

@@ -48,9 +48,9 @@ public static class MadeWith
             all["card " + dish.Dish.Title] = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(TravelJson.Write(dish.Dish))))[..12];
         }
 
-        if (!occasion.Learnt.IsEmpty)
+        if (!occasion.Learnt.IsEmpty || !occasion.LearntCards.IsEmpty)
         {
-            all["learnt"] = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(TravelJson.Write(occasion.Learnt))))[..12];
+            all["learnt"] = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(TravelJson.Write(occasion.Learnt) + TravelJson.Write(occasion.LearntCards))))[..12];
         }
 
         return all.ToImmutable();

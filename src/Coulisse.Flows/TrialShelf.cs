@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Coulisse.Cards;
+using Coulisse.Cards.Reading;
 using Coulisse.Formats.In;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Occasions;
@@ -44,7 +45,8 @@ public sealed class TrialShelf(KitchenStore store)
         }
 
         string title = string.Create(CultureInfo.InvariantCulture, $"Trial of {card.Title}{(trial.Made is { } day ? $", {day:uuuu-MM-dd}" : "")}");
-        return new Parsed<string>.Ok(await store.KeepTrialAsync(id, title, sheet, who, cardId, version, TravelJson.Write(trial with { CardVersion = version }), cancel).ConfigureAwait(false));
+        Trial fitted = CoreCurves.Fitted(trial with { CardVersion = version }, id is null || trial.Cores.IsEmpty ? _ => null : await CurvesAsync(id, cancel).ConfigureAwait(false));
+        return new Parsed<string>.Ok(await store.KeepTrialAsync(id, title, sheet, who, cardId, version, TravelJson.Write(fitted), cancel).ConfigureAwait(false));
     }
 
     /// <summary>Trials of a card, the newest first.</summary>
@@ -63,9 +65,25 @@ public sealed class TrialShelf(KitchenStore store)
         return some.Length == 0 ? null : TrialSummary.Of(some);
     }
 
-    /// <summary>What a plan may learn of a card from its trials of any version; steps that were edited have learnt nothing yet.</summary>
-    public async Task<ImmutableArray<LearntTime>> LearntAsync(Dish dish, string cardId, CancellationToken cancel = default)
-        => TrialSummary.Learn(dish, [.. (await OfAsync(cardId, cancel).ConfigureAwait(false)).Select(t => t.Trial)]);
+    /// <summary>What the next plan may learn of a card: minutes from trials of any version (steps that were edited have learnt nothing yet), figures from trials of the version in use and of those that are the same to make.</summary>
+    /// <param name="dish">The card as it is planned.</param>
+    /// <param name="cardId">Its document.</param>
+    /// <param name="version">Its version.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<(ImmutableArray<LearntTime> Times, LearntCard? Card)> LearntAsync(Dish dish, string cardId, int version, CancellationToken cancel = default)
+    {
+        ImmutableArray<(KeptTrial Kept, Trial Trial)> all = await OfAsync(cardId, cancel).ConfigureAwait(false);
+        List<Trial> same = [];
+        foreach (IGrouping<int, (KeptTrial Kept, Trial Trial)> tried in all.GroupBy(t => t.Kept.CardVersion))
+        {
+            if (tried.Key == version || (await store.VersionAsync(cardId, tried.Key, cancel).ConfigureAwait(false) is { } old && CardReader.Read(new CardText(old.Text, "card")) is Parsed<Dish>.Ok(var then) && TrialLearning.SameMake(dish, then)))
+            {
+                same.AddRange(tried.Select(t => t.Trial with { CardVersion = version }));
+            }
+        }
+
+        return (TrialLearning.Times(dish, [.. all.Select(t => t.Trial)]), TrialLearning.Card(dish, same));
+    }
 
     /// <summary>Puts a photograph beside a trial or record, without its metadata.</summary>
     public async Task<Parsed<string>> PhotographAsync(string id, string name, byte[] bytes, CancellationToken cancel = default)
@@ -80,9 +98,34 @@ public sealed class TrialShelf(KitchenStore store)
     public async Task<Parsed<string>> ProbeAsync(string id, string name, byte[] bytes, CancellationToken cancel = default)
     {
         Parsed<ProbeRun> read = TextBytes.Read(bytes).Match(ProbeFile.Read, problems => new Parsed<ProbeRun>.Failed(problems));
-        return read is Parsed<ProbeRun>.Failed(var wrong)
-            ? new Parsed<string>.Failed(wrong)
-            : await AttachAsync(id, name, "text/csv", bytes, cancel).ConfigureAwait(false);
+        if (read is Parsed<ProbeRun>.Failed(var wrong))
+        {
+            return new Parsed<string>.Failed(wrong);
+        }
+
+        Parsed<string> kept = await AttachAsync(id, name, "text/csv", bytes, cancel).ConfigureAwait(false);
+        // a sheet that names the file is fitted once it is there; its text, and so its version, stays
+        if (kept is Parsed<string>.Ok && await store.TrialAsync(id, cancel).ConfigureAwait(false) is { } trial && TravelJson.Read<Trial>(trial.Json).Cores.Any(c => c.Watts is null) && await store.OpenDocumentAsync(id, cancel).ConfigureAwait(false) is { } sheet)
+        {
+            await KeepAsync(id, trial.CardId, sheet.Text, sheet.Who, cancel).ConfigureAwait(false);
+        }
+
+        return kept;
+    }
+
+    // by name, as the sheet writes it
+    private async Task<Func<string, ProbeRun?>> CurvesAsync(string id, CancellationToken cancel)
+    {
+        Dictionary<string, ProbeRun> runs = new(StringComparer.OrdinalIgnoreCase);
+        foreach (KeptFile file in (await store.FilesAsync(id, cancel).ConfigureAwait(false)).Where(f => f.Type == "text/csv"))
+        {
+            if (await ReadingsAsync(file.Id, cancel).ConfigureAwait(false) is { } run)
+            {
+                runs[file.Name] = run;
+            }
+        }
+
+        return name => runs.GetValueOrDefault(Plain(name));
     }
 
     /// <summary>The readings of a kept probe file; null when it is none.</summary>

@@ -10,7 +10,7 @@ public static class Archive
 {
     /// <summary>Most a text in an archive may hold; the same as the most a card may.</summary>
     private const long MostBytes = 20L * 1024 * 1024;
-    private const int MostEntries = 200_000;
+    private const int MostEntries = 2_000_000;
 
     /// <summary>A document. A trial names its card and version, a record its occasion; both may have files.</summary>
     private sealed record Entry(string Id, string Kind, string Title, IReadOnlyList<EntryVersion> Versions, string? Of = null, int OfVersion = 0, string? Json = null, IReadOnlyList<EntryFile>? Files = null);
@@ -26,7 +26,11 @@ public static class Archive
     public sealed record Import(int Added, int Same, IReadOnlyList<string> Conflicts);
 
     /// <summary>Writes every document with all its versions.</summary>
-    public static async Task ExportAsync(KitchenStore store, Stream zip, CancellationToken cancel = default)
+    /// <param name="store">Whose.</param>
+    /// <param name="zip">Where to.</param>
+    /// <param name="forms">Writes the newest texts as JSON too, with their schemas; null for texts alone.</param>
+    /// <param name="cancel">Gives up.</param>
+    public static async Task ExportAsync(KitchenStore store, Stream zip, ArchiveForms? forms = null, CancellationToken cancel = default)
     {
         using ZipArchive archive = new(zip, ZipArchiveMode.Create, leaveOpen: true);
         List<Entry> index = [];
@@ -53,6 +57,10 @@ public static class Archive
 
         await WriteAsync(archive, "index.json", JsonSerializer.Serialize(new { schema = 1, documents = index }, JsonSerializerOptions.Web), cancel).ConfigureAwait(false);
         await WriteAsync(archive, "control-log.json", JsonSerializer.Serialize(await store.ControlLogAsync(cancel).ConfigureAwait(false), JsonSerializerOptions.Web), cancel).ConfigureAwait(false);
+        if (forms is not null)
+        {
+            await forms.WriteAsync(store, archive, cancel).ConfigureAwait(false);
+        }
     }
 
     /// <summary>Merges an archive into the store. Nothing here is overwritten.</summary>

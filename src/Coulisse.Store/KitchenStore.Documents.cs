@@ -54,8 +54,8 @@ public sealed partial class KitchenStore
         return words.Count == 0
             ? DocumentsAsync(kind, most, cancel)
             : ListAsync(
-                $"SELECT d.id, d.kind, d.title, d.version, d.changed_ms FROM search_text JOIN document d ON d.id = search_text.document_id WHERE {_dialect.SearchWhere} AND d.kitchen = @kitchen AND d.kind = @kind AND d.archived = 0 ORDER BY {_dialect.SearchOrder}, d.id LIMIT @most",
-                Head, cancel, ("q", _dialect.SearchQuery(words)), ("kitchen", _kitchen), ("kind", kind), ("most", most));
+                $"SELECT d.id, d.kind, d.title, d.version, d.changed_ms FROM {_dialect.SearchFrom} JOIN document d ON d.id = search_text.document_id WHERE {_dialect.SearchWhere} AND d.kitchen = @kitchen AND d.kind = @kind AND d.archived = 0 ORDER BY {_dialect.SearchOrder}, d.id LIMIT @most",
+                Head, cancel, ("q", _dialect.SearchQuery(kind, words)), ("kitchen", _kitchen), ("kind", kind), ("most", most));
     }
 
     /// <summary>Takes a document out of the lists; its versions stay.</summary>

@@ -34,6 +34,25 @@ public sealed class TrialCommands : IDisposable
     }
 
     [Fact]
+    public void Three_good_sheets_teach_the_balance_what_a_part_weighs_and_two_do_not()
+    {
+        File.WriteAllText(Path.Combine(_folder, "card.md"), "# Leek dish\n\nServes 10.\n\nOne plate: 60 g beef jus.\n\n## Beef jus\n\nMakes 600 g.\n\n- 2 kg stock\n\n1. Reduce at a steady boil, about 60 min.\n");
+        for (int i = 1; i <= 3; i++)
+        {
+            File.WriteAllText(Path.Combine(_folder, $"t{i}.md"), $"# Trial of Leek dish\n\nGood run.\n\n## Came out\n| Part | In, g | Out, g | Left behind, g |\n|---|---|---|---|\n| Beef jus | 2000 | {540 + (6 * (i - 1))} | 10 |\n");
+        }
+
+        Ran two = Bench.In(_folder, "balance", "card.md", "--guests", "10", "--over", "0", "--trials", "t1.md", "t2.md", "--json");
+        Ran three = Bench.In(_folder, "balance", "card.md", "--guests", "10", "--over", "0", "--trials", "t1.md", "t2.md", "t3.md", "--json");
+        Assert.Equal((600.0, ""), (two.Json.GetProperty("parts")[0].GetProperty("made").GetDouble(), two.Json.GetProperty("parts")[0].GetProperty("learnt").GetString()));
+        // by hand: 600 g wanted, 540 at the least: 1.1111 times the card, which makes 546 · 1.1111 = 606.7 on the mean
+        Assert.Equal(606.667, three.Json.GetProperty("parts")[0].GetProperty("made").GetDouble(), 3);
+        Assert.Equal(600, three.Json.GetProperty("parts")[0].GetProperty("madeLeast").GetDouble(), 3);
+        Assert.Contains("learnt from 3 runs: 546 g, 540 to 552", three.Json.GetProperty("parts")[0].GetProperty("learnt").GetString());
+        Assert.Contains("540 to 552", Bench.In(_folder, "balance", "card.md", "--guests", "10", "--over", "0", "--trials", "t1.md", "t2.md", "t3.md").Out);
+    }
+
+    [Fact]
     public void A_slip_is_named_with_its_line_and_nothing_is_kept()
     {
         File.WriteAllText(Path.Combine(_folder, "trial.md"), "# Trial of Leek soup\n\n## Times\n| Part | Step | Minutes |\n|---|---|---|\n| | Slice | soon |\n");

@@ -18,7 +18,7 @@ public sealed class ArchiveTests : IDisposable
         string id = await Save(a, null, 0, "Leek press", "one");
         await Save(a, id, 1, "Leek press", "two");
         using MemoryStream zip = new();
-        await Archive.ExportAsync(a, zip, Cancel);
+        await Archive.ExportAsync(a, zip, cancel: Cancel);
         zip.Position = 0;
         await using KitchenStore b = await Open("b");
         Archive.Import done = await Archive.ImportAsync(b, zip, "w", Cancel);
@@ -33,7 +33,7 @@ public sealed class ArchiveTests : IDisposable
         await using KitchenStore a = await Open("a");
         string id = await Save(a, null, 0, "Leek press", "theirs");
         using MemoryStream zip = new();
-        await Archive.ExportAsync(a, zip, Cancel);
+        await Archive.ExportAsync(a, zip, cancel: Cancel);
         await Save(a, id, 1, "Leek press", "mine");
         zip.Position = 0;
         Archive.Import done = await Archive.ImportAsync(a, zip, "w", Cancel);
@@ -51,7 +51,7 @@ public sealed class ArchiveTests : IDisposable
         SaveOutcome.Saved occasion = Assert.IsType<SaveOutcome.Saved>(await north.SaveAsync(DocumentKind.Occasion, null, 0, "Lunch", "8 plates", "w", $"read on 2026-11-29; card is {card}; sentence", Cancel));
         string trial = await north.KeepTrialAsync(null, "Trial", "sheet", "w", card, 1, "{}", Cancel);
         using MemoryStream zip = new();
-        await Archive.ExportAsync(north, zip, Cancel);
+        await Archive.ExportAsync(north, zip, cancel: Cancel);
         zip.Position = 0;
         Archive.Import done = await Archive.ImportAsync(south, zip, "w", Cancel);
         Assert.Equal(3, done.Added);

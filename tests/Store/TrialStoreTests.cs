@@ -55,7 +55,7 @@ public abstract partial class StoreTests
         string occasion = Assert.IsType<SaveOutcome.Saved>(await a.SaveAsync(DocumentKind.Occasion, null, 0, "Lunch", "sheet", "w", "", Cancel)).Id;
         string record = await a.KeepRecordAsync(null, "Record", "sheet 2", "w", occasion, "", Cancel);
         using MemoryStream zip = new();
-        await Archive.ExportAsync(a, zip, Cancel);
+        await Archive.ExportAsync(a, zip, cancel: Cancel);
         await using KitchenStore b = await KitchenStore.OpenAsync(Fresh(), TimeProvider.System, cancel: Cancel);
         zip.Position = 0;
         Assert.Equal(4, (await Archive.ImportAsync(b, zip, "w", Cancel)).Added);

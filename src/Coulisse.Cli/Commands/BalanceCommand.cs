@@ -23,8 +23,9 @@ internal static class BalanceCommand
         Option<double> allowed = new("--allowed") { Description = "A part more than this over is named, percent", DefaultValueFactory = _ => 15 };
         Option<string[]> taken = new("--taken") { Description = "Taken for tasting or a trial, \"PART=49\", in grams or pieces as the part is made; may be given again" };
         Option<string[]> scale = new("--scale") { Description = "A scale, \"3 kg x 0.1 g\"; may be given again (default: those of the sheet, else 5 kg × 1 g)" };
+        Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("balance", "Do the parts come out even, and can they be weighed?\nExample: coulisse balance examples/demo/occasion.md\nExample: coulisse balance examples/demo/cards/starter.md --guests 48 --scale \"3 kg x 0.1 g\"") { path, guests, over, allowed, taken, scale, json };
+        Command command = new("balance", "Do the parts come out even, and can they be weighed?\nExample: coulisse balance examples/demo/occasion.md\nExample: coulisse balance examples/demo/cards/starter.md --guests 48 --scale \"3 kg x 0.1 g\"") { path, guests, over, allowed, taken, scale, trials, json };
         command.SetAction(parsed =>
         {
             Dictionary<string, double> off = new(StringComparer.OrdinalIgnoreCase);
@@ -45,12 +46,12 @@ internal static class BalanceCommand
                 return Input.Fail(Exit.Usage, "--scale is \"3 kg x 0.1 g\": what it takes, then its division; --guests is a whole number from 1; --over and --allowed are percentages.");
             }
 
-            return Run(parsed.GetRequiredValue(path), parsed.GetValue(guests), parsed.GetValue(over), parsed.GetValue(allowed), off, [.. scales.OfType<KitchenScale>()], parsed.GetValue(json));
+            return Run(parsed.GetRequiredValue(path), parsed.GetValue(guests), parsed.GetValue(over), parsed.GetValue(allowed), off, [.. scales.OfType<KitchenScale>()], parsed.GetValue(trials) ?? [], parsed.GetValue(json));
         });
         return command;
     }
 
-    private static int Run(string path, int? guests, double over, double allowed, Dictionary<string, double> off, ImmutableArray<KitchenScale> scales, bool json)
+    private static int Run(string path, int? guests, double over, double allowed, Dictionary<string, double> off, ImmutableArray<KitchenScale> scales, string[] trials, bool json)
     {
         if (Input.Bytes(path, out int exit) is not { } bytes)
         {
@@ -59,12 +60,12 @@ internal static class BalanceCommand
 
         if (Encoding.UTF8.GetString(bytes).Split('\n').Any(l => l.Trim().StartsWith("## Dishes", StringComparison.OrdinalIgnoreCase)))
         {
-            return PlanCommand.Load([path], null, out exit) is not { } occasion ? exit : PartBalance.Of(occasion, off, allowed).Match(
+            return PlanCommand.Load([path], null, out exit, trials) is not { } occasion ? exit : PartBalance.Of(occasion, off, allowed).Match(
                 parts => OccasionBatches.Make(occasion).Match(batches => Give(Of(occasion, parts, batches, scales, over), json), problems => Input.Fail(path, problems)),
                 problems => Input.Fail(path, problems));
         }
 
-        return WeighCommand.Read(path, null, weighed => Scaling.Scale(weighed, guests is { } g ? new ScaleTo.Covers(Balance.Covers(g, over)) : new ScaleTo.Factor(1)).Match(
+        return TrialFiles.Read(trials, out exit) is not { } tried ? exit : WeighCommand.Read(path, null, weighed => Scaling.Scale(weighed, guests is { } g ? new ScaleTo.Covers(Balance.Covers(g, over)) : new ScaleTo.Factor(1)).Match(
             batch =>
             {
                 double covers = guests is { } n ? Balance.Covers(n, over) : weighed.Dish.Yields.FirstOrDefault(y => y.Unit is "portions" or "plates" or "covers")?.Amount ?? 1;
@@ -72,7 +73,7 @@ internal static class BalanceCommand
                 string rule = guests is { } k ? string.Create(CultureInfo.InvariantCulture, $"{k} guests and {over:0.#} % over") : "as the card says";
                 return Give(new Found(weighed.Dish.Title, (int)covers, rule, PartBalance.Of(batch, covers, null, off, null, allowed), ScaleCheck.Of(batch, own), LeastBatch.Of(batch, [], own), own), json);
             },
-            problems => Input.Fail(path, problems)));
+            problems => Input.Fail(path, problems)), tried);
     }
 
     private static Found Of(Occasion occasion, ImmutableArray<PartBalance> parts, ImmutableArray<Batch> batches, ImmutableArray<KitchenScale> scales, double over)
@@ -92,7 +93,7 @@ internal static class BalanceCommand
             Input.Json(new
             {
                 schema = "coulisse/balance/1", title = f.Title, covers = f.Covers, rule = f.Rule,
-                parts = f.Parts.Select(p => new { dish = p.Dish, part = p.Row.Component, unit = p.Row.Unit, made = R(p.Row.Made), needed = R(p.Row.Needed), over = R(p.Row.Over), overPercent = R(p.Row.OverPercent), verdict = p.Row.Verdict, factor = Math.Round(p.Row.Factor, 4), rawGrams = R(p.RawGrams), lossPercent = p.LossPercent is { } l ? (double?)R(l) : null, plateWithout = p.Without, taken = p.Taken, twins = p.Twins, remedy = p.Remedy }),
+                parts = f.Parts.Select(p => new { dish = p.Dish, part = p.Row.Component, unit = p.Row.Unit, made = R(p.Row.Made), needed = R(p.Row.Needed), over = R(p.Row.Over), overPercent = R(p.Row.OverPercent), verdict = p.Row.Verdict, factor = Math.Round(p.Row.Factor, 4), learnt = p.Row.Learnt, madeLeast = p.Row.MadeLeast is { } low ? (double?)R(low) : null, madeMost = p.Row.MadeMost is { } high ? (double?)R(high) : null, rawGrams = R(p.RawGrams), lossPercent = p.LossPercent is { } l ? (double?)R(l) : null, plateWithout = p.Without, taken = p.Taken, twins = p.Twins, remedy = p.Remedy }),
                 scales = f.Scales.Select(s => new { capacityGrams = s.CapacityGrams, stepGrams = s.StepGrams, leastGrams = s.LeastGrams }),
                 tooFine = f.Fine.Select(x => new { part = x.Component, food = x.Line.Weighed.Food.Food, grams = R(x.Line.Grams), errorPercent = R(x.ErrorPercent), master = x.Master is null ? null : new { agentGrams = R(x.Master.AgentGrams), carrier = x.Master.Carrier, carrierGrams = R(x.Master.CarrierGrams), takeGrams = R(x.Master.TakeGrams), carrierLeftGrams = R(x.Master.CarrierLeftGrams) } }),
                 least = f.Least.Select(l => new { part = l.Component, grams = R(l.Grams), share = Math.Round(l.Share, 4), because = l.Because }),
@@ -113,6 +114,11 @@ internal static class BalanceCommand
             if (beside.Length > 0)
             {
                 Line($"  {beside}");
+            }
+
+            if (p.Row.MadeLeast is { } low && p.Row.MadeMost is { } high)
+            {
+                Line($"  {low:0.#} to {high:0.#} {p.Units} in good runs, short is judged by the least: {p.Row.Learnt}");
             }
 
             foreach (string twin in p.Twins)

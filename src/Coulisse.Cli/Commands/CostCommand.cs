@@ -13,7 +13,7 @@ namespace Coulisse.Cli.Commands;
 /// <summary>coulisse cost CARD|OCCASION --prices FILE: value of what the recipes use, by line, part, plate and piece.</summary>
 internal static class CostCommand
 {
-    private sealed record Asked(string Path, string Prices, string? Currency, decimal? Target, decimal Unlisted, decimal Tax, bool Json, bool Twins, Need[] Extra);
+    private sealed record Asked(string Path, string Prices, string? Currency, decimal? Target, decimal Unlisted, decimal Tax, bool Json, bool Twins, Need[] Extra, string[] Trials);
 
     /// <summary>A dish as it is costed: how many are made and how many of those are eaten.</summary>
     private sealed record Count(string Title, double Made, double Eaten, string Unit);
@@ -28,8 +28,9 @@ internal static class CostCommand
         Option<decimal> unlisted = new("--unlisted") { Description = "Q factor: what no line states, percent of the listed food" };
         Option<decimal> tax = new("--tax") { Description = "GST or VAT, percent" };
         Option<bool> plain = OrderCommand.WithoutTwinsOption();
+        Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("cost", "What a dish or an occasion costs.\nExample: coulisse cost examples/demo/occasion.md --prices examples/demo/prices.csv --target 28 --tax 10") { path, prices, currency, extra, target, unlisted, tax, plain, json };
+        Command command = new("cost", "What a dish or an occasion costs.\nExample: coulisse cost examples/demo/occasion.md --prices examples/demo/prices.csv --target 28 --tax 10") { path, prices, currency, extra, target, unlisted, tax, plain, trials, json };
         command.SetAction(parsed =>
         {
             if (OrderCommand.Extra(parsed.GetValue(extra) ?? []) is not { } added || parsed.GetValue(target) is <= 0 or > 100 || parsed.GetValue(unlisted) < 0 || parsed.GetValue(tax) < 0)
@@ -37,7 +38,7 @@ internal static class CostCommand
                 return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\"; --target is a percentage above 0, --unlisted and --tax are percentages.");
             }
 
-            return Run(new Asked(parsed.GetRequiredValue(path), parsed.GetRequiredValue(prices), parsed.GetValue(currency), parsed.GetValue(target), parsed.GetValue(unlisted), parsed.GetValue(tax), parsed.GetValue(json), !parsed.GetValue(plain), [.. added]));
+            return Run(new Asked(parsed.GetRequiredValue(path), parsed.GetRequiredValue(prices), parsed.GetValue(currency), parsed.GetValue(target), parsed.GetValue(unlisted), parsed.GetValue(tax), parsed.GetValue(json), !parsed.GetValue(plain), [.. added], parsed.GetValue(trials) ?? []));
         });
         return command;
     }
@@ -51,7 +52,7 @@ internal static class CostCommand
 
         // A sheet has a table of dishes; a card has none.
         return Encoding.UTF8.GetString(bytes).Split('\n').Any(l => l.Trim().StartsWith("## Dishes", StringComparison.OrdinalIgnoreCase))
-            ? PlanCommand.Load([asked.Path], null, out exit) is { } occasion ? OfOccasion(asked, occasion) : exit
+            ? PlanCommand.Load([asked.Path], null, out exit, asked.Trials) is { } occasion ? OfOccasion(asked, occasion) : exit
             : WeighCommand.Read(asked.Path, null, weighed => OfCard(asked, weighed));
     }
 

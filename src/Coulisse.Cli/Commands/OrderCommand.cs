@@ -19,12 +19,13 @@ internal static class OrderCommand
         Option<string[]> extra = ExtraOption();
         OrderTermsOptions terms = new();
         Option<bool> plain = WithoutTwinsOption();
+        Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, plain, json };
+        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, plain, trials, json };
         terms.AddTo(command);
         command.SetAction(parsed =>
         {
-            if (PlanCommand.Load([parsed.GetRequiredValue(sheet)], null, out int exit) is not { } occasion)
+            if (PlanCommand.Load([parsed.GetRequiredValue(sheet)], null, out int exit, parsed.GetValue(trials)) is not { } occasion)
             {
                 return exit;
             }

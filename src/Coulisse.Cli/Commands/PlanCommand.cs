@@ -22,7 +22,7 @@ internal static class PlanCommand
         Option<int> seed = new("--seed") { Description = "Equal seed and effort give equal plans", DefaultValueFactory = _ => 1 };
         PlanEditOptions edits = new();
         PlanStudyOptions study = new();
-        Option<string[]> trials = new("--trials") { Description = "Filled trial sheets; steps tried three times or more take the minutes they really took", AllowMultipleArgumentsPerToken = true };
+        Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
         Command command = new("plan", "Plans prep days, twins and the live slot.\nExample: coulisse plan examples/demo/occasion.md") { what, sentence, seconds, seed, edits.File, edits.Pin, edits.Forbid, edits.Before, study.Why, study.Worth, study.IfThen, study.Frontier, study.Point, study.Robust, study.Buffer, study.Rehearsal, trials, json };
         command.SetAction((parsed, cancel) =>
@@ -34,7 +34,11 @@ internal static class PlanCommand
     }
 
     /// <summary>Loads what was named; prints what is wrong and returns null when it cannot.</summary>
-    public static Occasion? Load(string[] what, string? sentence, out int exit)
+    /// <param name="what">A sheet, or cards with a sentence.</param>
+    /// <param name="sentence">The sentence; null for a sheet.</param>
+    /// <param name="exit">Exit code when it cannot be loaded.</param>
+    /// <param name="trials">Filled trial sheets to learn from.</param>
+    public static Occasion? Load(string[] what, string? sentence, out int exit, string[]? trials = null)
     {
         int code = Exit.Done;
         LocalDate today = LocalDate.FromDateTime(TimeProvider.System.GetLocalNow().Date);
@@ -54,6 +58,12 @@ internal static class PlanCommand
             : what is ["-"] ? OccasionFiles.Build(texts[0].Item2, today, _ => null) : OccasionFiles.Load(what[0], today);
         Occasion? occasion = built.Match<Occasion?>(o => o, p => { code = Input.Fail(sentence is null ? what[0] : "--for", p); return null; });
         exit = code;
+        if (occasion is not null && trials is { Length: > 0 })
+        {
+            occasion = TrialFiles.Learnt(occasion, trials);
+            exit = occasion is null ? Exit.Problems : code;
+        }
+
         return occasion;
     }
 

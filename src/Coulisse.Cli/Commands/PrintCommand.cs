@@ -44,8 +44,9 @@ internal static class PrintCommand
         home.AcceptOnlyFromAmong("au", "nz", "uk", "us", "jp", "metric");
         Option<string?> measures = WeighCommand.Measures();
         OrderTermsOptions terms = new();
+        Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, ifThen, large, home, measures, json };
+        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, ifThen, large, home, measures, trials, json };
         terms.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -70,7 +71,7 @@ internal static class PrintCommand
             Asked asked = new(path, where, choice, parsed.GetRequiredValue(form), parsed.GetValue(code), parsed.GetValue(seconds), parsed.GetValue(stale), parsed.GetValue(json), new(), parsed.GetValue(ifThen));
             if (IsSheet(path))
             {
-                return PlanCommand.Load([path], null, out int exit) is not { } occasion ? exit
+                return PlanCommand.Load([path], null, out int exit, parsed.GetValue(trials)) is not { } occasion ? exit
                     : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish with { HomeMeasures = parsed.GetValue(home), Translations = TranslateCommand.Stored(path, occasion) } }, occasion) : exit;
             }
 

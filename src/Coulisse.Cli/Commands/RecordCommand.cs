@@ -16,8 +16,9 @@ internal static class RecordCommand
     private static Command Sheet()
     {
         Argument<string> occasion = new("OCCASION") { Description = "Occasion sheet" };
-        Command command = new("sheet", "Prints a sheet to fill in, with what is planned.\nExample: coulisse record sheet examples/demo/occasion.md > record.md") { occasion };
-        command.SetAction(parsed => PlanCommand.Load([parsed.GetRequiredValue(occasion)], null, out int exit) is { } o
+        Option<string[]> trials = TrialFiles.Option();
+        Command command = new("sheet", "Prints a sheet to fill in, with what is planned.\nExample: coulisse record sheet examples/demo/occasion.md > record.md") { occasion, trials };
+        command.SetAction(parsed => PlanCommand.Load([parsed.GetRequiredValue(occasion)], null, out int exit, parsed.GetValue(trials)) is { } o
             ? OccasionBatches.Make(o).Match(
                 batches =>
                 {

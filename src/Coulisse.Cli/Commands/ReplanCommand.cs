@@ -17,15 +17,16 @@ internal static class ReplanCommand
         Option<string?> plan = new("--plan") { Description = "The plan that was followed, as plan --json printed it (unless the state holds it under \"plan\")" };
         Option<double> seconds = new("--seconds") { Description = "Time to look for fewer changes", DefaultValueFactory = _ => 2 };
         Option<int> seed = new("--seed") { Description = "Equal seed and effort give equal plans", DefaultValueFactory = _ => 1 };
+        Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("replan", "Makes the plan again from where things stand, with as few changes as it can.\nExample: coulisse replan examples/demo/occasion.md --plan plan.json --state now.json") { what, state, plan, seconds, seed, json };
-        command.SetAction((parsed, cancel) => Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetRequiredValue(state), parsed.GetValue(plan), new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), parsed.GetValue(json), cancel)));
+        Command command = new("replan", "Makes the plan again from where things stand, with as few changes as it can.\nExample: coulisse replan examples/demo/occasion.md --plan plan.json --state now.json") { what, state, plan, seconds, seed, trials, json };
+        command.SetAction((parsed, cancel) => Task.FromResult(Run(parsed.GetRequiredValue(what), parsed.GetRequiredValue(state), parsed.GetValue(plan), new PlanOptions(parsed.GetValue(seconds), parsed.GetValue(seed)), parsed.GetValue(trials) ?? [], parsed.GetValue(json), cancel)));
         return command;
     }
 
-    private static int Run(string what, string stateFile, string? planFile, PlanOptions options, bool json, CancellationToken cancel)
+    private static int Run(string what, string stateFile, string? planFile, PlanOptions options, string[] trials, bool json, CancellationToken cancel)
     {
-        if (PlanCommand.Load([what], null, out int exit) is not { } occasion || Input.Bytes(stateFile, out exit) is not { } state)
+        if (PlanCommand.Load([what], null, out int exit, trials) is not { } occasion || Input.Bytes(stateFile, out exit) is not { } state)
         {
             return exit;
         }

@@ -4,6 +4,7 @@ using System.Text;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Trials;
 
 namespace Coulisse.Cli.Commands;
 
@@ -28,10 +29,14 @@ internal static class WeighCommand
     }
 
     /// <summary>Reads and weighs a card, then goes on; prints what is wrong and gives the exit code when it cannot.</summary>
-    internal static int Read(string path, string? measures, Func<WeighedDish, int> then) => Input.Bytes(path, out int exit) is not { } bytes
+    /// <param name="path">Card.</param>
+    /// <param name="measures">Size system; null lets the card decide.</param>
+    /// <param name="then">What is done with it.</param>
+    /// <param name="trials">Trials whose lessons are laid over the card; null for none.</param>
+    internal static int Read(string path, string? measures, Func<WeighedDish, int> then, List<Trial>? trials = null) => Input.Bytes(path, out int exit) is not { } bytes
         ? exit
         : CardReader.Read(new CardText(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), path)).Match(
-            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? Sound(path, Weighing.Weigh(dish with { Foods = foods }, measures), then) : failed,
+            dish => OwnFoodsFile.Beside(path, out int failed) is { } foods ? Sound(path, Weighing.Weigh(TrialFiles.Onto(dish with { Foods = foods }, trials ?? []), measures), then) : failed,
             problems => Input.Fail(path, problems));
 
     // A circle of components, a weight of nothing, shares above the whole: nothing may be built on them, so no command goes on.

@@ -15,6 +15,10 @@ public static class TableFile
     private const long MostBytes = 200_000_000;
     private const int MostRows = 200_000;
 
+    // A sheet may claim to be 16,384 columns wide and a million rows long with two cells in it, and every empty cell of it would be handed out: width is looked at first, cells are counted.
+    private const int MostColumns = 256;
+    private const long MostCells = 2_000_000;
+
     /// <summary>The text of a table.</summary>
     /// <param name="bytes">The file.</param>
     public static Parsed<string> Text(byte[] bytes)
@@ -33,10 +37,17 @@ public static class TableFile
                 {
                     return Refused();
                 }
+
+                if (zip.Entries.Where(e => e.FullName.StartsWith("xl/worksheets/", StringComparison.OrdinalIgnoreCase) && e.FullName.EndsWith(".xml", StringComparison.OrdinalIgnoreCase)).Any(TooWide))
+                {
+                    return TooLarge();
+                }
             }
 
             using MemoryStream stream = new(bytes);
-            return new Parsed<string>.Ok(Lines(MiniExcel.Query(stream, useHeaderRow: false, excelType: ExcelType.XLSX).Cast<IDictionary<string, object?>>().Take(MostRows)));
+            return Lines(MiniExcel.Query(stream, useHeaderRow: false, excelType: ExcelType.XLSX).Cast<IDictionary<string, object?>>().Take(MostRows)) is { } lines
+                ? new Parsed<string>.Ok(lines)
+                : TooLarge();
         }
         catch (Exception e) when (e is InvalidDataException or XmlException or IOException or FormatException or InvalidOperationException or KeyNotFoundException or ArgumentException or NullReferenceException or NotSupportedException)
         {
@@ -44,14 +55,42 @@ public static class TableFile
         }
     }
 
+    private static Parsed<string>.Failed TooLarge() => new([new Problem("PRI007", 0, "The workbook claims more than 256 columns or two million cells.", "Delete the empty rows and columns, or save it as CSV.")]);
+
+    private static bool TooWide(ZipArchiveEntry sheet)
+    {
+        using Stream stream = sheet.Open();
+        using XmlReader xml = XmlReader.Create(stream, new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+        while (xml.Read())
+        {
+            if (xml.NodeType == XmlNodeType.Element && (xml.LocalName == "dimension" ? xml.GetAttribute("ref") : xml.LocalName == "c" ? xml.GetAttribute("r") : null) is { } at && at.Split(':').Any(c => Column(c) > MostColumns))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // "AB12" is column 28
+    private static int Column(string cell) => cell.TakeWhile(char.IsAsciiLetter).Take(4).Aggregate(0, (n, c) => (n * 26) + char.ToUpperInvariant(c) - 'A' + 1);
+
     private static Parsed<string>.Failed Refused() => new([new Problem("PRI007", 0, "This is no workbook that can be read.", "Save it as XLSX or as CSV.")]);
 
-    private static string Lines(IEnumerable<IDictionary<string, object?>> rows)
+    // null when there are more cells than any list has
+    private static string? Lines(IEnumerable<IDictionary<string, object?>> rows)
     {
         StringBuilder b = new();
+        long seen = 0;
         bool begun = false;
         foreach (IDictionary<string, object?> row in rows)
         {
+            seen += row.Count;
+            if (seen > MostCells)
+            {
+                return null;
+            }
+
             string[] cells = [.. row.Values.Select(Cell)];
 
             // the heads are the first row with three cells or more: above it stand titles

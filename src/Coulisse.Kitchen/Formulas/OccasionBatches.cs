@@ -16,7 +16,7 @@ public static class OccasionBatches
         ImmutableArray<Problem>.Builder problems = ImmutableArray.CreateBuilder<Problem>();
         foreach (OccasionDish dish in occasion.Dishes)
         {
-            Dish only = Only(occasion, dish);
+            Dish only = LearntCard.Onto(Only(occasion, dish), occasion.LearntCards);
             Scaling.Scale(Weighing.Weigh(only, measures), Target(only, dish)).Match<int>(
                 batch => { batches.Add(batch); return 0; },
                 found => { problems.AddRange(found.Select(p => p with { Message = $"{dish.Name}: {p.Message}" })); return 0; });

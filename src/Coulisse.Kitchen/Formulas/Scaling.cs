@@ -57,7 +57,8 @@ public static class Scaling
             foreach (CardYield makes in component.Makes.Where(m => m.Amount > 0))
             {
                 double? per = makes.Unit == "g" ? part.Grams : makes.Unit == "pieces" ? part.Pieces : null;
-                needed = per is { } p ? Math.Max(needed, covers * p / makes.Amount) : needed;
+                // by the leanest of the good runs, where it was learnt: on the mean every other day would run short
+                needed = per is { } p ? Math.Max(needed, covers * p / (makes.Measured is { Least: > 0 and var least } ? least : makes.Amount)) : needed;
             }
         }
 

@@ -77,10 +77,18 @@ public static class ScaledTimes
         // What is not known well enough to fold still weighs what the card says at the end.
         // What went as alcohol alone is no end weight.
         double end = s.EndGrams ?? (stage.After.Water < stage.Before.Water - 0.5 ? stage.After.Grams : 0);
+        // Where the card gives no end weight, what was left in good runs stands for it: the mean for the best case, the driest of them for the cautious.
+        bool learnt = end <= 0 && s.LeftShare is { Mean: > 0 and < 1, Least: > 0 };
+        end = learnt ? s.LeftShare!.Mean * stage.Before.Grams : end;
+        double driest = learnt ? s.LeftShare!.Least * stage.Before.Grams : end;
         if (does.Any(Reducing.Contains) && end > 0 && end < stage.Before.Grams)
         {
-            (double best, double? slow) = ScaledDurations.Reduced(written, new Reduction(grams, Mass.FromGrams(end)), factor, kit.Ring, kit.Rings);
-            return By(best, slow, string.Create(CultureInfo.InvariantCulture, $"pan: {(stage.Before.Grams - end) * factor:0} g to boil off with the ring's power"));
+            (double, double)? rate = s.BoiledOffPerMinute is { } m ? (m.Mean, m.Least) : null;
+            double best = ScaledDurations.Reduced(written, new Reduction(grams, Mass.FromGrams(end)), factor, kit.Ring, kit.Rings, rate).Best;
+            double? slow = ScaledDurations.Reduced(written, new Reduction(grams, Mass.FromGrams(driest)), factor, kit.Ring, kit.Rings, rate).Cautious;
+            string by = s.BoiledOffPerMinute is { } pace ? $"a pan's own pace ({pace.Words(" g/min")}) and, if that is slower, the ring's power" : "the ring's power";
+            string left = learnt ? $"; left of what went in {s.LeftShare!.Words("")}" : "";
+            return By(best, slow, string.Create(CultureInfo.InvariantCulture, $"pan: {(stage.Before.Grams - end) * factor:0} g to boil off with {by}{left}"));
         }
 
         if (does.Any(Reducing.Contains))

@@ -29,7 +29,7 @@ public sealed record PartBalance(string Dish, BalanceRow Row, double RawGrams, d
     public string Remedy => Row.Verdict switch
     {
         BalanceVerdict.Even => "",
-        BalanceVerdict.Short => string.Create(CultureInfo.InvariantCulture, $"make {Row.Factor:0.###} times as much: {Row.Needed - Row.Made:0.#} {Units} more"),
+        BalanceVerdict.Short => string.Create(CultureInfo.InvariantCulture, $"make {Row.Factor:0.###} times as much: {Row.Needed - (Row.MadeLeast ?? Row.Made):0.#} {Units} more"),
         _ => string.Create(CultureInfo.InvariantCulture, $"{Row.Factor:0.###} times as much is enough: {Row.Over:0.#} {Units} less"),
     };
 
@@ -61,7 +61,7 @@ public sealed record PartBalance(string Dish, BalanceRow Row, double RawGrams, d
         {
             BatchComponent c = batch.Components.First(x => x.Weighed.Component.Name.Equals(row.Component, StringComparison.OrdinalIgnoreCase));
             double off = taken?.FirstOrDefault(t => Meant(t.Key, row.Component)).Value ?? 0;
-            return new PartBalance(batch.Weighed.Dish.Title, Balance.Row(row.Component, row.Unit, row.Made, row.Needed + off, allowedOverPercent), c.Grams, GramsMade(batch, c),
+            return new PartBalance(batch.Weighed.Dish.Title, Balance.Row(row.Component, row.Unit, row.Made, row.Needed + off, allowedOverPercent, row.MadeLeast) with { MadeMost = row.MadeMost, Learnt = row.Learnt }, c.Grams, GramsMade(batch, c),
                 without?.GetValueOrDefault(row.Component) ?? 0, off, [.. twins?[row.Component] ?? []]);
         })];
     }

@@ -61,6 +61,9 @@ public sealed record Occasion
 
     /// <summary>How long steps took in trials of the cards; empty when none were kept.</summary>
     public ImmutableArray<LearntTime> Learnt { get; init; } = [];
+
+    /// <summary>What standardised cards of it came to in good runs; empty when none is.</summary>
+    public ImmutableArray<LearntCard> LearntCards { get; init; } = [];
 }
 
 /// <summary>A dish of the occasion with its card.</summary>

@@ -29,6 +29,15 @@ public sealed record BalanceRow(string Component, string Unit, double Made, doub
     /// <summary>Made less needed; below 0 it is short.</summary>
     public double Over => Made - Needed;
 
+    /// <summary>The least it made in good runs, at this amount; null when the card's word is all there is. Short is judged on it.</summary>
+    public double? MadeLeast { get; init; }
+
+    /// <summary>The most it made in good runs, at this amount; null as above.</summary>
+    public double? MadeMost { get; init; }
+
+    /// <summary>Where the figure was learnt, in words; empty when the card says it.</summary>
+    public string Learnt { get; init; } = "";
+
     /// <summary>Over in percent of the need.</summary>
     public double OverPercent => Needed > 0 ? Over / Needed * 100 : 0;
 }
@@ -60,7 +69,11 @@ public static class Balance
 
             double each = (makes.Unit == "g" ? part.Grams : part.Pieces)!.Value;
             double plates = covers - (without is not null && without.TryGetValue(component.Weighed.Component.Name, out int less) ? less : 0);
-            rows.Add(Row(component.Weighed.Component.Name, makes.Unit, makes.Amount * component.Factor, plates * each, allowedOverPercent));
+            rows.Add(Row(component.Weighed.Component.Name, makes.Unit, makes.Amount * component.Factor, plates * each, allowedOverPercent, makes.Measured?.Least * component.Factor) with
+            {
+                MadeMost = makes.Measured?.Most * component.Factor,
+                Learnt = makes.Measured is null ? "" : makes.Text,
+            });
         }
 
         return rows.ToImmutable();
@@ -72,9 +85,11 @@ public static class Balance
     /// <param name="made">What is left after losses, 0 or more.</param>
     /// <param name="needed">What the plates take, 0 or more.</param>
     /// <param name="allowedOverPercent">More than this is called over.</param>
-    public static BalanceRow Row(string component, string unit, double made, double needed, double allowedOverPercent = 15)
+    /// <param name="least">The least it made in good runs; null when not learnt. It decides whether it is short, and by how much.</param>
+    public static BalanceRow Row(string component, string unit, double made, double needed, double allowedOverPercent = 15, double? least = null)
     {
-        BalanceVerdict verdict = made < needed - 1e-9 ? BalanceVerdict.Short : needed > 0 && (made - needed) / needed * 100 > allowedOverPercent ? BalanceVerdict.Over : BalanceVerdict.Even;
-        return new(component, unit, made, needed, verdict, verdict == BalanceVerdict.Even || made <= 0 ? 1 : needed / made);
+        double sure = least ?? made;
+        BalanceVerdict verdict = sure < needed - 1e-9 ? BalanceVerdict.Short : needed > 0 && (made - needed) / needed * 100 > allowedOverPercent ? BalanceVerdict.Over : BalanceVerdict.Even;
+        return new(component, unit, made, needed, verdict, verdict == BalanceVerdict.Even || sure <= 0 ? 1 : needed / sure) { MadeLeast = least };
     }
 }

@@ -20,8 +20,8 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
 {
     private const double Wettest = 0.9 * 1050;   // kg of water in a cubic metre of a food that is not known: hardly any solid food holds more
     private const double Slowest = 0.995e-7;   // m²/s
-    private const string Surface = "h 95 W/(m²·K) for a bagged food in a stirred bath: Baldwin, Int. J. Gastronomy and Food Science 1 (2012) 15-30";
-    private static readonly HeatTransferCoefficient H = HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(95);
+    private const double Stirred = 95;         // W/(m²·K)
+    private const string Published = "h 95 W/(m²·K) for a bagged food in a stirred bath: Baldwin, Int. J. Gastronomy and Food Science 1 (2012) 15-30";
     private static readonly string[] Blending = ["blend", "blend_hot", "stick_blend", "homogenise", "emulsify", "whisk_ribbon", "mix", "mix_batter", "sieve_fine"];
 
     /// <summary>Heat of all its water's ice, J/m³: none of it taken as bound.</summary>
@@ -33,11 +33,12 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
     /// <summary>For the component as weighed, before and in one of its steps.</summary>
     public static PieceInBath Of(WeighedComponent component, Step step, Temperature start, Temperature bath)
     {
+        (HeatTransferCoefficient h, string surface) = Face(step);
         Mixture mixture = Mixing.Of(component);
         if (Mixing.Parts(mixture) is not { } parts)
         {
             string which = mixture.Unknown.IsEmpty ? "no weights are given" : $"not held: {string.Join(", ", mixture.Unknown.Take(3))}";
-            return new PieceInBath(new FlatBag(Slowest, 0.4, H), $"Properties assumed slow, 0.995e-7 m²/s and 0.4 W/(m·K), since the composition is not known ({which}); {Surface}");
+            return new PieceInBath(new FlatBag(Slowest, 0.4, h), $"Properties assumed slow, 0.995e-7 m²/s and 0.4 W/(m·K), since the composition is not known ({which}); {surface}");
         }
 
         Temperature middle = Temperature.FromCelsius(Math.Max(0, (start.Celsius + bath.Celsius) / 2));
@@ -51,10 +52,18 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
         (alpha, k) = capped ? (FlatBag.Cautious.Diffusivity, FlatBag.Cautious.Conductivity) : (alpha, k);
         string taken = capped ? "the emulsion figure, slower than half way between" : smooth ? "half way between" : "the slower of 0.995e-7 and the lower of";
         return new PieceInBath(
-            new FlatBag(alpha, k, H),
-            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {Surface}"))
+            new FlatBag(alpha, k, h),
+            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {surface}"))
         {
             Latent = parts.Water * ThermalProperties.Of(parts, Temperature.FromCelsius(20)).Density.GramsPerMillilitre * 1000 * ThermalProperties.Fusion * 1000,
         };
     }
+
+    // What the kitchen's own curves show may make the case harder, never easier: a bath that stirred well on three days may stand still on the fourth.
+    private static (HeatTransferCoefficient H, string Why) Face(Step step) => step.Temperatures.Any(t => t.Of == TemperatureOf.Bath) ? step.SurfaceWatts switch
+    {
+        { Runs: >= Measured.LeastRuns, Least: > 0 and < Stirred } m => (HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(m.Least), string.Create(CultureInfo.InvariantCulture, $"h {m.Least:0.#} W/(m²·K), the least of the bath's own probe curves ({m.Words(" W/(m²·K)")}); below the {Published}")),
+        { Runs: >= Measured.LeastRuns } m => (HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(Stirred), $"{Published} (the bath's own probe curves, {m.Words(" W/(m²·K)")}, are not taken here: no trial loosens this bound)"),
+        _ => (HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(Stirred), Published),
+    } : (HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(Stirred), Published);
 }

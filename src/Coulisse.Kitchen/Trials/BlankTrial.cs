@@ -42,8 +42,32 @@ public static class BlankTrial
             b.Append(CultureInfo.InvariantCulture, $"| {Cell(c.Component.Name.Length > 0 ? c.Component.Name : dish.Dish.Title)} | | | |\n");
         }
 
+        Core(b, dish.Dish);
         b.Append(CultureInfo.InvariantCulture, $"\n## Tasting\n| Taster | {string.Join(" | ", Tasting.Scales)} |\n|---|{string.Concat(Enumerable.Repeat("---|", Tasting.Scales.Length))}\n| | {string.Join(" | ", Tasting.Scales.Select(_ => ""))} |\n\n## Notes\n");
         return b.ToString();
+    }
+
+    // Only where something lies in a bath: a probe's file there tells how fast heat goes in.
+    private static void Core(StringBuilder b, Dish dish)
+    {
+        List<string> rows = [];
+        foreach (Component c in dish.Components)
+        {
+            double? thick = null;
+            foreach (Step step in c.Steps)
+            {
+                thick = step.ThicknessMillimetres ?? thick;
+                if (step.Operation != "fill_bath" && step.Temperatures.FirstOrDefault(t => t.Of == TemperatureOf.Bath && t.Bound == Bound.At) is { } bath && step.Times.Any(t => t.MinutesMin >= 10))
+                {
+                    rows.Add(string.Create(CultureInfo.InvariantCulture, $"| {Cell(c.Name)} | {Cell(step.Text)} | | {(thick is null ? "" : "slab")} | {thick:0.#} | {bath.Celsius:0.#} | |\n"));
+                }
+            }
+        }
+
+        if (rows.Count > 0)
+        {
+            b.Append("\n## Core\n| Part | Step | File | Shape | Size, mm | Medium, °C | h, W/(m²·K) |\n|---|---|---|---|---|---|---|\n").AppendJoin("", rows);
+        }
     }
 
     private static string Cell(string text) => text.ReplaceLineEndings(" ").Replace('|', '/').Trim();

@@ -33,6 +33,9 @@ public sealed record Trial
     /// <summary>What came out.</summary>
     public ImmutableArray<TrialYield> Yields { get; init; } = [];
 
+    /// <summary>Curves of the middle of a piece, and what they say of its bath.</summary>
+    public ImmutableArray<TrialCore> Cores { get; init; } = [];
+
     /// <summary>What tasters said.</summary>
     public ImmutableArray<Tasting> Tastings { get; init; } = [];
 
@@ -61,6 +64,30 @@ public sealed record TrialTime(string Part, string Step, double Minutes, int Lin
 /// <param name="LeftGrams">What stayed in bowls, pans and on the board; null when not weighed.</param>
 /// <param name="Line">Line of the sheet.</param>
 public sealed record TrialYield(string Part, double? InGrams, double OutGrams, double? LeftGrams, int Line);
+
+/// <summary>A probe's curve in the middle of a piece, and the heat transfer coefficient that lays a prediction over it.</summary>
+/// <param name="Part">Component it stands in; empty when the card has one.</param>
+/// <param name="Step">Words of the step.</param>
+/// <param name="File">The probe's file beside the trial; empty when h is written in.</param>
+/// <param name="Shape">slab, cylinder, sphere or brick.</param>
+/// <param name="Millimetres">Full sizes in the order of the shape.</param>
+/// <param name="Medium">Bath, °C, or the channel of the file that measured it.</param>
+/// <param name="Watts">h, W/(m²·K): written in, or fitted to the file; null while there is neither.</param>
+/// <param name="Line">Line of the sheet.</param>
+public sealed record TrialCore(string Part, string Step, string File, string Shape, ImmutableArray<double> Millimetres, string Medium, double? Watts, int Line)
+{
+    /// <summary>Lowest h that fits nearly as well, W/(m²·K); null when the curve does not bound it or h was written in.</summary>
+    public double? WattsLeast { get; init; }
+
+    /// <summary>Highest such h, W/(m²·K).</summary>
+    public double? WattsMost { get; init; }
+
+    /// <summary>How far the fit lies off, K, root mean square; null when h was written in.</summary>
+    public double? Misfit { get; init; }
+
+    /// <summary>Why nothing was fitted, in words; empty when it was.</summary>
+    public string Why { get; init; } = "";
+}
 
 /// <summary>One taster's marks, 1 (not as wanted) to 5 (as wanted), by scale.</summary>
 /// <param name="Taster">Who tasted.</param>

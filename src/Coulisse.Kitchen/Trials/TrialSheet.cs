@@ -31,6 +31,7 @@ public static partial class TrialSheet
             Weights = [.. sheet.Under("Weighed").Select(r => (Row: r, Grams: r.Figure("Weighed", Grams, c => Figures(r, "Weighed", c)), Card: r.Figure("Card", Grams, c => Figures(r, "Card", c)))).Where(r => r.Grams is not null).Select(r => new TrialWeight(r.Row.Cell("What"), r.Card, r.Grams!.Value, r.Row.Line))],
             Times = [.. sheet.Under("Times").Select(r => (Row: r, Minutes: r.Figure("Minutes", Minutes, c => Figures(r, "Minutes", c)))).Where(r => r.Minutes is not null).Select(r => new TrialTime(r.Row.Cell("Part"), r.Row.Cell("Step"), r.Minutes!.Value, r.Row.Line))],
             Yields = [.. sheet.Under("Came out").Select(r => (Row: r, In: r.Figure("In", Grams, c => Figures(r, "In", c)), Out: r.Figure("Out", Grams, c => Figures(r, "Out", c)), Left: r.Figure("Left", Grams, c => Figures(r, "Left", c)))).Where(r => r.Out is not null).Select(r => new TrialYield(r.Row.Cell("Part"), r.In, r.Out!.Value, r.Left, r.Row.Line))],
+            Cores = [.. sheet.Under("Core").Where(r => r.Cell("File").Length > 0 || r.Cell("h").Length > 0).Select(r => Core(r, problems, cell => Figures(r, "h", cell)))],
             Tastings = [.. sheet.Under("Tasting").Where(r => r.Cell("Taster").Length > 0).Select(r => Tasted(r, problems))],
             Notes = string.Join('\n', sheet.Lines.Where(l => l.Heading.Equals("Notes", StringComparison.OrdinalIgnoreCase)).Select(l => l.Text)),
         };
@@ -82,6 +83,26 @@ public static partial class TrialSheet
     {
         problems.Add(problem);
         return trial;
+    }
+
+    private static TrialCore Core(SheetRow row, List<Problem> problems, Action<string> fails)
+    {
+        double? watts = row.Figure("h", ["W/(m²·K)", "W/m²K"], fails);
+        if (watts is { } h && h is not (>= 3 and <= 3000))
+        {
+            problems.Add(new Problem("TRI009", row.Line, string.Create(CultureInfo.InvariantCulture, $"h of {h:0.#} W/(m²·K) is outside 3 to 3000."), "Still air gives about 5, a stirred bath about 100; leave it empty and name the probe's file to have it fitted."));
+        }
+
+        string[] sizes = row.Cell("Size").Replace("mm", "", StringComparison.OrdinalIgnoreCase).Split(['x', '×', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        double?[] mm = [.. sizes.Select(x => double.TryParse(x.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double d) && d is >= 1 and <= 1000 ? d : (double?)null)];
+        string shape = row.Cell("Shape").ToLowerInvariant();
+        bool fits = watts is null;
+        if (fits && (mm.Contains(null) || mm.Length != shape switch { "slab" or "sphere" => 1, "cylinder" => 2, "brick" => 3, _ => -1 }))
+        {
+            problems.Add(new Problem("TRI010", row.Line, $"“{row.Cell("Shape")}” of “{row.Cell("Size")}” is no piece that can be laid over a curve.", "Write slab or sphere with one size in millimetres, cylinder with diameter × length, brick with three; or write h itself."));
+        }
+
+        return new TrialCore(row.Cell("Part"), row.Cell("Step"), row.Cell("File"), shape, [.. mm.OfType<double>()], row.Cell("Medium").Replace("°C", "", StringComparison.Ordinal).Trim(), watts, row.Line);
     }
 
     private static Tasting Tasted(SheetRow row, List<Problem> problems)

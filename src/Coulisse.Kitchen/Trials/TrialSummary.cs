@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Coulisse.Cards;
-using Coulisse.Kitchen.Occasions;
 
 namespace Coulisse.Kitchen.Trials;
 
@@ -60,18 +58,12 @@ public sealed record TrialSummary
         figures.AddRange(trials.SelectMany(t => t.Times).GroupBy(t => (t.Part, t.Step)).Select(g => Repeated.Of((g.Key.Part.Length > 0 ? g.Key.Part + ": " : "") + g.Key.Step, "min", [.. g.Select(t => t.Minutes)])));
         figures.AddRange(trials.SelectMany(t => t.Yields.Select(y => (y.Part, Grams: y.OutGrams / t.Factor))).GroupBy(y => y.Part).Select(g => Repeated.Of(g.Key + " came out", "g", [.. g.Select(y => y.Grams)])));
         figures.AddRange(trials.SelectMany(t => t.Yields).Where(y => y.InGrams > 0).GroupBy(y => y.Part).Select(g => Repeated.Of(g.Key + " yield", "%", [.. g.Select(y => 100 * y.OutGrams / y.InGrams!.Value)])));
+        figures.AddRange(trials.SelectMany(t => t.Cores).Where(c => c.Watts > 0).GroupBy(c => (c.Part, c.Step)).Select(g => Repeated.Of((g.Key.Part.Length > 0 ? g.Key.Part + ": " : "") + "h, " + g.Key.Step, "W/(m²·K)", [.. g.Select(c => c.Watts!.Value)])));
         figures.AddRange(Tasting.Scales.Select(s => (Scale: s, Marks: trials.SelectMany(t => t.Tastings).Where(t => t.Marks.ContainsKey(s)).Select(t => (double)t.Marks[s]).ToArray())).Where(m => m.Marks.Length > 0).Select(m => Repeated.Of(m.Scale, "of 5", m.Marks)));
         Trial[] good = [.. trials.Where(t => t.Good == true)];
         (bool standardised, string why) = Judge(trials, good);
         return new TrialSummary { Trials = trials.Count, Good = good.Length, Standardised = standardised, Why = why, Figures = [.. figures] };
     }
-
-    /// <summary>What a plan may learn: minutes by step, brought to the card's amount; steps that the card no longer has are left out.</summary>
-    /// <param name="dish">The card as it is now.</param>
-    /// <param name="trials">Trials of any version of it.</param>
-    public static ImmutableArray<LearntTime> Learn(Dish dish, IReadOnlyList<Trial> trials)
-        => [.. dish.Components.SelectMany(c => c.Steps.Select(s => (Component: c, Step: s))).Select(s => new LearntTime(s.Step.Anchor.Component, s.Step.Anchor.Fingerprint,
-            [.. trials.SelectMany(t => t.Times.Where(m => m.Minutes > 0 && Same(m.Part, s.Component.Name) && Same(m.Step, s.Step.Text)).Select(m => m.Minutes / t.Factor))])).Where(l => !l.Minutes.IsEmpty)];
 
     private static (bool, string) Judge(IReadOnlyList<Trial> trials, Trial[] good)
     {
@@ -99,8 +91,4 @@ public sealed record TrialSummary
             ? (false, "A good run says nothing of what came out; weigh it.")
             : (true, string.Create(CultureInfo.InvariantCulture, $"{good.Length} good runs with the same yield."));
     }
-
-    private static bool Same(string a, string b) => string.Equals(Plain(a), Plain(b), StringComparison.Ordinal);
-
-    private static string Plain(string text) => string.Concat(text.ReplaceLineEndings(" ").Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }

@@ -22,7 +22,8 @@ public static class ScaledDurations
     /// <param name="factor">How many times as much.</param>
     /// <param name="ring">Power of one ring.</param>
     /// <param name="rings">Rings, 1 and up.</param>
-    public static (double Best, double? Cautious) Reduced(double written, Reduction boiledOff, double factor, PanOnBurner ring, int rings)
+    /// <param name="measured">Grams a minute that one pan of this kitchen drove off in good runs, mean and least; null when not learnt. The cautious figure never falls below that of the ring's power.</param>
+    public static (double Best, double? Cautious) Reduced(double written, Reduction boiledOff, double factor, PanOnBurner ring, int rings, (double Mean, double Least)? measured = null)
     {
         ArgumentNullException.ThrowIfNull(boiledOff);
         ArgumentNullException.ThrowIfNull(ring);
@@ -32,6 +33,13 @@ public static class ScaledDurations
         // The card's own simmer is the fastest it was shown to go; more fire than that is available only up to the ring's power.
         double best = Math.Max(written * Math.Min(1, factor), heat / (Kilowatts(ring.Most) * used) / 60);
         double? cautious = ring.Least.Watts > 0 ? Math.Max(written, heat / (Kilowatts(ring.Least) * used) / 60) : null;
+        if (measured is { Mean: > 0, Least: > 0 } rate)
+        {
+            double water = boiledOff.Water.Grams * factor;
+            best = Math.Max(written * Math.Min(1, factor), water / (rate.Mean * used));
+            cautious = Math.Max(cautious ?? written, water / (rate.Least * used));
+        }
+
         return (best, cautious);
     }
 

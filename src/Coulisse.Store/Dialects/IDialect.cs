@@ -32,14 +32,17 @@ internal interface IDialect : IAsyncDisposable
     /// <summary>Takes the lock under which only one process migrates; released when the connection closes or the transaction ends.</summary>
     Task LockForMigrationAsync(DbConnection connection, DbTransaction transaction, CancellationToken cancel);
 
+    /// <summary>FROM clause of a search: the search table with its index.</summary>
+    string SearchFrom { get; }
+
     /// <summary>WHERE clause that finds the words in <c>@q</c> in the search table, best first in <see cref="SearchOrder"/>.</summary>
     string SearchWhere { get; }
 
     /// <summary>ORDER BY of a search.</summary>
     string SearchOrder { get; }
 
-    /// <summary>Turns folded words into the database's query text, each word as a beginning.</summary>
-    string SearchQuery(IReadOnlyList<string> foldedWords);
+    /// <summary>Turns folded words into the database's query text, each word as a beginning, among documents of one kind.</summary>
+    string SearchQuery(string kind, IReadOnlyList<string> foldedWords);
 
     /// <summary>True when the error means that another writer was there first and a retry may succeed.</summary>
     bool IsBusy(DbException e);

@@ -16,7 +16,9 @@ internal sealed class PostgresDialect(string connectionString) : IDialect
 
     public string MetaExists => "SELECT COUNT(*) FROM information_schema.tables WHERE table_schema = current_schema() AND table_name = 'meta'";
 
-    public string SearchWhere => "words @@ to_tsquery('simple', @q)";
+    public string SearchFrom => "search_text";
+
+    public string SearchWhere => "words @@ (CAST('''' || ':' || @kind || '''' AS tsquery) && to_tsquery('simple', @q))";
 
     public string SearchOrder => "ts_rank(words, to_tsquery('simple', @q)) DESC";
 
@@ -75,7 +77,8 @@ internal sealed class PostgresDialect(string connectionString) : IDialect
         await command.ExecuteNonQueryAsync(cancel).ConfigureAwait(false);
     }
 
-    public string SearchQuery(IReadOnlyList<string> foldedWords)
+    // the kind stands in the clause itself: the parser of words would take its colon off
+    public string SearchQuery(string kind, IReadOnlyList<string> foldedWords)
         => string.Join(" & ", foldedWords.Select(w => "'" + w.Replace("'", "''", StringComparison.Ordinal).Replace("\\", "", StringComparison.Ordinal) + "':*"));
 
     public bool IsBusy(DbException e) => e is PostgresException { SqlState: "40001" or "40P01" };

@@ -22,9 +22,11 @@ internal sealed class SqliteDialect(string path) : IDialect
 
     public string MetaExists => "SELECT COUNT(*) FROM sqlite_master WHERE name = 'meta'";
 
-    public string SearchWhere => "search_text MATCH @q";
+    public string SearchFrom => "search_words JOIN search_text ON search_text.row = search_words.rowid";
 
-    public string SearchOrder => "bm25(search_text, 0.0, 0.0, 10.0, 1.0)";
+    public string SearchWhere => "search_words MATCH @q";
+
+    public string SearchOrder => "bm25(search_words, 0.0, 10.0, 1.0)";
 
     public async Task<DbConnection> OpenAsync(CancellationToken cancel)
     {
@@ -76,8 +78,8 @@ internal sealed class SqliteDialect(string path) : IDialect
         await command.ExecuteNonQueryAsync(cancel).ConfigureAwait(false);
     }
 
-    public string SearchQuery(IReadOnlyList<string> foldedWords)
-        => string.Join(" ", foldedWords.Select(w => "\"" + w.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"*"));
+    public string SearchQuery(string kind, IReadOnlyList<string> foldedWords)
+        => $"kind : \"{kind}\" AND {{title body}} : ({string.Join(" AND ", foldedWords.Select(w => "\"" + w.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"*"))})";
 
     public bool IsBusy(DbException e) => e is SqliteException { SqliteErrorCode: 5 or 6 };
 

@@ -4,7 +4,7 @@ namespace Coulisse.Store.Migrations;
 internal static class Numbered
 {
     /// <summary>The newest form this program knows.</summary>
-    public const int Newest = 3;
+    public const int Newest = 4;
 
     /// <summary>What both databases share of migration 1: cards, occasions, plans, runs, trials, the control log.</summary>
     public static readonly string[] First =

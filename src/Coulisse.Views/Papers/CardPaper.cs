@@ -105,7 +105,7 @@ public static class CardPaper
         Component part = c.Weighed.Component;
         yield return new HeadingBlock(1, Name(c, batch));
         List<Fact> facts = [];
-        facts.AddRange(part.Makes.Select(m => new Fact("Makes, as written", m.Text)));
+        facts.AddRange(part.Makes.Select(m => new Fact(m.Measured is null ? "Makes, as written" : "Makes", m.Text)));
         facts.AddRange(part.Keeps.Select(k => new Fact("Keeps", k.Text)));
         facts.AddRange(part.Vessels.Select(v => new Fact("In", v.Text)));
         if (facts.Count > 0)

@@ -222,11 +222,20 @@ public sealed record RemarkView(string Kind, string What)
     };
 
     /// <summary>A part that does not come out even for the plates.</summary>
-    public static RemarkView From(PartBalance p, CultureInfo culture) => new("remark", string.Create(culture, $"{p.Row.Made:#,0.#} {p.Units} made, the plates take {p.Row.Needed:#,0.#}: {Math.Abs(p.Row.Over):#,0.#} {p.Units} {(p.Row.Verdict == BalanceVerdict.Short ? "short" : "over")} ({Math.Abs(p.Row.OverPercent):0.0}\u202F%)."))
+    public static RemarkView From(PartBalance p, CultureInfo culture)
     {
-        Word = p.Row.Verdict == BalanceVerdict.Short ? "Short" : "Over",
-        Remedy = char.ToUpperInvariant(p.Remedy[0]) + p.Remedy[1..] + ".",
-    };
+        bool lacks = p.Row.Verdict == BalanceVerdict.Short;
+
+        // what was learnt has a spread: short is judged by the leanest run, and said so
+        double made = lacks ? p.Row.MadeLeast ?? p.Row.Made : p.Row.Made;
+        double off = Math.Abs(made - p.Row.Needed);
+        string learnt = p.Row.Learnt.Length > 0 ? " Made: " + p.Row.Learnt + "." : "";
+        return new("remark", string.Create(culture, $"{made:#,0.#} {p.Units} made{(lacks && p.Row.MadeLeast is not null ? " by the leanest run" : "")}, the plates take {p.Row.Needed:#,0.#}: {off:#,0.#} {p.Units} {(lacks ? "short" : "over")} ({(p.Row.Needed > 0 ? off / p.Row.Needed * 100 : 0):0.0}\u202F%).{learnt}"))
+        {
+            Word = lacks ? "Short" : "Over",
+            Remedy = char.ToUpperInvariant(p.Remedy[0]) + p.Remedy[1..] + ".",
+        };
+    }
 
     /// <summary>A question of the reader.</summary>
     public static RemarkView From(Doubt d, bool waits) => new("question", d.Question)

@@ -93,7 +93,7 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
                 if (CardReader.Read(new CardText(texts[pair[0]], pair[0])) is Parsed<Dish>.Ok(var dish))
                 {
                     shown.AddRange(await marks.RowsAsync(card.Id, dish, cancel));
-                    learnt.AddRange(madeWith is null ? await new TrialShelf(store).LearntAsync(dish, card.Id, cancel) : []);
+                    learnt.AddRange(madeWith is null ? (await new TrialShelf(store).LearntAsync(dish, card.Id, made, cancel)).Times : []);
                 }
             }
         }

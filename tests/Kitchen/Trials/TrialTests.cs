@@ -116,26 +116,26 @@ public sealed class TrialTests
     {
         Trial[] two = [Read(Sheet(10)), Read(Sheet(14))];
         Step slice = Dish.Components.SelectMany(c => c.Steps).First();
-        Assert.Null(LearntTime.Of(TrialSummary.Learn(Dish, two), slice));
-        LearntTime learnt = LearntTime.Of(TrialSummary.Learn(Dish, [.. two, Read(Sheet(12))]), slice)!;
+        Assert.Null(LearntTime.Of(TrialLearning.Times(Dish, two), slice));
+        LearntTime learnt = LearntTime.Of(TrialLearning.Times(Dish, [.. two, Read(Sheet(12))]), slice)!;
         Assert.Equal(12, learnt.Median);
         Assert.Contains("3 trials", learnt.Why);
         Dish edited = ((Parsed<Dish>.Ok)CardReader.Read(new CardText(Card.Replace("Slice the leeks.", "Slice the leeks very thin.", StringComparison.Ordinal), "card.md"))).Value;
-        Assert.Null(LearntTime.Of(TrialSummary.Learn(Dish, [.. two, Read(Sheet(12))]), edited.Components.SelectMany(c => c.Steps).First()));
+        Assert.Null(LearntTime.Of(TrialLearning.Times(Dish, [.. two, Read(Sheet(12))]), edited.Components.SelectMany(c => c.Steps).First()));
     }
 
     [Fact]
     public void A_trial_of_twice_the_card_counts_half_its_minutes()
     {
         Trial twice = Read(Sheet(20).Replace("1 times the card", "2 times the card", StringComparison.Ordinal));
-        Assert.Equal([10.0], Assert.Single(TrialSummary.Learn(Dish, [twice])).Minutes);
+        Assert.Equal([10.0], Assert.Single(TrialLearning.Times(Dish, [twice])).Minutes);
     }
 
     [Fact]
     public void The_spread_of_a_task_is_what_trials_took_and_a_task_that_runs_by_itself_is_never_drawn_shorter_than_planned()
     {
         Step slice = Dish.Components.SelectMany(c => c.Steps).First();
-        Occasion occasion = Some() with { Learnt = TrialSummary.Learn(Dish, [Read(Sheet(10)), Read(Sheet(12)), Read(Sheet(18))]) };
+        Occasion occasion = Some() with { Learnt = TrialLearning.Times(Dish, [Read(Sheet(10)), Read(Sheet(12)), Read(Sheet(18))]) };
         LocalDateTime ten = new(2026, 3, 7, 10, 0);
         PlannedTask work = new() { Id = "a", Text = "slice", Kind = TaskKind.Work, Start = ten, End = ten.PlusMinutes(24), Dish = "Leek soup", Line = slice.Span.Line };
         Plan plan = new() { Title = "t", SlotStart = ten.PlusHours(4), SlotLength = Duration.FromMinutes(10), Tasks = [work, work with { Id = "b", Kind = TaskKind.Unattended }] };

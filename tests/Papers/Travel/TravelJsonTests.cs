@@ -6,6 +6,7 @@ using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Safety;
+using Coulisse.Kitchen.Trials;
 using Coulisse.Tests;
 using NodaTime;
 
@@ -63,6 +64,8 @@ public sealed class TravelJsonTests
     [InlineData("occasion-sheet")]
     [InlineData("plan")]
     [InlineData("live-log")]
+    [InlineData("trial")]
+    [InlineData("production-record")]
     public void The_published_schema_is_the_form_that_travels(string name)
     {
         string now = (name switch
@@ -73,6 +76,8 @@ public sealed class TravelJsonTests
             "findings" => TravelJson.SchemaOf<ImmutableArray<Finding>>(),
             "occasion-sheet" => TravelJson.SchemaOf<OccasionSheet>(),
             "plan" => TravelJson.SchemaOf<Plan>(),
+            "trial" => TravelJson.SchemaOf<Trial>(),
+            "production-record" => TravelJson.SchemaOf<ProductionRecord>(),
             _ => TravelJson.SchemaOf<LiveLog>(),
         }).ReplaceLineEndings("\n") + "\n";
         string path = Path.Combine(SharedData.Repository, "docs", "schemas", name + ".json");
