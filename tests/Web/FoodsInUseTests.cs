@@ -80,7 +80,7 @@ public sealed class FoodsInUseTests
     public async Task A_change_is_tried_before_it_is_written()
     {
         await using BenchServer bench = await BenchServer.StartAsync();
-        string id = await KeepAsync(bench, "# Sorbet\n\n- 500 g raspberry puree\n- 150 g caster sugar\n- 250 g water\n- 3 g fine sea salt\n\n1. Blend and churn.\n");
+        string id = await KeepAsync(bench, "# Sorbet\n\n- 500 g raspberries\n- 150 g caster sugar\n- 250 g water\n- 3 g fine sea salt\n\n1. Blend and churn.\n");
 
         string asked = await PageAsync(bench, $"/cards/{id}/try");
         Assert.Contains("Exchange a food", asked);

@@ -77,9 +77,10 @@ public sealed record MadeDish(double MixedGrams, double Grams, Composition Compo
             }
 
             string name = component.Component.Name.Length > 0 ? component.Component.Name + ", " : "";
-            if (mixed.Composition is null || stages[^1].Composition is null)
+            StageMixture? unsure = stages.FirstOrDefault(s => s.Notes.Contains(StageMixtures.SeveralLists));
+            if (mixed.Composition is null || stages[^1].Composition is null || unsure is not null)
             {
-                StageMixture lost = stages.First(s => s.Composition is null);
+                StageMixture lost = stages.FirstOrDefault(s => s.Composition is null) ?? unsure!;
                 asMixed.Add(string.Create(CultureInfo.InvariantCulture, $"{name}line {lost.Step.Span.Line}: {string.Join("; ", lost.Notes)}; taken as mixed"));
                 continue;
             }

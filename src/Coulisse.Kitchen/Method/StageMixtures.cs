@@ -33,6 +33,8 @@ public sealed record StageMixture(Step Step, double Grams, Composition? Composit
 /// <summary>The mixture after each step of a method that changes it: water driven off or taken up, liquid drained, fat skimmed, oil taken up, trimmings gone, alcohol gone, a sugar stage reached.</summary>
 public static class StageMixtures
 {
+    internal const string SeveralLists = "all its lists taken as put together; the weight may be of one of them";
+
     /// <summary>Stages of a component, those that change nothing left out.</summary>
     /// <param name="component">The component.</param>
     /// <param name="mixed">The same as mixed.</param>
@@ -45,6 +47,8 @@ public static class StageMixtures
         Mixture start = Mixing.Of(component, mixed);
         MethodRun run = MethodFold.Run(component, unstated, start);
         ImmutableArray<KeptInCooking?> kept = KeptInCooking.AfterSteps(component with { Lines = [.. component.Lines.Where(l => l.Food.FromComponent is null)] });
+        // A part with several lists is folded as if all of them were put together at once; a weight may be of one of them, so it is no fault of the card.
+        bool several = component.Lines.Select(l => l.Source.Group).Distinct().Count() > 1;
         bool ranged = run.Stages.Any(s => s.Unstated is not null);
         MethodRun least = ranged ? MethodFold.Run(component, unstated! with { End = LossEnd.Least }, start) : run;
         MethodRun most = ranged ? MethodFold.Run(component, unstated! with { End = LossEnd.Most }, start) : run;
@@ -69,9 +73,9 @@ public static class StageMixtures
             string? cooked = Cooked(kept[i], i == 0 ? null : kept[i - 1]);
             if (Math.Abs(moved) > 1e-9 || !stage.Losses.IsEmpty || !sugar.IsEmpty || !bake.IsEmpty || cooked is not null)
             {
-                stages.Add(new StageMixture(stage.Step, stage.After.Grams, now is null ? null : Left(now, mixed, kept[i], trimmed, skimmed), [.. stage.Losses, .. new[] { bounds, cooked }.OfType<string>(), .. sugar, .. bake])
+                stages.Add(new StageMixture(stage.Step, stage.After.Grams, now is null ? null : Left(now, mixed, kept[i], trimmed, skimmed), [.. stage.Losses, .. new[] { bounds, several && stage.Change.Kind != StepChangeKind.None && stage.Unstated is null ? SeveralLists : null, cooked }.OfType<string>(), .. sugar, .. bake])
                 {
-                    GramsRange = (Math.Min(most.Stages[i].After.Grams, stage.After.Grams), Math.Max(least.Stages[i].After.Grams, stage.After.Grams)), Kept = kept[i], Moves = Math.Abs(moved) > 1e-9, Fault = MethodFold.Fault(stage),
+                    GramsRange = (Math.Min(most.Stages[i].After.Grams, stage.After.Grams), Math.Max(least.Stages[i].After.Grams, stage.After.Grams)), Kept = kept[i], Moves = Math.Abs(moved) > 1e-9, Fault = several ? null : MethodFold.Fault(stage),
                 });
             }
         }

@@ -66,8 +66,8 @@ public sealed record Blend(double Grams, Composition Composition, ImmutableDicti
             return sum / total;
         }
 
-        // Fibre that is not held stays inside the carbohydrate by difference, so the sum goes on; who states fibre must look.
-        _ = Sum("fibre", c => c.Fibre ?? (c.Carbohydrate == 0 ? 0 : null), c => c.Carbohydrate);
+        // Fibre that is not held stays inside the carbohydrate by difference, at most what sugars and starch leave of it, so the sum goes on; who states fibre must look.
+        _ = Sum("fibre", c => c.Fibre ?? (c.Carbohydrate == 0 ? 0 : null), c => Math.Max(0, (c.Carbohydrate ?? 100) - (c.Sugars ?? 0) - (c.Starch ?? 0)));
         double? protein = Sum("protein", c => c.Protein);
         double? eu = Sum("protein", c => c.ProteinEu);
         Composition mixed = new()

@@ -105,6 +105,16 @@ public sealed class MadePanelTests
     }
 
     [Fact]
+    public void A_weight_that_may_be_of_one_of_several_lists_is_no_fault_and_is_not_built_on()
+    {
+        // 500 g of juice boiled to 100 g beside 500 g of sugar: of both lists together that would take more water than there is.
+        NutritionPanel panel = Panel("# Jelly\n\n## Jelly\n\nThe reduction:\n\n- 500 g apple juice\n\nThe sugar:\n\n- 500 g caster sugar\n\n1. Boil and reduce the juice until it weighs about 100 g.\n2. Stir in the sugar.\n");
+        Assert.Equal("as mixed", panel.Basis);
+        Assert.NotEmpty(panel.Rows);
+        Assert.Contains(panel.Missing, m => m.Contains("the weight may be of one of them", StringComparison.Ordinal) && m.Contains("taken as mixed", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_stays_in_a_sieve_is_not_guessed()
     {
         NutritionPanel panel = Panel("# Stock\n\n- 500 g carrot\n- 1000 g water\n\n1. Simmer 60 min.\n2. Strain; it weighs 900 g.\n");
