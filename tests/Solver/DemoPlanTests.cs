@@ -92,6 +92,19 @@ public sealed class DemoPlanTests
     }
 
     [Fact]
+    public void What_must_be_cold_within_ninety_minutes_of_the_bath_is_out_of_the_chiller_by_then()
+    {
+        Plan plan = Planned(Sheet);
+        PlannedTask[] cooled = [.. plan.Tasks.Where(t => t.Kind == TaskKind.Unattended && t.Text.Contains("Blast chill to 8 °C or less within 90 min of leaving the bath", StringComparison.Ordinal))];
+        Assert.NotEmpty(cooled);
+        Assert.All(cooled, chill =>
+        {
+            PlannedTask bath = plan.Tasks.Where(t => t.Kind == TaskKind.Unattended && t.Component == chill.Component && t.Kit.Contains("SB") && t.End <= chill.Start).MaxBy(t => t.End)!;
+            Assert.InRange(Period.Between(bath.End, chill.End, PeriodUnits.Minutes).Minutes, 1, 90);
+        });
+    }
+
+    [Fact]
     public void With_nobody_there_on_the_day_the_conflict_is_named()
     {
         OccasionSheet friday = Sheet with { People = [.. Sheet.People.Select(p => p with { Hours = [.. p.Hours.Where(h => h.Start.Date != new LocalDate(2026, 10, 10) || h.Start.TimeOfDay > new LocalTime(13, 0))] })] };

@@ -239,7 +239,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             return;
         }
 
-        double most = (limit.MinutesMax ?? limit.MinutesMin ?? 0) / (fromHeat || step.Temperatures.Any(t => t.Bound == Bound.AtMost) ? 2 : 1);
+        double most = (limit.MinutesMax ?? limit.MinutesMin ?? 0) * (fromHeat || step.Temperatures.Any(t => t.Bound == Bound.AtMost) ? 1 - StepTasks.CoolingShare : 1);
         if (most >= 5)
         {
             links.Add(new PrepLink(from.Last, false, span.First, false, 0, (int)most, false, "the card's limit: " + limit.Words));

@@ -22,6 +22,9 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
     /// <summary>Minutes heated kit may stand empty before it is wanted. Common practice, no source.</summary>
     public const int HeatStands = 20;
 
+    /// <summary>Share of a limit to be cold by that the cooling itself gets; the rest is for getting the food there. Common practice, no source.</summary>
+    public const double CoolingShare = 0.5;
+
     /// <summary>First and last task of a step.</summary>
     /// <param name="First">Starts the step.</param>
     /// <param name="Last">Ends it.</param>
@@ -89,6 +92,8 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
         {
             string? on = heats ? (step.Operation == "fill_bath" ? "bath" : "oven") : On(step, run, kit);
             double minutes = (run.MinutesMin ?? run.MinutesMax ?? 0) * run.Repeats;
+            // Cold within 90 min of the heat: in the chiller by half of them, cold by the other half, or the limit is missed.
+            minutes *= run.Kind == TimeKind.Limit && on is "chiller" ? CoolingShare : 1;
             if (on is null or "fridge" && step.HandsMinutes >= minutes && run.Kind != TimeKind.Limit)
             {
                 // "Stir over ice, about 15 min (hands 25 min)": the wait lies inside the work.
@@ -106,14 +111,14 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
             }
 
             // More of it than the card's: what the kit's physics adds falls on the longest run of the step.
-            (double Minutes, string Why)? grown = heats || run != longest ? null : physical.Of(step, vessels);
+            (double Minutes, string Why)? grown = heats || run != longest || run.Kind == TimeKind.Limit ? null : physical.Of(step, vessels);
             minutes = grown is { } g ? Math.Max(minutes, g.Minutes - runs.Where(r => r != longest).Sum(r => (r.MinutesMin ?? r.MinutesMax ?? 0) * r.Repeats)) : minutes;
             PrepTask running = named with
             {
                 Text = step.Text,
                 Kind = heats ? TaskKind.Preheat : TaskKind.Unattended,
                 Minutes = Math.Max(1, (int)Math.Ceiling(minutes - 1e-9)),
-                MinutesWhy = grown?.Why ?? "the card",
+                MinutesWhy = grown?.Why ?? (run.Kind == TimeKind.Limit ? "half of the card's limit, the other half is to get it there" : "the card"),
                 // Which piece is heated is known once it is known what goes into which: the planner need not hold one for it.
                 Kit = heats ? [] : [new KitUse(on, 1)],
                 Celsius = Celsius(step, on),
