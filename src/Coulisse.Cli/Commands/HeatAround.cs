@@ -35,6 +35,9 @@ internal static class HeatAround
     public static bool Asked(ParseResult p) => p.GetValue(Layer) is { Length: > 0 } || p.GetValue(OneSided) || p.GetValue(Vapour) is not null || p.GetValue(Heater) is not null || p.GetValue(Ice) is not null
         || p.GetValue(Swing) is not null || p.GetValue(Rise) is not null || p.GetValue(Door) is { Length: > 0 };
 
+    /// <summary>True when the medium is ice that melts.</summary>
+    public static bool Iced(ParseResult p) => p.GetValue(Ice) is not null;
+
     /// <summary>True when an airflow gives h.</summary>
     public static bool Flows(ParseResult p) => p.GetValue(Airflow) is not null;
 
@@ -82,7 +85,7 @@ internal static class HeatAround
             assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Ice water at 1 °C while there is ice: {gone}. {p.GetValue(Gain):0} W come in from the room (assumed unless given); --medium is not used."));
             if (MeltingIce.Needed(bath, piece, start, Temperature.FromCelsius(5), Duration.FromHours(6)) is { } needed)
             {
-                assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Ice that brings the middle to 5 °C within 6 h: {needed.Grams:0} g."));
+                assumptions.Add(string.Create(CultureInfo.InvariantCulture, $"Ice with which the middle is still at 5 °C after 6 h, the room's heat included: {needed.Grams:0} g."));
             }
 
             return bath.Around(piece, start, Duration.FromHours(24));

@@ -42,7 +42,21 @@ internal static class HeatCool
         food = HeatAround.Surface(p, food, start, medium, assumptions);
         CoreHeating run = HeatAround.Asked(p) ? HeatAround.Of(p, solid, sizes, start, medium, food, assumptions).Of(null, Duration.FromHours(24)) : CoreHeating.Of(solid, sizes, start, medium, food, null, Duration.FromHours(24));
         CoolingRule rule = CoolingRule.Of(code);
-        var stages = rule.Judge(CoreHeating.History(run.Cautious)).Zip(rule.Judge(CoreHeating.History(run.Best)), (slow, best) => new
+        ImmutableArray<(double Minute, Temperature At)> Until(ImmutableArray<CoreMoment> curve)
+        {
+            ImmutableArray<(double Minute, Temperature At)> history = CoreHeating.History(curve);
+            int cold = Enumerable.Range(0, history.Length).FirstOrDefault(i => history[i].At <= (rule.Second ?? rule.First).To, -1);
+
+            // ice water that warms again is no cold room: what is cold is taken out of it
+            return HeatAround.Iced(p) && cold > 0 ? [.. history.Take(cold + 1)] : history;
+        }
+
+        if (HeatAround.Iced(p))
+        {
+            assumptions.Add(FormattableString.Invariant($"Taken out of the ice water into the cold when the middle is at {(rule.Second ?? rule.First).To.Celsius:0.#} °C."));
+        }
+
+        var stages = rule.Judge(Until(run.Cautious)).Zip(rule.Judge(Until(run.Best)), (slow, best) => new
         {
             from = slow.Stage.From.Celsius, to = slow.Stage.To.Celsius, limitHours = slow.Stage.Hours,
             hours = new { best = best.Hours is { } b ? (double?)HeatCommand.R(b) : null, cautious = slow.Hours is { } c ? (double?)HeatCommand.R(c) : null }, kept = slow.Kept,

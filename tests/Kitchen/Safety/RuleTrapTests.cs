@@ -143,6 +143,9 @@ public sealed class RuleTrapTests
     {
         Finding f = Review(Card("Purée", "Keeps 3 days at 5 °C or less.", "- 4 kg carrot\n- 300 g butter\n- 500 g water", "1. Simmer 40 min. Blend.\n2. Chill in the fridge."), "au").All.Single(x => x.Rule == "SAF014");
         Assert.Matches(@"stirred ice water: layers of at most \d+ mm", f.Remedy);
+
+        // 4.8 kg from 90 °C: at least 4.8 · 3.8 · 85/333.6 = 4.6 kg of ice for the food and 4.8 · 4.19 · 15/333.6 = 0.9 kg for the tap's water (by hand)
+        Assert.InRange(double.Parse(System.Text.RegularExpressions.Regex.Match(f.Remedy, @"bags of 25 mm need ([\d.]+) kg of ice").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), 4.2, 12);
         Assert.Equal(Severity.Warn, f.Severity);
     }
 

@@ -41,7 +41,7 @@ internal static class CoolingStagesRule
 
     // the bags' ice in time: tap water at 15 °C, as much as there is food, and 50 W from the room (common practice, no source)
     private static string Melts(Cooled cooled, CoolingRule rule)
-        => Cooled.Thickest(rule, 100, 1, true) is > 0 and var mm && cooled.Grams > 0 && Cooled.Ice(cooled.Grams, mm, rule) is { } ice ? FormattableString.Invariant($"; the bags of {mm} mm need {ice.Grams / 1000:0.#} kg of ice in {cooled.Grams / 1000:0.#} l of water") : "";
+        => Math.Min(25, Cooled.Thickest(rule, 100, 1, true)) is > 0 and var mm && cooled.Grams > 0 && Cooled.Ice(cooled.Grams, mm, rule) is { } ice ? FormattableString.Invariant($"; bags of {mm} mm need {ice.Grams / 1000:0.#} kg of ice in {cooled.Grams / 1000:0.#} l of water") : "";
 
     private static IEnumerable<(string Way, int Millimetres)> Ways(CoolingRule rule)
     {
