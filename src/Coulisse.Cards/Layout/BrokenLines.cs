@@ -61,7 +61,7 @@ internal static class BrokenLines
         if (!(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
         {
             // Unmarked lines are joined only where the first surely goes on.
-            bool goesOn = a[^1] == ',' || Hanging.Contains(a[(space + 1)..]) || a.Contains(',') && (b.StartsWith("de ", StringComparison.Ordinal) || b.StartsWith("d'", StringComparison.Ordinal) || b.StartsWith("of ", StringComparison.Ordinal) || b.StartsWith("di ", StringComparison.Ordinal));
+            bool goesOn = a[^1] == ',' && a.IndexOf(',') < a.Length - 1 || Hanging.Contains(a[(space + 1)..]) || a.Contains(',') && (b.StartsWith("de ", StringComparison.Ordinal) || b.StartsWith("d'", StringComparison.Ordinal) || b.StartsWith("of ", StringComparison.Ordinal) || b.StartsWith("di ", StringComparison.Ordinal));
             return a.Length > 18 && char.IsLower(b[0]) && goesOn && !Leaders.In(a);
         }
 

@@ -27,7 +27,7 @@ internal static class Parts
     /// <summary>True for a name over a list: one that a kitchen calls its parts by, or, behind a method, any short name over "Ingredients" or over two amounts.</summary>
     public static bool Restarts(List<RawLine> lines, int i, string body, string lang, bool method)
     {
-        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Looks.Work(body, lang))
+        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Leaders.In(body) || Looks.Work(body, lang))
         {
             return false;
         }

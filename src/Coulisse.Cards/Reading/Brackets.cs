@@ -144,7 +144,7 @@ internal static class Brackets
     /// <summary>"2 baking powder (rounded teaspoons)", "2 cool cream (cartons of)": the unit was put behind the food.</summary>
     private static bool UnitAlone(string w, string lang, Draft d)
     {
-        if (d.Unit is not null || d.Amount is null || w.Length > 30)
+        if (d.Unit is not null || d.Amount is null || w.Length > 30 || IsSize(w))
         {
             return false;
         }
