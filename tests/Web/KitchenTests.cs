@@ -141,6 +141,60 @@ public sealed class KitchenTests
     }
 
     [Fact]
+    public async Task Each_site_of_a_kitchen_has_its_own_kit_and_larder_chosen_for_an_occasion_and_a_plan_stays_with_its_own()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync(options: new WebBenchOptions { Planner = (o, options, progress, cancel) => Coulisse.Flows.PlanFlow.Plan(o, options with { FirstOnly = true, Workers = 1 }, "au", progress, cancel) });
+        // both sites call their oven O1; the ring is at neither, so at both
+        await bench.Client.PostAsync("/kitchen", Book(0,
+        [
+            .. Row("Hands", 0, "Ada", "pastry", "back", "", "all", "", "English", ""),
+            .. Row("Kit", 0, "O1", "deck oven", "back", "1", "3 shelves", "to 300 °C", "", "6", "", "Harbour"), .. Row("Kit", 1, "O1", "oven", "back", "1", "2 shelves", "to 250 °C", "", "3", "", "Hill"), .. Row("Kit", 2, "H1", "induction ring", "back", "1", "", "", "", "2", "", ""),
+            .. Row("Larder", 0, "onions", "5 kg", "", "Harbour"), .. Row("Larder", 1, "onions", "700 g", "", "Hill"), .. Row("Larder", 2, "salt", "1 kg", "", ""),
+        ]), Cancel);
+        KitchenBook book = bench.Services.GetRequiredService<KitchenBook>();
+        OccasionShelf shelf = bench.Services.GetRequiredService<OccasionShelf>();
+        Assert.Equal(["Harbour", "Hill"], await book.SitesAsync(Cancel));
+        string page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/kitchen", Cancel));
+        Assert.DoesNotContain("pieces of kit have the code", page);
+        Assert.Contains("oven, 3 shelves", page);
+        Assert.Contains("oven, 2 shelves", page);
+
+        HttpResponseMessage said = await bench.Client.PostAsync("/occasions", new FormUrlEncodedContent([new("sentence", "8 plates, 8 March 2026 14:00, 5 minutes, Ada"), new("card", Card), new("site", "hill")]), Cancel);
+        Assert.Equal(HttpStatusCode.Redirect, said.StatusCode);
+        string id = Assert.Single(await bench.Store.DocumentsAsync(Coulisse.Store.DocumentKind.Occasion, cancel: Cancel)).Id;
+        async Task<KeptOccasion> OpenAsync() => Assert.IsType<Parsed<KeptOccasion>.Ok>(await shelf.OpenAsync(id, null, Cancel)).Value;
+        KeptOccasion hill = await OpenAsync();
+        Assert.Equal([("O1", 2), ("H1", null)], hill.Occasion.Kit.Select(k => (k.Code, k.Shelves)));
+        Assert.Contains(hill.Occasion.Assumed, a => a.Contains("Hill", StringComparison.Ordinal));
+        Assert.Equal([("onions", 700m), ("salt", 1000m)], (await book.TermsAsync("Hill", Cancel)).Stock.Select(s => (s.Item, s.Amount)));
+        Assert.Equal([("onions", 5000m), ("salt", 1000m)], (await book.TermsAsync("Harbour", Cancel)).Stock.Select(s => (s.Item, s.Amount)));
+
+        Coulisse.Store.KeptPlan? plan = null;
+        for (int i = 0; i < 600 && plan is null; i++)
+        {
+            await Task.Delay(100, Cancel);
+            plan = await bench.Store.NewestPlanAsync(id, Cancel);
+        }
+
+        Assert.Equal(HttpStatusCode.Redirect, (await bench.Client.PostAsync($"/occasions/{id}/site", new FormUrlEncodedContent([new("site", "Harbour")]), Cancel)).StatusCode);
+        Assert.Equal((3, "Harbour"), ((await OpenAsync()).Occasion.Kit[0].Shelves, (await OpenAsync()).Occasion.Site));
+        Assert.Equal(2, Assert.IsType<Parsed<KeptOccasion>.Ok>(await shelf.OpenAsync(plan!, Cancel)).Value.Occasion.Kit[0].Shelves);
+        Assert.Contains("The plan is for Hill, the occasion is now at Harbour.", WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/occasions/" + id, Cancel)));
+        // a site the kitchen does not have chooses the first
+        await bench.Client.PostAsync($"/occasions/{id}/site", new FormUrlEncodedContent([new("site", "<b>nowhere</b>")]), Cancel);
+        Assert.Equal("Harbour", (await OpenAsync()).Basis.Site);
+    }
+
+    [Fact]
+    public async Task A_kitchen_of_one_place_is_asked_for_no_site()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        await bench.Client.PostAsync("/kitchen", Book(0, Row("Kit", 0, "O1", "deck oven", "back", "1", "3 shelves", "to 300 °C", "", "6", "", "")), Cancel);
+        Assert.DoesNotContain("name=\"site\"", await bench.Client.GetStringAsync("/", Cancel), StringComparison.Ordinal);
+        Assert.Equal("", Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync("8 plates, 8 March 2026 14:00, 5 minutes, Ada", Card, Cancel)).Value.Basis.Site);
+    }
+
+    [Fact]
     public async Task A_bar_in_a_cell_does_not_break_the_book()
     {
         await using BenchServer bench = await BenchServer.StartAsync();

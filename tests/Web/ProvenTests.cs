@@ -3,6 +3,7 @@ using Coulisse.Flows;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
+using Coulisse.Web.House;
 using Coulisse.Web.Plans;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -49,6 +50,49 @@ public sealed class ProvenTests
         Assert.Contains($"kept {card} 2", newer.Versions);
         Assert.NotEqual(mark, Mark(fresh));
     }
+
+    [Fact]
+    public async Task What_was_learnt_and_the_kitchen_as_it_was_stay_with_a_kept_plan_whatever_is_tried_or_bought_since()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync(options: Options);
+        OccasionShelf shelf = bench.Services.GetRequiredService<OccasionShelf>();
+        KitchenBook book = bench.Services.GetRequiredService<KitchenBook>();
+        KeptOccasion first = Assert.IsType<Parsed<KeptOccasion>.Ok>(await shelf.KeepSentenceAsync("8 plates, 2026-03-07 14:00, 10 minutes, Ada and one other", Card, Cancel)).Value;
+        string card = Assert.Single(first.Cards.Keys);
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.Empty(first.Occasion.LearntCards);
+            await TryAsync(bench, card, 16 + i, 700 + i);
+        }
+
+        KeptOccasion taught = Assert.IsType<Parsed<KeptOccasion>.Ok>(await shelf.OpenAsync(first.Id, null, Cancel)).Value;
+        Assert.Equal([16.0, 17, 18], Assert.Single(taught.Occasion.Learnt).Minutes.Order());
+        Assert.Equal(701, Assert.Single(Assert.Single(taught.Occasion.LearntCards).Parts).Grams.Mean, 9);
+        string plan = await PlanAsync(bench, taught);
+        KeptPlans plans = bench.Services.GetRequiredService<KeptPlans>();
+        (KeptPlan kept, PlannedOccasion shown) = (await plans.OpenAsync(plan, Cancel))!.Value;
+        Assert.Contains("basis ", kept.Versions, StringComparison.Ordinal);
+        Assert.Contains("learnt ", kept.Versions, StringComparison.Ordinal);
+        Assert.Contains(((Plan)shown.Outcome).Tasks, t => t.Text.StartsWith("Slice the leek", StringComparison.Ordinal) && NodaTime.Period.Between(t.Start, t.End, NodaTime.PeriodUnits.Minutes).Minutes == 17);
+        string mark = Mark(shown);
+
+        await TryAsync(bench, card, 40, 702);
+        Dictionary<string, List<string[]>> rows = BookText.Tables.ToDictionary(t => t.Key, _ => new List<string[]>());
+        rows["Kit"].Add(["X9", "oven", "back", "1", "2 shelves", "to 250 °C", "", "3", "", ""]);
+        await book.KeepAsync(rows, 0, "w", Cancel);
+        (_, PlannedOccasion later) = (await plans.OpenAsync(plan, Cancel))!.Value;
+        Assert.Equal(mark, Mark(later));
+        Assert.DoesNotContain(later.Occasion.Kit, k => k.Code == "X9");
+        Assert.Empty(later.Faults);
+        PlannedOccasion again = Assert.IsType<Parsed<PlannedOccasion>.Ok>(Options.Planner(later.Occasion, new PlanOptions(10), new Nobody(), Cancel)).Value;
+        Assert.Equal(TravelJson.Write((Plan)shown.Outcome), TravelJson.Write((Plan)again.Outcome));
+        KeptOccasion now = Assert.IsType<Parsed<KeptOccasion>.Ok>(await shelf.OpenAsync(first.Id, null, Cancel)).Value;
+        Assert.Equal(4, Assert.Single(now.Occasion.Learnt).Minutes.Length);
+        Assert.Equal(["X9"], now.Occasion.Kit.Select(k => k.Code));
+    }
+
+    private static async Task TryAsync(BenchServer bench, string card, int minutes, int grams)
+        => Assert.IsType<Parsed<string>.Ok>(await new TrialShelf(bench.Store).KeepAsync(null, card, $"# Trial of Leek tart\n\nGood run.\n\n## Times\n| Part | Step | Minutes |\n|---|---|---|\n| Filling | Slice the leek (hands 10 min). | {minutes} |\n\n## Came out\n| Part | In, g | Out, g | Left behind, g |\n|---|---|---|---|\n| Filling | 800 | {grams} | |\n", "Ada", Cancel));
 
     // the mark on every sheet: a hash of what all of them say
     private static string Mark(PlannedOccasion planned) => PrintFlow.Bundle(planned, new NodaTime.LocalDateTime(2026, 3, 7, 9, 0)).Mark.Version;

@@ -62,6 +62,9 @@ public sealed record Occasion
     /// <summary>How long steps took in trials of the cards; empty when none were kept.</summary>
     public ImmutableArray<LearntTime> Learnt { get; init; } = [];
 
+    /// <summary>Site of the kitchen whose kit and larder are taken; empty for a kitchen of one place.</summary>
+    public string Site { get; init; } = "";
+
     /// <summary>What standardised cards of it came to in good runs; empty when none is.</summary>
     public ImmutableArray<LearntCard> LearntCards { get; init; } = [];
 }

@@ -27,6 +27,9 @@ public sealed record DeskView(string Id, int Version, string Title, string Text,
     /// <summary>Trials of the card, the newest first.</summary>
     public System.Collections.Immutable.ImmutableArray<TrialRow> Trials { get; init; } = [];
 
+    /// <summary>Sites of the kitchen; fewer than two leave nothing to choose.</summary>
+    public System.Collections.Immutable.ImmutableArray<string> Sites { get; init; } = [];
+
     /// <summary>An empty desk.</summary>
     public static DeskView Empty { get; } = new("", 0, "", "", "", "");
 

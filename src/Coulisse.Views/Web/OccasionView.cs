@@ -26,6 +26,12 @@ public sealed record OccasionView(
     /// <summary>Diets by seat, to be written in.</summary>
     public DietTable DietTable { get; init; } = new([], []);
 
+    /// <summary>Sites of the kitchen; fewer than two leave nothing to choose.</summary>
+    public ImmutableArray<string> Sites { get; init; } = [];
+
+    /// <summary>The site it is made at.</summary>
+    public string Site { get; init; } = "";
+
     /// <summary>How many are shown at first.</summary>
     public const int First = 3;
 

@@ -6,6 +6,7 @@ using Coulisse.Cards.Reading;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Method;
 using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Plating;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Matter.Foods;
@@ -23,9 +24,10 @@ internal static class CardDesk
     /// <param name="code">Code of practice.</param>
     /// <param name="foods">Foods of this kitchen; null for those that ship.</param>
     /// <param name="left">Questions the chef has left as they are.</param>
-    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code, FoodTable? foods = null, IReadOnlyCollection<string>? left = null)
+    /// <param name="learnt">What trials of the card taught; none for a card that is not kept.</param>
+    public static Parsed<(Dish Dish, MarginsView View)> Margins(string text, string scaledFor, string measures, string code, FoodTable? foods = null, IReadOnlyCollection<string>? left = null, ImmutableArray<LearntCard> learnt = default)
         => CardReader.Read(new CardText(text.ReplaceLineEndings("\n"))).Match<Parsed<(Dish, MarginsView)>>(
-            dish => new Parsed<(Dish, MarginsView)>.Ok((With(dish, foods), Lay(With(dish, foods), scaledFor.Trim(), measures, code, left))),
+            dish => new Parsed<(Dish, MarginsView)>.Ok((With(dish, foods), Lay(LearntCard.Onto(With(dish, foods), learnt.IsDefault ? [] : learnt), scaledFor.Trim(), measures, code, left))),
             problems => new Parsed<(Dish, MarginsView)>.Failed(problems));
 
     /// <summary>A card laid out for the scale.</summary>

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
+using Coulisse.Cards.Reading;
+using Coulisse.Flows;
+using Coulisse.Kitchen.Occasions;
 using Coulisse.Store;
 using Coulisse.Views.Web;
 using Coulisse.Web.House;
@@ -30,7 +33,7 @@ internal static class DeskEndpoints
     }
 
     private static async Task<RazorComponentResult<DeskPage>> PageAsync(DeskView view, KitchenBook book, CancellationToken cancel)
-        => new(new { View = view with { Code = await book.CodeAsync(cancel), Measured = await book.MeasuresAsync(cancel) } });
+        => new(new { View = view with { Code = await book.CodeAsync(cancel), Measured = await book.MeasuresAsync(cancel), Sites = await book.SitesAsync(cancel) } });
 
     private static async Task<IResult> OpenAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel)
         => await store.OpenDocumentAsync(id, cancel) is { Kind: DocumentKind.Card } d
@@ -40,7 +43,7 @@ internal static class DeskEndpoints
     private static async Task<IResult> WeighAsync(string id, KitchenStore store, KitchenBook book, CancellationToken cancel, [FromQuery(Name = "for")] string scaledFor = "", string measures = "")
         => await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Card } d
             ? Results.NotFound()
-            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures, (await book.HouseAsync(cancel))?.Kit, await book.FoodsAsync(cancel)).Match<IResult>(
+            : CardDesk.WeighOut(d.Id, d.Version, d.Text, scaledFor, measures, (await book.HouseAsync("", null, cancel)).House?.Kit, await book.FoodsAsync(cancel)).Match<IResult>(
                 view => new RazorComponentResult<WeighPage>(new { View = view }),
                 problems => Results.Problem(string.Join(" ", problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity));
 
@@ -89,9 +92,14 @@ internal static class DeskEndpoints
             ? Results.Ok(new { text })
             : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"Line {asked.Line} is no longer there; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
 
-    private static async Task<IResult> MarginsAsync(MarginsAsked asked, ShowMarks marks, KitchenBook book, CancellationToken cancel)
+    // The text on the page may be ahead of what is kept: what was tried counts as long as it is still the same to make.
+    private static async Task<ImmutableArray<LearntCard>> LearntAsync(MarginsAsked asked, KitchenStore store, CancellationToken cancel)
+        => asked.Card is { Length: > 0 } card && (await store.TrialsAsync(card, cancel)).Count >= Measured.LeastRuns && CardReader.Read(new CardText((asked.Text ?? "").ReplaceLineEndings("\n"))) is Parsed<Dish>.Ok(var dish)
+            && (await new TrialShelf(store).LearntAsync(dish, card, 0, cancel)).Card is { } learnt ? [learnt] : [];
+
+    private static async Task<IResult> MarginsAsync(MarginsAsked asked, ShowMarks marks, KitchenBook book, KitchenStore store, CancellationToken cancel)
     {
-        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "", await book.FoodsAsync(cancel), asked.Left);
+        Parsed<(Dish Dish, MarginsView View)> read = CardDesk.Margins(asked.Text ?? "", asked.For ?? "", asked.Measures ?? "", asked.Code ?? "", await book.FoodsAsync(cancel), asked.Left, await LearntAsync(asked, store, cancel));
         if (read is not Parsed<(Dish Dish, MarginsView View)>.Ok(var (dish, view)))
         {
             return Results.Problem(string.Join(" ", ((Parsed<(Dish Dish, MarginsView View)>.Failed)read).Problems.Select(p => $"{p.Message} {p.Hint} ({p.Code})")), statusCode: StatusCodes.Status422UnprocessableEntity);

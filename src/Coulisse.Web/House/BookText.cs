@@ -9,14 +9,17 @@ namespace Coulisse.Web.House;
 /// <summary>The kitchen's book as text: one table a heading, in the form of an occasion sheet, so that it can be read, exported and pasted into one.</summary>
 internal static class BookText
 {
+    /// <summary>Head of the column that names the site; empty cells are at every site.</summary>
+    public const string SiteColumn = "Site";
+
     /// <summary>Its tables. The first three are those of an occasion sheet.</summary>
     public static ImmutableArray<BookTable> Tables { get; } =
     [
         new("Hands", "Who works here, with the hours of a usual week. A name in the sentence under a card takes its hours, skills, speed, place and language from here.", ["Name", "Role", "Place", "Hours", "Skills", "Speed", "Language", "Notes"]),
-        new("Kit", "Taken for every occasion that lists none, scales too. What was understood stands beside each row. How fast it heats and cools is used in place of what is usual, once it was measured: “8 up, 3 down”.", ["Code", "What", "Place", "Number", "Capacity", "Temperatures", "Heats, °C/min", "Power, kW", "Circuit"]),
-        new("Circuits", "What may be drawn at once.", ["Circuit", "Rating, A", "Volts", "Limit, kW", "Kit on it"]),
+        new("Kit", "Taken for every occasion that lists none, scales too. A kitchen of several sites names the site; a row without one is at all of them. What was understood stands beside each row. How fast it heats and cools is used in place of what is usual, once it was measured: “8 up, 3 down”.", ["Code", "What", "Place", "Number", "Capacity", "Temperatures", "Heats, °C/min", "Power, kW", "Circuit", SiteColumn]),
+        new("Circuits", "What may be drawn at once.", ["Circuit", "Rating, A", "Volts", "Limit, kW", "Kit on it", SiteColumn]),
         new("Suppliers", "Terms by the name the price list uses.", ["Supplier", "Minimum order", "Delivers on"]),
-        new("Larder", "What is there is used first, the oldest before the newer.", ["Food", "Grams or pieces", "Since"]),
+        new("Larder", "What is there, at the site of the occasion, is used first, the oldest before the newer.", ["Food", "Grams or pieces", "Since", SiteColumn]),
     ];
 
     /// <summary>A usual small kitchen, to begin with.</summary>
@@ -30,11 +33,11 @@ internal static class BookText
             {
                 string capacity = k.CapacityText.Length > 0 ? k.CapacityText : k.Litres is { } l ? string.Create(CultureInfo.InvariantCulture, $"{l:0.#} L") : k.Shelves is { } n ? string.Create(CultureInfo.InvariantCulture, $"{n} {(k.Type == "dehydrator" ? "trays of 330 × 300 mm" : "shelves")}") : "";
                 rows["Kit"].Add([k.Code, k.What, k.Place, k.Number.ToString(CultureInfo.InvariantCulture), capacity,
-                    k.CelsiusMax is { } max ? string.Create(CultureInfo.InvariantCulture, $"{(k.CelsiusMin is { } min ? $"{min:0} " : "")}to {max:0} °C") : "", "", k.Kilowatts?.ToString("0.0", CultureInfo.InvariantCulture) ?? "", ""]);
+                    k.CelsiusMax is { } max ? string.Create(CultureInfo.InvariantCulture, $"{(k.CelsiusMin is { } min ? $"{min:0} " : "")}to {max:0} °C") : "", "", k.Kilowatts?.ToString("0.0", CultureInfo.InvariantCulture) ?? "", "", ""]);
             }
 
             // two scales of any kitchen; the weigh-out page says which lines they cannot weigh
-            rows["Kit"].AddRange([["", "scale 5 kg × 1 g", "back", "1", "", "", "", "", ""], ["", "fine scale 200 g × 0.01 g", "back", "1", "", "", "", "", ""]]);
+            rows["Kit"].AddRange([["", "scale 5 kg × 1 g", "back", "1", "", "", "", "", "", ""], ["", "fine scale 200 g × 0.01 g", "back", "1", "", "", "", "", "", ""]]);
             return Write(rows);
         }
     }
@@ -89,12 +92,57 @@ internal static class BookText
         return all;
     }
 
-    /// <summary>The part that is an occasion sheet: hands, kit, circuits. Lines keep their numbers.</summary>
-    public static string Sheet(string text)
+    /// <summary>Sites the book names, in its order; none for a kitchen of one place.</summary>
+    public static ImmutableArray<string> Sites(string text)
     {
-        int end = text.IndexOf("\n## Suppliers", StringComparison.Ordinal);
-        return end < 0 ? text : text[..end];
+        Dictionary<string, List<(int Line, string[] Cells)>> rows = Read(text);
+        return [.. Tables.SelectMany(t => rows[t.Key].Select(r => Site(t, r.Cells))).Where(s => s.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)];
     }
+
+    /// <summary>The site that is taken when one is asked for: that one, else the first of the book, else none.</summary>
+    public static string Taken(string text, string asked)
+    {
+        ImmutableArray<string> sites = Sites(text);
+        return sites.FirstOrDefault(s => s.Equals(asked.Trim(), StringComparison.OrdinalIgnoreCase)) ?? sites.FirstOrDefault() ?? "";
+    }
+
+    /// <summary>Whether a row is at a site: one that names none is everywhere.</summary>
+    public static bool IsAt(string table, string[] cells, string site)
+        => Site(Tables.First(t => t.Key == table), cells) is var at && (at.Length == 0 || at.Equals(site, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The part that is an occasion sheet, hands, kit and circuits, as it is at a site, with the line of the book that each of its lines is.</summary>
+    public static (string Text, ImmutableArray<int> Lines) SheetOf(string text, string site)
+    {
+        Dictionary<string, List<(int Line, string[] Cells)>> rows = Read(text);
+        StringBuilder b = new();
+        ImmutableArray<int>.Builder lines = ImmutableArray.CreateBuilder<int>();
+        void Add(string line, int of)
+        {
+            b.Append(line).Append('\n');
+            lines.Add(of);
+        }
+
+        Add("# Kitchen", 1);
+        foreach (BookTable table in Tables.Take(SheetTables))
+        {
+            ImmutableArray<string> columns = table.Columns.Remove(SiteColumn);
+            Add("", 0);
+            Add("## " + table.Key, 0);
+            Add("", 0);
+            Add("| " + string.Join(" | ", columns) + " |", 0);
+            Add("|" + string.Concat(Enumerable.Repeat("---|", columns.Length)), 0);
+            foreach ((int line, string[] cells) in rows[table.Key].Where(r => IsAt(table.Key, r.Cells, site)))
+            {
+                Add("| " + string.Join(" | ", cells.Take(columns.Length)) + " |", line);
+            }
+        }
+
+        return (b.ToString(), lines.ToImmutable());
+    }
+
+    private const int SheetTables = 3;
+
+    private static string Site(BookTable table, string[] cells) => table.Columns.IndexOf(SiteColumn) is >= 0 and var at && at < cells.Length ? cells[at].Trim() : "";
 
     /// <summary>A bar or a line break would end the cell.</summary>
     private static string Cell(string text) => text.Replace('|', '/').ReplaceLineEndings(" ").Trim();

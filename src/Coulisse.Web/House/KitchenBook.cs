@@ -28,9 +28,37 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     /// <summary>Key of the price list.</summary>
     public string PricesKey => _prices;
 
-    /// <summary>Hands, kit and circuits, to lie under every sheet; null while none is kept.</summary>
-    public async Task<OccasionSheet?> HouseAsync(CancellationToken cancel)
-        => await store.OpenDocumentAsync(_book, cancel) is { } kept && OccasionReader.Read(BookText.Sheet(kept.Text), Today) is Parsed<OccasionSheet>.Ok(var sheet) ? sheet : null;
+    /// <summary>Sites of this kitchen, in the order of its book; none when it has one place only.</summary>
+    public async Task<ImmutableArray<string>> SitesAsync(CancellationToken cancel)
+        => await store.OpenDocumentAsync(_book, cancel) is { } kept ? BookText.Sites(kept.Text) : [];
+
+    /// <summary>Hands, kit and circuits of a site, to lie under every sheet; null while none is kept.</summary>
+    /// <param name="site">The site; where the kitchen has several and none is named, the first.</param>
+    /// <param name="version">Version of the book; null for the newest.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<(OccasionSheet? House, int Version, string Site)> HouseAsync(string site, int? version, CancellationToken cancel)
+    {
+        (string? text, int at) = await TextAsync(_book, version, cancel);
+        if (text is null)
+        {
+            return (null, at, "");
+        }
+
+        string taken = BookText.Taken(text, site);
+        return OccasionReader.Read(BookText.SheetOf(text, taken).Text, Today) is Parsed<OccasionSheet>.Ok(var sheet) ? (sheet, at, taken) : (null, at, taken);
+    }
+
+    // version 0: there was none then
+    private async Task<(string? Text, int Version)> TextAsync(string key, int? version, CancellationToken cancel)
+    {
+        if (version is { } v)
+        {
+            return v == 0 ? (null, 0) : ((await store.VersionAsync(key, v, cancel))?.Text, v);
+        }
+
+        Document? kept = await store.OpenDocumentAsync(key, cancel);
+        return (kept?.Text, kept?.Version ?? 0);
+    }
 
     /// <summary>Code of practice.</summary>
     public async Task<string> CodeAsync(CancellationToken cancel) => await store.SettingAsync(CodeKey, cancel) ?? DeskView.Codes[0].Key;
@@ -49,15 +77,23 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
     public Task ExplainAsync(PriceHeads heads, CancellationToken cancel) => store.SetAsync(HeadsKey, heads.Write(), cancel);
 
     /// <summary>Foods to weigh and judge with: those that ship, with the house's own laid over when a table is kept that can be read.</summary>
-    public async Task<FoodTable> FoodsAsync(CancellationToken cancel)
-        => await store.OpenDocumentAsync(_foods, cancel) is { Text.Length: > 0 } kept && OwnFoodsBeside.Read(kept.Text) is Parsed<FoodTable>.Ok(var table) ? table : FoodTable.Default;
+    public async Task<FoodTable> FoodsAsync(CancellationToken cancel) => (await FoodsAtAsync(null, cancel)).Table;
+
+    /// <summary>The same as it was at a version, with that version; null for the newest, 0 when none was kept.</summary>
+    public async Task<(FoodTable Table, int Version)> FoodsAtAsync(int? version, CancellationToken cancel)
+    {
+        (string? text, int at) = await TextAsync(_foods, version, cancel);
+        return (text is { Length: > 0 } && OwnFoodsBeside.Read(text) is Parsed<FoodTable>.Ok(var table) ? table : FoodTable.Default, at);
+    }
 
     /// <summary>Keeps the table of own foods.</summary>
     public Task<SaveOutcome> KeepFoodsAsync(string text, int basedOn, string who, CancellationToken cancel)
         => store.SaveAsync(DocumentKind.Foods, _foods, basedOn, "Own foods", text.ReplaceLineEndings("\n"), who, "", cancel);
 
     /// <summary>Larder and suppliers' terms.</summary>
-    public async Task<OrderTerms> TermsAsync(CancellationToken cancel)
+    /// <param name="site">Whose larder; what stands in the book without a site is everywhere.</param>
+    /// <param name="cancel">Gives up.</param>
+    public async Task<OrderTerms> TermsAsync(string site, CancellationToken cancel)
     {
         if (await store.OpenDocumentAsync(_book, cancel) is not { } kept)
         {
@@ -65,9 +101,10 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
         }
 
         Dictionary<string, List<(int Line, string[] Cells)>> rows = BookText.Read(kept.Text);
+        string taken = BookText.Taken(kept.Text, site);
         return new OrderTerms
         {
-            Stock = [.. rows["Larder"].Select(r => Lot(r.Cells)).OfType<StockLot>()],
+            Stock = [.. rows["Larder"].Where(r => BookText.IsAt("Larder", r.Cells, taken)).Select(r => Lot(r.Cells)).OfType<StockLot>()],
             Suppliers = rows["Suppliers"].Where(r => r.Cells[0].Length > 0).GroupBy(r => r.Cells[0], StringComparer.Ordinal)
                 .ToImmutableDictionary(g => g.Key, g => new SupplierTerms(Number(g.First().Cells[1]) ?? 0, Days(g.First().Cells[2])), StringComparer.Ordinal),
         };
@@ -118,16 +155,24 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
         CultureInfo culture = CultureInfo.GetCultureInfo("en-GB");
         Dictionary<string, List<(int Line, string[] Cells)>> rows = BookText.Read(text);
         ImmutableArray<string> faults = [];
-        OccasionSheet? sheet = OccasionReader.Read(BookText.Sheet(text), Today).Match<OccasionSheet?>(s => s, problems =>
+        // each site is read for itself: two of them may give their ovens the same code
+        ImmutableArray<string> sites = BookText.Sites(text);
+        List<(string Site, OccasionSheet Sheet, ImmutableArray<int> Lines)> read = [];
+        foreach (string site in sites.IsEmpty ? [""] : sites)
         {
-            faults = [.. problems.Select(p => $"{Where(rows, p.Line)}{p.Message} {p.Hint} ({p.Code})")];
-            return null;
-        });
+            (string part, ImmutableArray<int> lines) = BookText.SheetOf(text, site);
+            OccasionReader.Read(part, Today).Match(s => { read.Add((site, s, lines)); return 0; }, problems =>
+            {
+                faults = [.. faults.Concat(problems.Select(p => $"{Where(rows, p.Line > 0 && p.Line <= lines.Length ? lines[p.Line - 1] : 0)}{p.Message} {p.Hint} ({p.Code})")).Distinct()];
+                return 0;
+            });
+        }
+
         string ReadAs(string key, int line, string[] cells) => key switch
         {
-            "Kit" when sheet?.Kit.FirstOrDefault(k => k.Line == line) is { } kit => KitchenView.ReadAs(kit, sheet.Circuits, culture),
-            "Hands" when sheet?.People.FirstOrDefault(p => p.Line == line) is { } person => KitchenView.ReadAs(person),
-            "Circuits" when sheet?.Circuits.FirstOrDefault(c => c.Code == cells[0]) is { } circuit => string.Create(culture, $"{circuit.LimitKilowatts:0.00} kW; on it {string.Join(", ", circuit.Kit)}"),
+            "Kit" when read.SelectMany(r => r.Sheet.Kit.Where(k => k.Line > 0 && r.Lines[k.Line - 1] == line).Select(k => (Kit: k, r.Sheet.Circuits))).FirstOrDefault() is { Kit: { } kit } on => KitchenView.ReadAs(kit, on.Circuits, culture),
+            "Hands" when read.SelectMany(r => r.Sheet.People.Where(p => p.Line > 0 && r.Lines[p.Line - 1] == line)).FirstOrDefault() is { } person => KitchenView.ReadAs(person),
+            "Circuits" when read.Where(r => BookText.IsAt("Circuits", cells, r.Site)).SelectMany(r => r.Sheet.Circuits).FirstOrDefault(c => c.Code == cells[0]) is { } circuit => string.Create(culture, $"{circuit.LimitKilowatts:0.00} kW; on it {string.Join(", ", circuit.Kit)}"),
             "Larder" => Lot(cells) is { } lot ? string.Create(culture, $"{lot.Amount:#,0.#}{(lot.Since is { } d ? $", since {LocalDatePattern.Iso.Format(d)}" : ", used last: no day is written")}") : "not read: write an amount such as 2.5 kg, 400 g or 12",
             "Suppliers" => Days(cells[2]) is { IsEmpty: false } days ? "delivers on " + string.Join(", ", days) : "delivers on any day",
             _ => "",

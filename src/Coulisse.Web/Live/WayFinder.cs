@@ -64,7 +64,7 @@ internal sealed class WayFinder(KitchenStore store, LiveDesk desk, OccasionShelf
             await shelf.ChangeAsync(run.KeptPlan.OccasionId, way.Change, on: true, cancel);
         }
 
-        string plan = await store.KeepPlanAsync(run.KeptPlan.OccasionId, run.KeptPlan.OccasionVersion, TravelJson.Write(way.Plan), run.KeptPlan.Versions, cancel);
+        string plan = await store.KeepPlanAsync(run.KeptPlan.OccasionId, run.KeptPlan.OccasionVersion, TravelJson.Write(way.Plan), await PlanBasis.ChangedAsync(run.KeptPlan.Versions, way.Change, store, cancel), cancel);
         Instant now = Instant.FromDateTimeOffset(clock.GetUtcNow());
         LiveEvent[] events = [.. way.Skips.Select(t => new LiveEvent(Guid.NewGuid().ToString("N"), now, "skip", t, by)), new LiveEvent(Guid.NewGuid().ToString("N"), now, LiveDesk.TakenUp, plan, by)];
         return await desk.TakeAsync(run, events, cancel);

@@ -26,6 +26,7 @@ internal static class OccasionEndpoints
         app.MapGet("/occasions/{id}", PageAsync);
         app.MapPost("/occasions/{id}", KeepAsync).DisableAntiforgery(); // the guard refuses posts from elsewhere
         app.MapPost("/occasions/{id}/diets", DietsAsync).DisableAntiforgery();
+        app.MapPost("/occasions/{id}/site", SiteAsync).DisableAntiforgery();
         app.MapPost("/occasions/{id}/change", ChangeAsync).DisableAntiforgery();
         app.MapPost("/occasions/{id}/unchange", UnchangeAsync).DisableAntiforgery();
     }
@@ -58,6 +59,11 @@ internal static class OccasionEndpoints
                 stands.Add(new StandView(0, string.Create(Culture, $"The plan does not hold: {planned.Faults[0].Words}{(planned.Faults.Length > 1 ? $" And {planned.Faults.Length - 1} more." : "")}"), at, "See the plan"));
             }
 
+            if (await PlanBasis.OfAsync(newest.Versions, store, cancel) is { } then && then.Site != kept.Basis.Site)
+            {
+                stands.Add(new StandView(2, $"The plan is for {(then.Site.Length > 0 ? then.Site : "a kitchen without sites")}, the occasion is now at {(kept.Basis.Site.Length > 0 ? kept.Basis.Site : "a kitchen without sites")}.", "", "Plan it again"));
+            }
+
             if (newest.OccasionVersion != head.Version)
             {
                 stands.Add(new StandView(2, "The sheet was changed after the plan was made.", "", "Plan it again"));
@@ -83,7 +89,7 @@ internal static class OccasionEndpoints
         string says = string.Create(Culture, $"{kept.Occasion.SlotStart:dddd d MMMM yyyy, HH:mm}{(kept.Occasion.SlotLength > NodaTime.Duration.Zero ? $", {Figures.Lasting(kept.Occasion.SlotLength.TotalSeconds, Culture)} on {kept.Occasion.SlotPlace}" : "")}; {kept.Occasion.Guests} guests, {kept.Occasion.Covers} covers, {kept.Occasion.People.Length} people.");
         return new RazorComponentResult<OccasionPage>(new
         {
-            View = new OccasionView(id, head.Version, kept.Occasion.Title, says, head.Text, OccasionView.HeadingOf(all.Length, kept.Occasion.SlotStart.ToString("dddd", Culture)), all, newest is null ? null : "/plan/" + newest.Id, dishes, shown, kept.Occasion.Assumed, changes) { DietTable = DietsOf(head.Text, kept.Occasion.Dishes.Select(d => d.Name)) },
+            View = new OccasionView(id, head.Version, kept.Occasion.Title, says, head.Text, OccasionView.HeadingOf(all.Length, kept.Occasion.SlotStart.ToString("dddd", Culture)), all, newest is null ? null : "/plan/" + newest.Id, dishes, shown, kept.Occasion.Assumed, changes) { Sites = await book.SitesAsync(cancel), Site = kept.Basis.Site, DietTable = DietsOf(head.Text, kept.Occasion.Dishes.Select(d => d.Name)) },
         });
     }
 
@@ -153,6 +159,18 @@ internal static class OccasionEndpoints
             : await store.SaveAsync(DocumentKind.Occasion, id, basedOn, head.Title, sheet, context.Name(), head.Why, cancel) is SaveOutcome.Conflict(_, var keptAs, var theirs)
                 ? Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"/compare/{id}?from={theirs.Version}&to={keptAs}&both=true"))
                 : Results.Redirect($"/occasions/{id}#diets");
+    }
+
+    /// <summary>Where it is made: whose kit and larder are taken. A plan that was kept stays with the site it was made for.</summary>
+    private static async Task<IResult> SiteAsync(string id, [FromForm] string? site, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
+    {
+        if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Occasion })
+        {
+            return Results.NotFound();
+        }
+
+        await shelf.SiteAsync(id, site ?? "", cancel);
+        return Results.Redirect("/occasions/" + id);
     }
 
     /// <summary>A remedy tried by a touch: noted with the occasion, planned, and to be taken back on its page.</summary>

@@ -25,10 +25,10 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
     private LocalDate Today => LocalDate.FromDateTime(clock.GetLocalNow().Date);
 
     /// <summary>Keeps one card with one sentence, when the two make an occasion. A card that lies in the card file already stays that card: what changed in its text is its next version.</summary>
-    public async Task<Parsed<KeptOccasion>> KeepSentenceAsync(string sentence, string card, CancellationToken cancel, string? cardId = null)
+    public async Task<Parsed<KeptOccasion>> KeepSentenceAsync(string sentence, string card, CancellationToken cancel, string? cardId = null, string site = "")
     {
         LocalDate today = Today;
-        if (OccasionFiles.Sentence(sentence, today, [("card", card)], await book.HouseAsync(cancel)) is Parsed<Occasion>.Failed(var problems))
+        if (OccasionFiles.Sentence(sentence, today, [("card", card)], (await book.HouseAsync(site, null, cancel)).House) is Parsed<Occasion>.Failed(var problems))
         {
             return new Parsed<KeptOccasion>.Failed(problems);
         }
@@ -39,6 +39,7 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
             : there.Text == card ? there.Id
             : await KeepAsync(DocumentKind.Card, there.Id, title, card, "", cancel, there.Version);
         string id = await KeepAsync(DocumentKind.Occasion, null, title, sentence, Why(today, [("card", kept)], sentence: true), cancel);
+        await SiteAsync(id, site, cancel);
         return (await OpenAsync(id, null, cancel))!;
     }
 
@@ -81,7 +82,9 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
         LocalDate day = parts.Where(p => p.StartsWith("read on ", StringComparison.Ordinal)).Select(p => LocalDatePattern.Iso.Parse(p["read on ".Length..])).FirstOrDefault(p => p.Success)?.Value ?? Today;
         Dictionary<string, string> texts = new(StringComparer.Ordinal);
         Dictionary<string, int> versions = new(StringComparer.Ordinal);
+        PlanBasis? then = madeWith is null ? null : await PlanBasis.OfAsync(madeWith, store, cancel);
         List<LearntTime> learnt = [];
+        List<LearntCard> cards = [];
         List<SheetShow> shown = [];
         foreach (string[] pair in parts.Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)))
         {
@@ -93,17 +96,24 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
                 if (CardReader.Read(new CardText(texts[pair[0]], pair[0])) is Parsed<Dish>.Ok(var dish))
                 {
                     shown.AddRange(await marks.RowsAsync(card.Id, dish, cancel));
-                    learnt.AddRange(madeWith is null ? (await new TrialShelf(store).LearntAsync(dish, card.Id, made, cancel)).Times : []);
+                    if (madeWith is null)
+                    {
+                        (ImmutableArray<LearntTime> times, LearntCard? figures) = await new TrialShelf(store).LearntAsync(dish, card.Id, made, cancel);
+                        learnt.AddRange(times);
+                        cards.AddRange(figures is null ? [] : [figures]);
+                    }
                 }
             }
         }
 
         bool sentence = parts.Contains("sentence");
-        OccasionSheet? house = await book.HouseAsync(cancel);
-        List<string> changes = await ChangesAsync(id, cancel);
-        Parsed<FoodTable> foods = new Parsed<FoodTable>.Ok(await book.FoodsAsync(cancel));
+        // a kept plan is read with what lay beside it then, whatever was kept since
+        (OccasionSheet? house, int bookAt, string site) = await book.HouseAsync(then?.Site ?? await SiteAsync(id, cancel), then?.Book, cancel);
+        (FoodTable table, int foodsAt) = await book.FoodsAtAsync(then?.Foods, cancel);
+        PlanBasis basis = then ?? new PlanBasis([.. learnt], [.. cards], site, bookAt, foodsAt, [.. await ChangesAsync(id, cancel)], [.. shown]);
+        Parsed<FoodTable> foods = new Parsed<FoodTable>.Ok(table);
         return (sentence ? OccasionFiles.Sentence(text, day, [.. texts.Select(t => (t.Key, t.Value))], house, _ => foods) : OccasionFiles.Build(text, day, texts.GetValueOrDefault, house, _ => foods)).Match<Parsed<KeptOccasion>>(
-            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, Changed(Marked(sentence ? o with { Title = head.Title } : o, shown), changes) with { Learnt = [.. learnt] }, versions.ToImmutableDictionary(StringComparer.Ordinal))),
+            o => new Parsed<KeptOccasion>.Ok(new KeptOccasion(id, at, Changed(Marked(sentence ? o with { Title = head.Title } : o, basis.Shown), basis.Changes) with { Learnt = basis.Learnt, LearntCards = basis.LearntCards, Site = site, Assumed = site.Length == 0 ? o.Assumed : o.Assumed.Add($"Kit and larder of the kitchen are those of {site}.") }, versions.ToImmutableDictionary(StringComparer.Ordinal), basis)),
             p => new Parsed<KeptOccasion>.Failed(p));
     }
 
@@ -117,8 +127,8 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
             ? await store.OpenDocumentAsync(pair[1], cancel) : null;
 
     // what a sheet lists as shown is the whole of it; a sheet that lists nothing shows what is marked on its cards
-    private static Occasion Marked(Occasion occasion, List<SheetShow> shown)
-        => occasion.Shows.IsEmpty && shown.Count > 0 ? occasion with { Shows = [.. shown.Select((s, i) => s with { Line = i + 1 })] } : occasion;
+    private static Occasion Marked(Occasion occasion, ImmutableArray<SheetShow> shown)
+        => occasion.Shows.IsEmpty && shown.Length > 0 ? occasion with { Shows = [.. shown.Select((s, i) => s with { Line = i + 1 })] } : occasion;
 
     /// <summary>Keys of the kept cards an occasion is read with, in the order of the sheet, as the reason of its version says.</summary>
     public static ImmutableArray<string> CardsOf(string why) => [.. why.Split(';', StringSplitOptions.TrimEntries).Where(p => p.Contains(" is ", StringComparison.Ordinal)).Select(p => p.Split(" is ", 2)[1]).Distinct(StringComparer.Ordinal)];
@@ -138,6 +148,19 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
         }
 
         await store.SetAsync(ChangesKey(id), JsonSerializer.Serialize(all), cancel);
+    }
+
+    /// <summary>Site of the kitchen that was chosen for an occasion; empty for none.</summary>
+    public async Task<string> SiteAsync(string id, CancellationToken cancel) => await store.SettingAsync("site." + id, cancel) ?? "";
+
+    /// <summary>Chooses the site; one that the kitchen does not have chooses none.</summary>
+    public async Task SiteAsync(string id, string site, CancellationToken cancel)
+    {
+        string known = (await book.SitesAsync(cancel)).FirstOrDefault(s => s.Equals(site.Trim(), StringComparison.OrdinalIgnoreCase)) ?? "";
+        if (known.Length > 0 || (await SiteAsync(id, cancel)).Length > 0)
+        {
+            await store.SetAsync("site." + id, known, cancel);
+        }
     }
 
     private static string ChangesKey(string id) => "changes." + id;
@@ -163,10 +186,11 @@ internal sealed class OccasionShelf(KitchenStore store, KitchenBook book, ShowMa
 /// <param name="Version">Its version.</param>
 /// <param name="Occasion">As it was read.</param>
 /// <param name="Cards">Version of each kept card it was read with.</param>
-internal sealed record KeptOccasion(string Id, int Version, Occasion Occasion, ImmutableDictionary<string, int> Cards)
+/// <param name="Basis">What else it was read with.</param>
+internal sealed record KeptOccasion(string Id, int Version, Occasion Occasion, ImmutableDictionary<string, int> Cards, PlanBasis Basis)
 {
     /// <summary>What a kept plan says it was made with: the program, its tables, each card as read, each kept card by version.</summary>
-    public string MadeWith(Plan plan) => string.Join("; ", plan.Versions.Select(v => v.Key + " " + v.Value).Concat(Cards.Select(c => string.Create(CultureInfo.InvariantCulture, $"kept {c.Key} {c.Value}"))).Order(StringComparer.Ordinal));
+    public string MadeWith(Plan plan) => string.Join("; ", plan.Versions.Select(v => v.Key + " " + v.Value).Concat(Cards.Select(c => string.Create(CultureInfo.InvariantCulture, $"kept {c.Key} {c.Value}"))).Append(Basis.Said).Order(StringComparer.Ordinal));
 
     /// <summary>Version of a kept card in what a plan was made with; null when it does not say.</summary>
     public static int? VersionOf(string madeWith, string cardId)

@@ -90,7 +90,7 @@ internal static class OrderEndpoints
             asks.Add("At least over is a percentage from 0 to 100; 1 is taken.");
         }
 
-        OrderTerms terms = (await book.TermsAsync(cancel)) with { OrderedOn = from, NeededBy = by, LeastMargin = read ? share / 100 : 0.01m };
+        OrderTerms terms = (await book.TermsAsync(kept.Basis.Site, cancel)) with { OrderedOn = from, NeededBy = by, LeastMargin = read ? share / 100 : 0.01m };
         string code = await book.CodeAsync(cancel);
         return OccasionNeeds.Of(kept.Occasion, null, twins: true).Match<(Made?, ImmutableArray<string>)>(
             needs =>

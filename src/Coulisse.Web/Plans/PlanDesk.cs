@@ -77,6 +77,7 @@ internal sealed class PlanDesk(KitchenStore store, WebBenchOptions options, IHos
         switch (done.Outcome)
         {
             case Plan plan:
+                await kept.Basis.KeepAsync(store, CancellationToken.None);
                 job.Done(await store.KeepPlanAsync(kept.Id, kept.Version, TravelJson.Write(plan), kept.MadeWith(plan)));
                 break;
             case NoPlan(var conflicts, var remedies):

@@ -109,7 +109,7 @@ internal static class PlanEndpoints
         return new RazorComponentResult<OccasionsPage>(new { View = new OccasionsView(rows.ToImmutable()) });
     }
 
-    private static async Task<IResult> SentenceAsync([FromForm] string? sentence, [FromForm] string? card, [FromForm] string? cardId, OccasionShelf shelf, PlanDesk desk, CancellationToken cancel)
+    private static async Task<IResult> SentenceAsync([FromForm] string? sentence, [FromForm] string? card, [FromForm] string? cardId, [FromForm] string? site, OccasionShelf shelf, PlanDesk desk, CancellationToken cancel)
     {
         if (string.IsNullOrWhiteSpace(card))
         {
@@ -121,7 +121,7 @@ internal static class PlanEndpoints
             return Refused("The occasion", ["Say in one sentence how many, when, how long and who: “53 plates, Saturday 14:00, 25 minutes, Ada and two others”."]);
         }
 
-        return Go(await shelf.KeepSentenceAsync(sentence.Trim(), card.ReplaceLineEndings("\n"), cancel, cardId), desk);
+        return Go(await shelf.KeepSentenceAsync(sentence.Trim(), card.ReplaceLineEndings("\n"), cancel, cardId, site ?? ""), desk);
     }
 
     private static async Task<IResult> ExampleAsync(OccasionShelf shelf, PlanDesk desk, KitchenStore store, CancellationToken cancel)

@@ -4,6 +4,7 @@ using Coulisse.Cards;
 using Coulisse.Cards.Reading;
 using Coulisse.Flows;
 using Coulisse.Formats.In;
+using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Trials;
 using Coulisse.Matter.Foods;
@@ -50,7 +51,10 @@ internal static class TrialEndpoints
         string says = summary is null ? "Not tried yet." : string.Create(English, $"{summary.Trials} trials of version {all.Max(t => t.Kept.CardVersion)}. {(summary.Standardised ? "Standardised: " : "Not standardised: ")}{summary.Why}");
         return new TrialsView(kept.Title, "Trials", "/trials/" + card, "/cards/" + card, says, TrialsView.Of(summary, English),
             Rows(card, all),
-            sheet ?? blank, problems, true);
+            sheet ?? blank, problems, true)
+        {
+            Taught = CardReader.Read(new CardText(kept.Text, kept.Title)) is Parsed<Dish>.Ok(var made) && (await shelf.LearntAsync(made, card, kept.Version, cancel)).Card is { } learnt ? learnt.Sentences(made) : [],
+        };
     }
 
     /// <summary>The trials of a card as rows, the newest first; what was noted stands with each.</summary>
@@ -117,7 +121,8 @@ internal static class TrialEndpoints
             files.Add(new SheetFile($"/trials/{card}/{id}/{f.Id}", f.Name, f.Type.StartsWith("image/", StringComparison.Ordinal), detail));
         }
 
-        string said = string.Create(CultureInfo.InvariantCulture, $"Of version {trial.CardVersion} of the card; kept {sheet.Saved:yyyy-MM-dd HH:mm} UTC by {sheet.Who}.");
+        string curves = string.Concat(TravelJson.Read<Trial>(trial.Json).Cores.Select(c => c.Watts is { } h ? string.Create(English, $" h {h:0} W/(m²·K){(c.WattsLeast is { } low ? string.Create(English, $", {low:0} or more") : "")}: {c.Step}") : $" No h: {c.Why}"));
+        string said = string.Create(CultureInfo.InvariantCulture, $"Of version {trial.CardVersion} of the card; kept {sheet.Saved:yyyy-MM-dd HH:mm} UTC by {sheet.Who}.{curves}");
         return new RazorComponentResult<KeptSheetPage>(new { View = new KeptSheetView(sheet.Title, "/trials/" + card, sheet.Text, said, files.ToImmutable()) });
     }
 

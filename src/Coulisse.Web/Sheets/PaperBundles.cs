@@ -13,5 +13,5 @@ internal sealed class PaperBundles(KitchenBook book, StepWords words, TimeProvid
     /// <param name="planned">It, planned.</param>
     /// <param name="cancel">Gives up.</param>
     public async Task<PaperBundle> OfAsync(string occasion, PlannedOccasion planned, CancellationToken cancel)
-        => PrintFlow.Bundle(planned, LocalDateTime.FromDateTime(clock.GetLocalNow().DateTime), new PrintWish { Prices = await book.PricesAsync(cancel, planned.Occasion.Sheet.Currency), Terms = await book.TermsAsync(cancel), Translations = await words.OfOccasionAsync(occasion, planned.Occasion, cancel) });
+        => PrintFlow.Bundle(planned, LocalDateTime.FromDateTime(clock.GetLocalNow().DateTime), new PrintWish { Prices = await book.PricesAsync(cancel, planned.Occasion.Sheet.Currency), Terms = await book.TermsAsync(planned.Occasion.Site, cancel), Translations = await words.OfOccasionAsync(occasion, planned.Occasion, cancel) });
 }

@@ -120,7 +120,7 @@ internal static class TranslationEndpoints
             return asked;
         }
 
-        IEnumerable<string> people = spoken.Concat((await book.HouseAsync(cancel))?.People.SelectMany(p => p.Languages) ?? []);
+        IEnumerable<string> people = spoken.Concat((await book.HouseAsync("", null, cancel)).House?.People.SelectMany(p => p.Languages) ?? []);
         return people.Select(BriefPhrases.CodeOf).Concat(BriefPhrases.Languages).First(l => l != "en" && BriefPhrases.Languages.Contains(l));
     }
 }
