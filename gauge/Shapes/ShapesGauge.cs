@@ -1,23 +1,17 @@
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Needs;
-using Coulisse.Matter.Quantities;
-using Coulisse.Matter.Shapes;
 
 namespace Coulisse.Gauge.Shapes;
 
-/// <summary>gauge shapes: single fits, an order of 200 lines over five suppliers and 1,000 packs, the cost of 5,000 dishes after a price change.</summary>
+/// <summary>gauge shapes: every fit, an order of 200 lines over five suppliers and 1,000 packs, the cost of 5,000 dishes after a price change.</summary>
 internal static class ShapesGauge
 {
     public static int Run()
     {
         Console.WriteLine("| what | median, ms | 95th, ms | limit, ms |");
         Console.WriteLine("|---|---|---|---|");
-        Length Mm(double mm) => Length.FromMillimetres(mm);
-        Row("ring, each N to 127", Stopwatches.Milliseconds(254, i => RoundsInRing.Fit(Mm(100), RoundsInRing.RoundFor(Mm(100), (i % 127) + 1))), 5);
-        Row("rounds on a tray", Stopwatches.Milliseconds(200, i => RoundsOnTray.Fit(Mm(530), Mm(325), Mm(20 + (i % 60)), Mm(1))), 5);
-        Row("cutting a frame", Stopwatches.Milliseconds(200, i => Cutting.Fit(Mm(330), Mm(220), Mm(25 + (i % 30)), Mm(18 + (i % 17)), Mm(1), Mm(5))), 5);
-        Row("bulb to discs", Stopwatches.Milliseconds(200, i => BulbCut.Discs(new Bulb(Mm(92 + (i % 60)), Mm(80)), Mm(3), Mm(1.2), Mm(40), Fraction.FromValue(0.1))), 5);
+        FitsGauge.Run(Row);
         Orders();
         Dishes();
         return 0;

@@ -111,6 +111,7 @@ public static class WebBench
         app.MapOrders();
         app.MapWorkings();
         app.MapTry();
+        app.MapShapes();
         app.MapVersions();
         if (options.Network)
         {

@@ -67,6 +67,6 @@ public sealed partial class TreeTests
     [GeneratedRegex(@"(?<![\w.])/(work|root|home/\w+)/")]
     private static partial Regex MachinePath();
 
-    [GeneratedRegex("\"((?:TXT|OCC|WGH|SAF|PLN|SHP|NED|PAP|STO|HEA|MIX|FMT|LIV|PRB|FIT|TRI|REC)\\d{3})\"")]
+    [GeneratedRegex("\"((?:TXT|OCC|WGH|SAF|PLN|SHP|NED|PAP|STO|HEA|MIX|FMT|LIV|PRB|FIT|TRI|REC|PRI|ORD)\\d{3})\"")]
     private static partial Regex ProblemCode();
 }

@@ -21,9 +21,10 @@ public sealed class KeysTests(PlannedDemo demo) : IClassFixture<PlannedDemo>
         { "heat core --shape slab --size 20mm --start 5 --medium 65 --minutes 60 --layer film:0.1mm --organism listeria-meat", "lethality.log10.cautious lethality.worst lethality.offNominal lethality.matters.what" },
         { "heat core --shape slab --size 20mm --start 5 --medium 82 --until 80", "minutesToTarget.best minutesToTarget.cautious" },
         { "fit grid 330x220x18 40x30 --edge 5 --density 1.03", "count grams trimGrams nextFewer.count nextMore.count" },
+        { "fit tray 530x325 160 --count 52", "count perTray trays freePercent comesOutEven.of comesOutEven.asked comesOutEven.exactly comesOutEven.smaller.units comesOutEven.smaller.amount comesOutEven.larger.units comesOutEven.larger.amount comesOutEven.says" },
         { "cost {demo}/occasion.md --prices {demo}/prices.csv", "parts dishes total twins currency" },
         { "prices {demo}/prices.csv {cards}/starter.md --change swede=+10%", "currency on packs.item packs.price packs.since history changed.item changed.before changed.after changed.percent dishes.title dishes.eachBefore dishes.eachAfter dishes.percent dishes.because.item dishes.because.adds" },
-        { "balance {demo}/occasion.md", "covers rule parts.part parts.made parts.needed parts.over parts.verdict parts.factor parts.lossPercent parts.plateWithout parts.twins scales.leastGrams tooFine least.part least.grams least.because" },
+        { "balance {demo}/occasion.md", "covers rule parts.part parts.made parts.needed parts.over parts.verdict parts.factor parts.lossPercent parts.plateWithout parts.twins scales.leastGrams tooFine least.part least.grams least.because least.kit least.source" },
         { "order {demo}/occasion.md --prices {demo}/prices.csv", "packs suppliers margins warnings total" },
     };
 

@@ -95,6 +95,17 @@ public sealed class WorkedAnswers(PlannedDemo demo) : IClassFixture<PlannedDemo>
     }
 
     [Fact]
+    public void P13_P14_the_order_with_its_spares_is_the_worked_one_to_the_cent()
+    {
+        Ran ran = Bench.Run("order", Bench.Demo("occasion.md"), "--prices", Bench.Demo("prices.csv"), "--extra", "kohlrabi=1 piece", "--extra", "swede=1 piece", "--json");
+        Assert.Equal((0, 181.35m), (ran.Exit, ran.Json.GetProperty("total").GetDecimal()));
+        Assert.Equal([2.90m, 53.45m, 89.50m, 35.50m], ran.Json.GetProperty("suppliers").EnumerateArray().Select(s => s.GetProperty("total").GetDecimal()));
+        JsonElement[] packs = [.. ran.Json.GetProperty("packs").EnumerateArray()];
+        Assert.Equal(5, packs.Where(p => p.GetProperty("item").GetString() == "quark, full fat").Sum(p => p.GetProperty("count").GetInt32()));
+        Assert.Equal(["beetroot, tops off", "butter, unsalted", "plum butter, unsweetened"], ran.Json.GetProperty("margins").EnumerateArray().Where(m => m.GetProperty("thin").GetBoolean()).Select(m => m.GetProperty("item").GetString()!).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void P9_fifty_bars_are_plated_and_six_stay_in_one_block()
     {
         JsonElement block = Assert.Single(demo.Json.GetProperty("twins").EnumerateArray(), t => t.GetProperty("stage").GetString()!.Contains("left for the stage", StringComparison.Ordinal));

@@ -37,6 +37,8 @@ public sealed class EveryPageJourney
     [InlineData("/compare/{card}")]
     [InlineData("/trials/{card}")]
     [InlineData("/workings/heat")]
+    [InlineData("/shapes")]
+    [InlineData("/shapes/tin")]
     [InlineData("/kitchen")]
     [InlineData("/kitchen/foods?q=cream")]
     [InlineData("/prices")]

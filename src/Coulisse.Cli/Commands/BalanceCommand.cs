@@ -96,7 +96,7 @@ internal static class BalanceCommand
                 parts = f.Parts.Select(p => new { dish = p.Dish, part = p.Row.Component, unit = p.Row.Unit, made = R(p.Row.Made), needed = R(p.Row.Needed), over = R(p.Row.Over), overPercent = R(p.Row.OverPercent), verdict = p.Row.Verdict, factor = Math.Round(p.Row.Factor, 4), learnt = p.Row.Learnt, madeLeast = p.Row.MadeLeast is { } low ? (double?)R(low) : null, madeMost = p.Row.MadeMost is { } high ? (double?)R(high) : null, rawGrams = R(p.RawGrams), lossPercent = p.LossPercent is { } l ? (double?)R(l) : null, plateWithout = p.Without, taken = p.Taken, twins = p.Twins, remedy = p.Remedy }),
                 scales = f.Scales.Select(s => new { capacityGrams = s.CapacityGrams, stepGrams = s.StepGrams, leastGrams = s.LeastGrams }),
                 tooFine = f.Fine.Select(x => new { part = x.Component, food = x.Line.Weighed.Food.Food, grams = R(x.Line.Grams), errorPercent = R(x.ErrorPercent), master = x.Master is null ? null : new { agentGrams = R(x.Master.AgentGrams), carrier = x.Master.Carrier, carrierGrams = R(x.Master.CarrierGrams), takeGrams = R(x.Master.TakeGrams), carrierLeftGrams = R(x.Master.CarrierLeftGrams) } }),
-                least = f.Least.Select(l => new { part = l.Component, grams = R(l.Grams), share = Math.Round(l.Share, 4), because = l.Because }),
+                least = f.Least.Select(l => new { part = l.Component, grams = R(l.Grams), share = Math.Round(l.Share, 4), because = l.Because, kit = l.Kit, source = l.Source }),
             });
             return uneven ? Exit.Problems : Exit.Done;
         }

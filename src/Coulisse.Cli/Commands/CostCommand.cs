@@ -33,7 +33,7 @@ internal static class CostCommand
         Command command = new("cost", "What a dish or an occasion costs.\nExample: coulisse cost examples/demo/occasion.md --prices examples/demo/prices.csv --target 28 --tax 10") { path, prices, currency, extra, target, unlisted, tax, plain, trials, json };
         command.SetAction(parsed =>
         {
-            if (OrderCommand.Extra(parsed.GetValue(extra) ?? []) is not { } added || parsed.GetValue(target) is <= 0 or > 100 || parsed.GetValue(unlisted) < 0 || parsed.GetValue(tax) < 0)
+            if (AddedNeeds.Read(parsed.GetValue(extra) ?? []) is not { } added || parsed.GetValue(target) is <= 0 or > 100 || parsed.GetValue(unlisted) < 0 || parsed.GetValue(tax) < 0)
             {
                 return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\"; --target is a percentage above 0, --unlisted and --tax are percentages.");
             }

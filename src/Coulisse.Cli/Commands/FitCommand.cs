@@ -1,95 +1,90 @@
 using System.CommandLine;
-using Coulisse.Matter.Quantities;
+using System.Text;
+using Coulisse.Flows.Fits;
 using Coulisse.Matter.Shapes;
 
 namespace Coulisse.Cli.Commands;
 
-/// <summary>coulisse fit: what fits on, in or out of what. Sizes are millimetres.</summary>
+/// <summary>coulisse fit: what fits on, in or out of what. Sizes are millimetres. Every kind of fit is a subcommand made from its fields.</summary>
 internal static class FitCommand
 {
-    private static readonly Option<double> Gap = new("--gap") { Description = "Room between two pieces, or the width a cut loses, mm" };
-    private static readonly Option<double> Edge = new("--edge") { Description = "Trimmed from every side first, mm" };
-    private static readonly Option<double?> Density = new("--density") { Description = "g/mL, to give grams where the block has a height" };
-
     public static Command Create()
     {
-        Argument<string> first = new("BLOCK") { Description = "Length x width (x height), or the ring's diameter" };
-        Argument<string> second = new("PIECE") { Description = "Length x width, or a diameter" };
-        Command command = new("fit", "What fits.\nExample: coulisse fit grid 330x220x18 40x30 --edge 5 --density 1.03\n         coulisse fit rounds 530x325 60 --gap 1\n         coulisse fit ring 80 16.4 --svg");
-        command.Subcommands.Add(Sub("grid", "Pieces cut from a block, frame or sheet; boxes on a tray", first, second, Grid));
-        command.Subcommands.Add(Sub("rounds", "Rounds on a tray or cloth", first, second, Rounds));
-        command.Subcommands.Add(Sub("ring", "Rounds in a ring", first, second, Ring));
-        foreach (Command shape in FitShapes.Create())
+        Command command = new("fit", "What fits, what falls away, and what comes out even next to it.\n" + string.Join('\n', FitFlow.Kinds.Select((k, i) => (i == 0 ? "Example: " : "         ") + "coulisse " + k.Example)));
+        foreach (FitKind kind in FitFlow.Kinds)
         {
-            command.Subcommands.Add(shape);
+            command.Subcommands.Add(Sub(kind));
         }
 
         return command;
     }
 
-    private static Command Sub(string name, string what, Argument<string> first, Argument<string> second, Func<double[], double[], ParseResult, (object Document, string Text, Drawing Drawing)> fit)
+    private static Command Sub(FitKind kind)
     {
-        Command sub = new(name, what) { first, second, Gap, Edge, Density, FitParts.Json, FitParts.Svg };
-        sub.SetAction(parsed =>
+        Command sub = new(kind.Name, $"{kind.What}.\nExample: coulisse {kind.Example}");
+        Dictionary<string, Func<ParseResult, string?>> given = new(StringComparer.Ordinal);
+        foreach (FitField field in kind.Fields)
         {
-            if (FitParts.Sizes(parsed.GetRequiredValue(first)) is not { } block || FitParts.Sizes(parsed.GetRequiredValue(second)) is not { } piece)
-            {
-                return Input.Fail(Exit.Usage, $"“{parsed.GetRequiredValue(first)}” and “{parsed.GetRequiredValue(second)}”: sizes are millimetres, each more than 0, such as 330x220 or 60.");
-            }
+            given[field.Name] = Read(sub, field);
+        }
 
-            return FitParts.Guard(() =>
-            {
-                (object document, string text, Drawing drawing) = fit(block, piece, parsed);
-                return FitParts.Give(parsed, document, text, drawing);
-            });
-        });
+        Option<bool> json = new("--json") { Description = "One JSON document" };
+        Option<bool> svg = new("--svg") { Description = "The drawing to scale, as SVG" };
+        sub.Options.Add(json);
+        sub.Options.Add(svg);
+        sub.SetAction(parsed => FitFlow.Of(kind, given.ToDictionary(g => g.Key, g => g.Value(parsed) ?? "")).Match(
+            answer => Give(kind, answer, parsed.GetValue(json), parsed.GetValue(svg)),
+            problems => Input.Fail("fit " + kind.Name, problems) is var exit && problems.Any(p => p.Code == "FIT001") ? Exit.Usage : exit));
         return sub;
     }
 
-    private static (object, string, Drawing) Grid(double[] block, double[] piece, ParseResult parsed)
+    private static Func<ParseResult, string?> Read(Command sub, FitField field)
     {
-        CutPlan p = Cutting.Fit(Mm(block, 0), Mm(block, 1), Mm(piece, 0), Mm(piece, 1), Length.FromMillimetres(parsed.GetValue(Gap)), Length.FromMillimetres(parsed.GetValue(Edge)));
-        FrameCut? frame = block.Length > 2 && parsed.GetValue(Density) is { } g
-            ? FrameCut.Of(new BoxMould(Mm(block, 0), Mm(block, 1), Mm(block, 2)), Coulisse.Matter.Quantities.Density.FromGramsPerMillilitre(g), Mm(piece, 0), Mm(piece, 1), Length.FromMillimetres(parsed.GetValue(Gap)), Length.FromMillimetres(parsed.GetValue(Edge)))
-            : null;
-        string text = FormattableString.Invariant($"{p.Count} pieces ({p.Straight} straight, {p.Turned} turned), trim {p.TrimShare.Percent:0.0} %{(p.Proven ? "" : ", not proven to be the most")}")
-            + (frame is null ? "" : FormattableString.Invariant($"; fill {frame.FillMass.Grams:0} g, {frame.PieceMass.Grams:0.0} g a piece, trim {frame.TrimMass.Grams:0} g"));
-        return (new
+        string label = field.Label + (field.Default.Length > 0 ? $" [{field.Default}]" : "");
+        if (field.Needed && field.Input == FitInput.Tin)
         {
-            schema = "coulisse/fit-grid/1",
-            p.Count,
-            p.Straight,
-            p.Turned,
-            p.Layout,
-            p.Proven,
-            trimPercent = p.TrimShare.Percent,
-            grams = frame?.FillMass.Grams,
-            pieceGrams = frame?.PieceMass.Grams,
-            trimGrams = frame?.TrimMass.Grams,
-            nextFewer = Even(p.NextFewer),
-            nextMore = Even(p.NextMore),
-        }, text, p.Drawing);
+            Argument<string[]> words = new(field.Name.ToUpperInvariant()) { Description = label, Arity = ArgumentArity.OneOrMore };
+            sub.Arguments.Add(words);
+            return parsed => string.Join(' ', parsed.GetRequiredValue(words));
+        }
+
+        if (field.Needed)
+        {
+            Argument<string> argument = new(field.Name.ToUpperInvariant()) { Description = label };
+            sub.Arguments.Add(argument);
+            return parsed => parsed.GetRequiredValue(argument);
+        }
+
+        if (field.Input == FitInput.Flag)
+        {
+            Option<bool> flag = new("--" + field.Name) { Description = label };
+            sub.Options.Add(flag);
+            return parsed => parsed.GetValue(flag) ? "yes" : "";
+        }
+
+        Option<string?> option = new("--" + field.Name) { Description = label };
+        sub.Options.Add(option);
+        return parsed => parsed.GetValue(option);
     }
 
-    private static (object, string, Drawing) Rounds(double[] block, double[] piece, ParseResult parsed)
+    private static int Give(FitKind kind, FitAnswer answer, bool json, bool svg)
     {
-        RoundsOnTray t = RoundsOnTray.Fit(Mm(block, 0), Mm(block, 1), Mm(piece, 0), Length.FromMillimetres(parsed.GetValue(Gap)));
-        return (
-            new { schema = "coulisse/fit-rounds/1", t.Count, t.Rows, t.Square, t.OffsetAlong, t.OffsetAcross, largestMillimetres = t.LargestRound.Millimetres, nextMoreMillimetres = t.NextMore?.Millimetres },
-            FormattableString.Invariant($"{t.Count} rounds (square {t.Square}, offset {t.OffsetAlong} along, {t.OffsetAcross} across)"),
-            t.Drawing);
+        if (json)
+        {
+            Dictionary<string, object?> document = new(StringComparer.Ordinal) { ["schema"] = $"coulisse/fit-{kind.Name}/1" };
+            foreach ((string key, object? value) in answer.Figures)
+            {
+                document[key] = value;
+            }
+
+            document["comesOutEven"] = answer.Even.Select(e => new { of = e.Of, asked = e.Even.Asked, exactly = Of(e.Even.Exactly), smaller = Of(e.Even.Smaller), larger = Of(e.Even.Larger), says = e.Says });
+            return Input.Json(document);
+        }
+
+        Console.OutputEncoding = new UTF8Encoding(false);
+        Console.Out.WriteLine(svg ? SvgDrawing.Write(answer.Drawing) : string.Join('\n', answer.Says.Where(s => s.Length > 0).Concat(answer.Even.Select(e => e.Says))));
+        return Exit.Done;
     }
 
-    private static (object, string, Drawing) Ring(double[] block, double[] piece, ParseResult parsed)
-    {
-        RoundsInRing r = RoundsInRing.Fit(Mm(block, 0), Mm(piece, 0));
-        return (
-            new { schema = "coulisse/fit-ring/1", r.Count, r.Held, largestMillimetres = r.LargestRound.Millimetres, nextMoreMillimetres = r.NextRound.Millimetres, smallestRingMillimetres = r.SmallestRing.Millimetres, nextRingMillimetres = r.NextRing.Millimetres },
-            FormattableString.Invariant($"{r.Count} rounds; up to {r.LargestRound.Millimetres:0.00} mm as many, one more from {r.NextRound.Millimetres:0.00} mm down"),
-            r.Drawing);
-    }
-
-    private static object? Even(EvenCut? cut) => cut is null ? null : new { cut.Count, cut.Columns, cut.Rows, alongMillimetres = cut.Along.Millimetres, acrossMillimetres = cut.Across.Millimetres };
-
-    private static Length Mm(double[] sizes, int at) => Length.FromMillimetres(at < sizes.Length ? sizes[at] : sizes[^1]);
+    private static object? Of(EvenAmount? even) => even is { } e ? new { e.Units, e.Amount } : null;
 }

@@ -21,7 +21,7 @@ internal static class OrderCommand
         Option<bool> plain = WithoutTwinsOption();
         Option<string[]> trials = TrialFiles.Option();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"swede=1 piece\"") { sheet, prices, currency, extra, plain, trials, json };
+        Command command = new("order", "What to buy: packs, suppliers, margins.\nExample: coulisse order examples/demo/occasion.md --prices examples/demo/prices.csv --extra \"kohlrabi=1 piece\" --extra \"swede=1 piece\"") { sheet, prices, currency, extra, plain, trials, json };
         terms.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -35,9 +35,9 @@ internal static class OrderCommand
                 return exit;
             }
 
-            if (Extra(parsed.GetValue(extra) ?? []) is not { } added)
+            if (AddedNeeds.Read(parsed.GetValue(extra) ?? []) is not { } added)
             {
-                return Input.Fail(Exit.Usage, "--extra is \"FOOD=AMOUNT\", such as \"beetroot=500 g\" or \"swede=1 piece\".");
+                return Input.Fail(Exit.Usage, ExtraWrong);
             }
 
             if (terms.Read(parsed, out exit) is not { } asked)
@@ -61,35 +61,11 @@ internal static class OrderCommand
 
     internal static Option<string?> CurrencyOption() => new("--currency") { Description = "Currency of a list that names none" };
 
+    internal const string ExtraWrong = "--extra is \"FOOD=AMOUNT\", such as \"beetroot=500 g\" or \"swede=1 piece\".";
+
     internal static Option<string[]> ExtraOption() => new("--extra") { Description = "Needed besides, \"FOOD=AMOUNT\"; may be given again", AllowMultipleArgumentsPerToken = false };
 
     internal static Option<bool> WithoutTwinsOption() => new("--without-twins") { Description = "Leave out what twins and stage batches take" };
-
-    /// <summary>Needs added by hand; null when one is no amount.</summary>
-    internal static ImmutableArray<Need>? Extra(string[] texts)
-    {
-        List<Need> needs = [];
-        foreach (string text in texts)
-        {
-            int eq = text.LastIndexOf('=');
-            string[] amount = eq > 0 ? text[(eq + 1)..].Trim().Split(' ', 2) : [];
-            if (amount.Length != 2 || !decimal.TryParse(amount[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal n) || n <= 0)
-            {
-                return null;
-            }
-
-            bool pieces = amount[1].Trim() is "piece" or "pieces" or "each";
-            double factor = amount[1].Trim() switch { "g" => 1, "kg" => 1000, _ => 0 };
-            if (pieces ? n != decimal.Truncate(n) : factor == 0)
-            {
-                return null;
-            }
-
-            needs.Add(new(text[..eq].Trim(), pieces ? 0 : (double)n * factor, "added") { Pieces = pieces ? (int)n : 0, Role = NeedRole.Added });
-        }
-
-        return [.. needs];
-    }
 
     private static int Give(Occasion occasion, NeedsList needs, Order order, bool json)
     {
@@ -113,7 +89,7 @@ internal static class OrderCommand
         proven = order.Proven, bound = order.Bound,
         packs = order.Lines.SelectMany(l => l.Packs.Select(p => new
         {
-            item = l.Item, supplier = p.Row.Supplier, size = p.Row.PackSize, unit = p.Row.Unit, count = p.Count, price = p.Row.Price.Amount, cost = p.Count * p.Row.Price.Amount, leadDays = p.Row.LeadDays, comesOn = p.ComesOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), note = p.Row.Note,
+            item = l.Item, supplier = p.Row.Supplier, size = p.Row.PackSize, unit = p.Row.Unit, count = p.Count, price = p.Row.Price.Amount, cost = p.Count * p.Row.Price.Amount, leadDays = p.Row.LeadDays, comesOn = p.ComesOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), note = p.Row.Note, anotherArticle = p.Row.MayReplace switch { true => "allowed", false => "not allowed", null => "ask first" },
         })),
         margins = order.Lines.Select(l => new { item = l.Item, need = Math.Round(l.Need, 3), bought = l.Bought, marginPercent = Math.Round(l.Margin * 100, 2), thin = l.Thin, fromStock = l.FromStock.Select(t => new { item = t.Lot.Item, amount = t.Amount, since = t.Lot.Since?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) }), @for = l.Needs.Select(n => n.For).Distinct() }),
         warnings = Warnings(order),

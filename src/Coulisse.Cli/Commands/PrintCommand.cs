@@ -45,8 +45,9 @@ internal static class PrintCommand
         Option<string?> measures = WeighCommand.Measures();
         OrderTermsOptions terms = new();
         Option<string[]> trials = TrialFiles.Option();
+        Option<string[]> extra = OrderCommand.ExtraOption();
         Option<bool> json = new("--json") { Description = "One JSON document on standard output" };
-        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, ifThen, large, home, measures, trials, json };
+        Command command = new("print", "Prints the papers of an occasion or of a card.\nExample: coulisse print examples/demo/occasion.md --prices examples/demo/prices.csv --out papers") { card, folder, prices, seconds, papers, form, sheet, labels, people, days, copies, bundle, covers, code, stale, ifThen, large, home, measures, trials, extra, json };
         terms.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -54,6 +55,11 @@ internal static class PrintCommand
             if (kinds.FirstOrDefault(k => !PaperShelf.Kinds.Contains(k)) is { } strange)
             {
                 return Input.Fail(Exit.Usage, $"there is no paper \"{strange}\"; there are {string.Join(", ", PaperShelf.Kinds)}.");
+            }
+
+            if (AddedNeeds.Read(parsed.GetValue(extra) ?? []) is not { } added)
+            {
+                return Input.Fail(Exit.Usage, OrderCommand.ExtraWrong);
             }
 
             if (parsed.GetValue(copies) is < 1 or > 99)
@@ -72,12 +78,12 @@ internal static class PrintCommand
             if (IsSheet(path))
             {
                 return PlanCommand.Load([path], null, out int exit, parsed.GetValue(trials)) is not { } occasion ? exit
-                    : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish with { HomeMeasures = parsed.GetValue(home), Translations = TranslateCommand.Stored(path, occasion) } }, occasion) : exit;
+                    : Wish(parsed.GetValue(prices), occasion.Sheet.Currency, terms.Read(parsed, out exit), ref exit) is { } wish ? Occasion(asked with { Wish = wish with { Extra = added, HomeMeasures = parsed.GetValue(home), Translations = TranslateCommand.Stored(path, occasion) } }, occasion) : exit;
             }
 
             int failed = Exit.Done;
             return Wish(parsed.GetValue(prices), null, new OrderTerms(), ref failed) is not { } cardWish ? failed : WeighCommand.Read(path, parsed.GetValue(measures), weighed => AssessFlow.Assess(weighed.Dish, parsed.GetValue(covers) is { } n ? new ScaleTo.Covers(n) : null, parsed.GetValue(measures), asked.Code ?? CodeOfPractice.Usual).Match(
-                assessed => Give(asked, PrintFlow.Bundle(assessed, Now(), cardWish with { HomeMeasures = parsed.GetValue(home) })),
+                assessed => Give(asked, PrintFlow.Bundle(assessed, Now(), cardWish with { Extra = added, HomeMeasures = parsed.GetValue(home) })),
                 problems => Input.Fail(path, problems)));
         });
         return command;

@@ -25,7 +25,9 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, string Currency, Im
         {
             decimal unit = item.Rows.Min(r => r.PerUnit);
             decimal? each = item.Pieces ? match.Note(item.Item).GramsEach is { } g ? (decimal)g : null : item.Rows[0].Unit == "g" ? 1 : null;
-            CostLine Line(Need need, decimal amount, decimal value) => new(need, item.Item, amount, new(value, prices.Currency)) { Trim = new(Trimmed(need, value, unit, each), prices.Currency) };
+
+            // A third of a pack has no last decimal. Cut at the fifteenth, lines add up to the same total whichever way they are put together.
+            CostLine Line(Need need, decimal amount, decimal value) => new(need, item.Item, amount, new(Math.Round(value, 15), prices.Currency)) { Trim = new(Math.Round(Trimmed(need, Math.Round(value, 15), unit, each), 15), prices.Currency) };
 
             lines.AddRange(item.Lines.Where(l => !Cut(item, l.Need)).Select(l => Line(l.Need, l.Amount, l.Amount * unit)));
 

@@ -47,6 +47,9 @@ public sealed record Need(string Food, double Grams, string For)
     /// <summary>Shapes cut from whole pieces ("280 discs of 60 mm"); null when weight alone counts.</summary>
     public CutNeed? Cut { get; init; }
 
+    /// <summary>It begins with whole pieces of its own: nothing cut from the others will do, since it is cut before an audience.</summary>
+    public bool FromWhole { get; init; }
+
     /// <summary>Dish; empty for what belongs to none.</summary>
     public string Dish { get; init; } = "";
 

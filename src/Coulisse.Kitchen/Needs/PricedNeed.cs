@@ -88,6 +88,14 @@ internal static class PricedNeeds
                 return null;
             }
 
+            if (n.FromWhole)
+            {
+                decimal whole = (decimal)Math.Ceiling(pieces - 1e-9);
+                lines.Add((n, whole));
+                counted += whole;
+                continue;
+            }
+
             if (!ways.TryGetValue(way, out List<(Need Need, double Share)>? list))
             {
                 ways.Add(way, list = []);

@@ -15,7 +15,7 @@ public static class TwinNeeds
     /// <param name="occasion">The occasion.</param>
     /// <param name="batches">Its batches, one a dish in the same order.</param>
     /// <returns>Needs, and twins that are left out because nothing says what they weigh.</returns>
-    /// <remarks>Lines are taken in the proportion of the twin's weight to the raw weight of what it is made from. A cooked twin has lost weight already, so its need is understated by the loss.</remarks>
+    /// <remarks>A twin on which nothing has been done yet, of what is cut from whole roots, takes whole roots of its own: those of the service batch are cut by then. Lines are taken in the proportion of the twin's weight to the raw weight of what it is made from. A cooked twin has lost weight already, so its need is understated by the loss.</remarks>
     public static (ImmutableArray<Need> Needs, ImmutableArray<string> LeftOut) Of(IEnumerable<TwinNeed> twins, Occasion occasion, ImmutableArray<Batch> batches)
     {
         ImmutableArray<Need>.Builder needs = ImmutableArray.CreateBuilder<Need>();
@@ -44,7 +44,7 @@ public static class TwinNeeds
             if (Scaling.Scale(new WeighedDish(only, [.. from], batches[at].Weighed.Measures), new ScaleTo.Factor(share)) is Parsed<Batch>.Ok(var batch))
             {
                 // Takings from components that the twin's own small batch does not hold stand in the service batch's place.
-                needs.AddRange(NeedsList.From([batch]).Needs.Select(n => n with { For = label, Role = NeedRole.Twin }));
+                needs.AddRange(NeedsList.From([batch]).Needs.Select(n => n with { For = label, Role = NeedRole.Twin, FromWhole = twin.StageLine == 0 && n.Cut is not null }));
             }
         }
 

@@ -47,6 +47,28 @@ public sealed record BulbCut(Bulb Whole, Bulb Peeled, int Slices, ImmutableArray
         return Cut(bulb, peel, side, s * Math.Sqrt(2), lost, piece, w => SquaresInRound(w, s), FormattableString.Invariant($"dice of {s:0.#} mm"));
     }
 
+    /// <summary>Whole slices, as they fall: those at least so wide.</summary>
+    /// <param name="bulb">As bought.</param>
+    /// <param name="peel">Peeled all round.</param>
+    /// <param name="slice">Thickness of a slice, more than 0.</param>
+    /// <param name="least">Narrowest slice that is of use, more than 0.</param>
+    /// <param name="lost">Share lost.</param>
+    /// <remarks>The piece is the mean slice: the ellipsoid's zone πD²/4·[z − 4z³/(3H²)] shared out.</remarks>
+    public static BulbCut SlicesOf(Bulb bulb, Length peel, Length slice, Length least, Fraction lost)
+    {
+        double d = More(least, nameof(least), "A slice is wider than 0 mm.");
+        BulbCut cut = Cut(bulb, peel, slice, d, lost, default, _ => 1, FormattableString.Invariant($"slices at least {d:0.#} mm wide"));
+        if (cut.Slices == 0)
+        {
+            return cut;
+        }
+
+        double low = -cut.Peeled.HeightAtLeast(least).Millimetres / 2;
+        double h = cut.Peeled.Tall.Millimetres;
+        double Zone(double z) => Math.PI / 4 * cut.Peeled.Across.Millimetres * cut.Peeled.Across.Millimetres * (z - (4 * z * z * z / (3 * h * h)));
+        return cut with { PieceVolume = Volume.FromMillilitres((Zone(low + (cut.Slices * slice.Millimetres)) - Zone(low)) / cut.Slices / 1000) };
+    }
+
     /// <summary>How many to buy for a number of pieces.</summary>
     /// <param name="wanted">Good pieces wanted.</param>
     /// <param name="spare">Whole ones over.</param>

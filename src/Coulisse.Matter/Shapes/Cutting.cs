@@ -61,8 +61,8 @@ public static class Cutting
             Block = along * across,
             Used = Area.FromSquareMillimetres(count * a * b),
             Even = columns * rows > 0 ? Stretched(l, w, k, columns, rows) : null,
-            NextFewer = Neighbour(l, w, k, count, columns, rows, -1),
-            NextMore = Neighbour(l, w, k, count, columns, rows, 1),
+            NextFewer = FewerPieces(l, w, k, count, columns, rows),
+            NextMore = MorePieces(l, w, k, count, columns, rows),
             Drawing = Draw(along.Millimetres, across.Millimetres, edge.Millimetres, a, b, pieces),
         };
     }
@@ -130,19 +130,20 @@ public static class Cutting
         return x > 0 && y > 0 ? new(columns, rows, Length.FromMillimetres(x), Length.FromMillimetres(y)) : null;
     }
 
-    private static EvenCut? Neighbour(double l, double w, double k, int count, int columns, int rows, int step)
+    // The same columns and rows or fewer of them (larger pieces), the same or more (smaller ones): of those grids the one next to the count.
+    private static EvenCut? FewerPieces(double l, double w, double k, int count, int columns, int rows)
+    {
+        (int C, int R)[] grids = columns * rows < count ? [(columns, rows)] : [(columns - 1, rows), (columns, rows - 1)];
+        return grids.Where(g => g.C > 0 && g.R > 0).OrderByDescending(g => g.C * g.R).Select(g => Stretched(l, w, k, g.C, g.R)).FirstOrDefault(c => c is not null);
+    }
+
+    private static EvenCut? MorePieces(double l, double w, double k, int count, int columns, int rows)
     {
         EvenCut? best = null;
-        for (int dc = 0; dc <= 2; dc++)
+        for (int c = Math.Max(1, columns); best is null ? c <= columns + count + 1 : c * Math.Max(1, rows) < best.Count; c++)
         {
-            for (int dr = 0; dr <= 2; dr++)
-            {
-                EvenCut? cut = Stretched(l, w, k, columns + (step * dc), rows + (step * dr));
-                if (cut is not null && (step * (cut.Count - count)) > 0 && (best is null || step * cut.Count < step * best.Count))
-                {
-                    best = cut;
-                }
-            }
+            EvenCut? cut = Stretched(l, w, k, c, Math.Max(Math.Max(1, rows), (count / c) + 1));
+            best = cut is not null && (best is null || cut.Count < best.Count) ? cut : best;
         }
 
         return best;

@@ -35,4 +35,13 @@ public sealed record Dumpling(Mass DoughMass, Volume Filling, Mass FillingMass)
         Volume room = Volume.FromMillilitres(0.2 * Math.PI * a * a * a / 1000);
         return new(skin * dough, room, room * filling);
     }
+
+    /// <summary>Seam that is left round a filling; null when it needs more than the disc has.</summary>
+    /// <param name="disc">Diameter of the disc.</param>
+    /// <param name="filling">Volume of the filling.</param>
+    public static Length? SeamFor(Length disc, Volume filling)
+    {
+        double a = Math.Cbrt(filling.Millilitres * 1000 / (0.2 * Math.PI));
+        return a < disc.Millimetres / 2 ? Length.FromMillimetres((disc.Millimetres / 2) - a) : null;
+    }
 }

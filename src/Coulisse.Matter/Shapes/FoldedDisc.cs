@@ -34,6 +34,12 @@ public sealed record FoldedDisc(double Angle, Volume Wedge, Fraction FilledShare
         return new(theta, Volume.FromMillilitres(wedge / 1000), Fraction.FromValue(share), filling, filling * density, Length.FromMillimetres(r - s), disc);
     }
 
+    /// <summary>How far from the fold a filling reaches: s = R √(1 − (1 − V/W)^⅔); null when it does not go in.</summary>
+    /// <param name="filling">Volume between the leaves.</param>
+    public Length? ReachFor(Volume filling) => filling <= Wedge
+        ? Disc / 2 * Math.Sqrt(1 - Math.Pow(1 - (filling / Wedge), 2.0 / 3))
+        : null;
+
     /// <summary>The folded disc from the side, with its filling's edge.</summary>
     public Drawing Draw()
     {

@@ -9,7 +9,8 @@ internal static class RingTable
 {
     private static readonly Lazy<double[]> Ring = new(() => Ratios("shapes/circles-in-circle.tsv"));
     private static readonly Lazy<double[]> Square = new(() => Ratios("shapes/circles-in-square.tsv"));
-    private static readonly Lazy<Dictionary<int, ImmutableArray<DrawnPoint>>> Held = new(ReadPlaces);
+    private static readonly Lazy<Dictionary<int, ImmutableArray<DrawnPoint>>> Held = new(() => ReadPlaces("shapes/circles-in-circle-places.tsv"));
+    private static readonly Lazy<Dictionary<int, ImmutableArray<DrawnPoint>>> HeldInSquare = new(() => ReadPlaces("shapes/circles-in-square-places.tsv"));
 
     /// <summary>Ring radius over round radius for N rounds; index N, index 0 unused.</summary>
     public static double[] InRing => Ring.Value;
@@ -19,6 +20,9 @@ internal static class RingTable
 
     /// <summary>Places of N rounds of radius 1 round (0, 0); null where none are held.</summary>
     public static ImmutableArray<DrawnPoint>? Places(int n) => Held.Value.TryGetValue(n, out ImmutableArray<DrawnPoint> p) ? p : null;
+
+    /// <summary>Places of N rounds of radius 1 in a square round (0, 0); null where none are held.</summary>
+    public static ImmutableArray<DrawnPoint>? SquarePlaces(int n) => HeldInSquare.Value.TryGetValue(n, out ImmutableArray<DrawnPoint> p) ? p : null;
 
     private static double[] Ratios(string name)
     {
@@ -34,9 +38,9 @@ internal static class RingTable
         return all;
     }
 
-    private static Dictionary<int, ImmutableArray<DrawnPoint>> ReadPlaces()
+    private static Dictionary<int, ImmutableArray<DrawnPoint>> ReadPlaces(string name)
     {
-        ReferenceTable table = ReferenceTable.Load("shapes/circles-in-circle-places.tsv");
+        ReferenceTable table = ReferenceTable.Load(name);
         int n = table.Column("n");
         int x = table.Column("x");
         int y = table.Column("y");

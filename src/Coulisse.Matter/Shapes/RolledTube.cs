@@ -44,6 +44,14 @@ public sealed record RolledTube(Length StripLength, Length Outer, Length AtSeam,
         return new(Length.FromMillimetres(length), Length.FromMillimetres(outer), Length.FromMillimetres(overlap.Millimetres > 0 ? outer + t : outer), turns, hole, height);
     }
 
+    /// <summary>Strip lengths that close in whole turns.</summary>
+    /// <param name="hole">Rod diameter, more than 0.</param>
+    /// <param name="thickness">Of the sheet, more than 0.</param>
+    /// <param name="overlap">Past the last whole turn.</param>
+    /// <param name="strip">Strip asked for.</param>
+    public static ComesOutEven WholeTurns(Length hole, Length thickness, Length overlap, Length strip)
+        => ComesOutEven.Among(strip.Millimetres, n => Of(hole, thickness, n, overlap, thickness).StripLength.Millimetres, 3 + (int)(strip / (Of(hole, thickness, 1, overlap, thickness).Hole * Math.PI)));
+
     /// <summary>Tubes from a sheet cut into strips as wide as the tube is high.</summary>
     /// <param name="sheetAlong">Length of the sheet.</param>
     /// <param name="sheetAcross">Width of the sheet.</param>

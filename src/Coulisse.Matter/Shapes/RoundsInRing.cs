@@ -62,6 +62,14 @@ public sealed record RoundsInRing(int Count, bool Held, Length LargestRound, Len
             Draw(ring.Millimetres, d, n, centres));
     }
 
+    /// <summary>Diameters that fill the ring: the widest round of which one, two, three … stand in it.</summary>
+    /// <param name="ring">Inside diameter of the ring.</param>
+    /// <param name="round">Diameter asked for.</param>
+    /// <param name="ease">Taken off the ring.</param>
+    /// <remarks>To 127 rounds by the table of best-known packings; what needs more has no next smaller here.</remarks>
+    public static ComesOutEven Sizes(Length ring, Length round, Length ease = default)
+        => ComesOutEven.Among(round.Millimetres, n => (ring - ease).Millimetres / RingTable.InRing[n], LargestHeld);
+
     /// <summary>Outer diameter so that a wanted number just fills a ring: D / ratio(N).</summary>
     /// <param name="ring">Inside diameter of the ring.</param>
     /// <param name="count">1 to <see cref="LargestHeld"/>.</param>

@@ -59,6 +59,25 @@ public sealed record RoundsOnTray(int Count, RoundRows Rows, int Square, int Off
         return new(count, rows, square, offsetAlong, offsetAcross, pitch, Length.FromMillimetres(largestRound), more, centres, Draw(l, w, d, centres));
     }
 
+    /// <summary>Diameters that fill the tray: the widest round of which one, two, three … stand, in the best of the three ways.</summary>
+    /// <param name="along">Usable length of the tray.</param>
+    /// <param name="across">Usable width of the tray.</param>
+    /// <param name="round">Diameter asked for, mm.</param>
+    /// <param name="gap">Room between two.</param>
+    public static ComesOutEven Sizes(Length along, Length across, Length round, Length gap = default)
+    {
+        double l = More(along, nameof(along));
+        double w = More(across, nameof(across));
+        double d = More(round, nameof(round));
+        double g = gap.Millimetres;
+
+        // many numbers can share one width, so the row is looked at as far as the next width goes
+        return ComesOutEven.Among(d, n => Widest(l, w, n, g), Math.Max(2, Best(l, w, Math.Max(0.1, Widest(l, w, Best(l, w, d, g) + 1, g)), g)));
+    }
+
+    /// <summary>Widest round of which n stand, mm.</summary>
+    internal static double Widest(double l, double w, int n, double g) => Largest(x => x <= 0 || Best(l, w, x, g) >= n, 0, Math.Min(l, w) + 1);
+
     /// <summary>Trays for a number of rounds.</summary>
     /// <param name="rounds">How many must stand.</param>
     /// <exception cref="InvalidOperationException">Not one stands on a tray.</exception>

@@ -20,6 +20,13 @@ public sealed record SpiralRoll(Length Diameter, double Turns)
         return new(Length.FromMillimetres(2 * r), (r - r0) / t);
     }
 
+    /// <summary>Sheet lengths that end in whole turns, the seam underneath.</summary>
+    /// <param name="thickness">Sheet and filling, more than 0.</param>
+    /// <param name="length">Length asked for, more than 0.</param>
+    /// <param name="core">Diameter of the core; 0 for none.</param>
+    public static ComesOutEven WholeTurns(Length thickness, Length length, Length core = default)
+        => ComesOutEven.Among(length.Millimetres, n => SheetFor(thickness, core + (thickness * (2 * n)), core).Millimetres, 3 + (int)Math.Sqrt(length.Millimetres / Math.Max(0.01, thickness.Millimetres)));
+
     /// <summary>Length of sheet for an outer diameter: π(R² − r₀²)/t; also the sheet peeled off a cylinder down to a core.</summary>
     /// <param name="thickness">Of the sheet, more than 0.</param>
     /// <param name="outer">Outer diameter.</param>

@@ -18,11 +18,12 @@ namespace Coulisse.Views.Web;
 /// <param name="Ordered">Day of ordering, as it stands in the form.</param>
 /// <param name="Needed">Last day on which goods may come.</param>
 /// <param name="Over">Least share over, percent.</param>
+/// <param name="Besides">Needed besides, as typed: "swede=1 piece; beetroot=500 g".</param>
 public sealed record OrderView(
-    string Id, string Title, string Says, ImmutableArray<string> Asks, ImmutableArray<string> Thin, ImmutableArray<DeliveryView> Deliveries, ImmutableArray<string> Stock, ImmutableArray<string> NotCounted, string Ordered, string Needed, string Over)
+    string Id, string Title, string Says, ImmutableArray<string> Asks, ImmutableArray<string> Thin, ImmutableArray<DeliveryView> Deliveries, ImmutableArray<string> Stock, ImmutableArray<string> NotCounted, string Ordered, string Needed, string Over, string Besides = "")
 {
     /// <summary>Tail of an address that asks for the same order.</summary>
-    public string Tail => $"?ordered={Uri.EscapeDataString(Ordered)}&needed={Uri.EscapeDataString(Needed)}&over={Uri.EscapeDataString(Over)}";
+    public string Tail => $"?ordered={Uri.EscapeDataString(Ordered)}&needed={Uri.EscapeDataString(Needed)}&over={Uri.EscapeDataString(Over)}&besides={Uri.EscapeDataString(Besides)}";
 
     /// <summary>Lays an order out.</summary>
     /// <param name="order">The order.</param>

@@ -31,21 +31,21 @@ internal static class OrderEndpoints
         app.MapGet("/orders/{id}/{file}", FileAsync);
     }
 
-    private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, KitchenBook book, CancellationToken cancel, string ordered = "", string needed = "", string over = "1")
+    private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, KitchenBook book, CancellationToken cancel, string ordered = "", string needed = "", string over = "1", string besides = "")
     {
         if (await store.OpenDocumentAsync(id, cancel) is not { Kind: DocumentKind.Occasion } head)
         {
             return Results.NotFound();
         }
 
-        (Made? made, ImmutableArray<string> asks) = await MakeAsync(id, shelf, book, ordered, needed, over, cancel);
-        OrderView bare = new(id, made?.Occasion.Title ?? head.Title, "", asks, [], [], [], made?.Needs.NotCounted ?? [], ordered, needed, over);
+        (Made? made, ImmutableArray<string> asks) = await MakeAsync(id, shelf, book, ordered, needed, over, besides, cancel);
+        OrderView bare = new(id, made?.Occasion.Title ?? head.Title, "", asks, [], [], [], made?.Needs.NotCounted ?? [], ordered, needed, over, besides);
         return new RazorComponentResult<OrderPage>(new { View = made is null ? bare with { Says = "There is no order yet." } : bare.With(made.Order, made.Occasion.Sheet.OrderArrives?.Date, made.Code, Culture) });
     }
 
-    private static async Task<IResult> FileAsync(string id, string file, OccasionShelf shelf, KitchenBook book, TimeProvider clock, CancellationToken cancel, string ordered = "", string needed = "", string over = "1")
+    private static async Task<IResult> FileAsync(string id, string file, OccasionShelf shelf, KitchenBook book, TimeProvider clock, CancellationToken cancel, string ordered = "", string needed = "", string over = "1", string besides = "")
     {
-        if ((await MakeAsync(id, shelf, book, ordered, needed, over, cancel)).Made is not { } made)
+        if ((await MakeAsync(id, shelf, book, ordered, needed, over, besides, cancel)).Made is not { } made)
         {
             return Results.NotFound();
         }
@@ -64,7 +64,7 @@ internal static class OrderEndpoints
         }
     }
 
-    private static async Task<(Made? Made, ImmutableArray<string> Asks)> MakeAsync(string id, OccasionShelf shelf, KitchenBook book, string ordered, string needed, string over, CancellationToken cancel)
+    private static async Task<(Made? Made, ImmutableArray<string> Asks)> MakeAsync(string id, OccasionShelf shelf, KitchenBook book, string ordered, string needed, string over, string besides, CancellationToken cancel)
     {
         if (await shelf.OpenAsync(id, null, cancel) is not Parsed<KeptOccasion>.Ok(var kept))
         {
@@ -90,9 +90,15 @@ internal static class OrderEndpoints
             asks.Add("At least over is a percentage from 0 to 100; 1 is taken.");
         }
 
+        ImmutableArray<Need>? spares = AddedNeeds.Read(besides.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+        if (spares is null)
+        {
+            asks.Add($"“{besides}”: write what is needed besides as food=amount, such as swede=1 piece; beetroot=500 g. Nothing of it was added.");
+        }
+
         OrderTerms terms = (await book.TermsAsync(kept.Basis.Site, cancel)) with { OrderedOn = from, NeededBy = by, LeastMargin = read ? share / 100 : 0.01m };
         string code = await book.CodeAsync(cancel);
-        return OccasionNeeds.Of(kept.Occasion, null, twins: true).Match<(Made?, ImmutableArray<string>)>(
+        return OccasionNeeds.Of(kept.Occasion, spares, twins: true).Match<(Made?, ImmutableArray<string>)>(
             needs =>
             {
                 Order order = Order.For(needs.Needs, prices, terms);

@@ -29,6 +29,9 @@ internal static class Demo
         }
     }
 
+    /// <summary>The same with its people, as the commands build it: only then is there a live slot with twins.</summary>
+    public static Occasion Staffed => Assert.IsType<Parsed<Occasion>.Ok>(OccasionBuilder.Build(Assert.IsType<Parsed<OccasionSheet>.Ok>(OccasionReader.Read(File.ReadAllText(Path.Combine(Folder, "occasion.md")), new LocalDate(2026, 10, 1))).Value, Card)).Value;
+
     public static Dish Card(string path) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(File.ReadAllText(Path.Combine(Folder, path)), path))).Value;
 
     public static NeedsList Needs(params Need[] extra) => Assert.IsType<Parsed<NeedsList>.Ok>(OccasionNeeds.Of(Occasion, extra)).Value;

@@ -1,3 +1,4 @@
+using Coulisse.Cards;
 using Coulisse.Kitchen.Needs;
 
 namespace Coulisse.Kitchen.Tests.Needs;
@@ -75,6 +76,35 @@ public sealed class NeedsPublished
 
         Assert.Equal((8m, 1m), (order.Lines.Single(l => l.Item == "kohlrabi").Bought, order.Lines.Single(l => l.Item == "swede").Bought)); // expected.json P10 bulbsForDiscs, P26 swedes
     }
+
+    [Fact]
+    public void Derived_from_sheet_cards_and_prices_with_one_spare_root_each_the_order_is_the_worked_one()
+    {
+        // The order table of the occasion's plan: 8 bulbs for the plates, 1 for the stage, 1 spare; 1 swede and 1 spare. The spares are the chef's own wish: no sheet and no card states them, so they are added by hand.
+        NeedsList needs = Assert.IsType<Parsed<NeedsList>.Ok>(OccasionNeeds.Of(Demo.Staffed, AddedNeeds.Read(["kohlrabi=1 piece", "swede=1 piece"]), twins: true)).Value;
+        Order order = Order.For(needs.Needs, Demo.Prices);
+
+        Assert.Empty(needs.Problems);
+        Assert.Empty(order.Problems);
+        Assert.Equal((10m, 2m, 6m), (Bought(order, "kohlrabi"), Bought(order, "swede"), Bought(order, "lemons, unwaxed")));
+        Assert.Equal(2500m, Bought(order, "quark, full fat")); // P14: five tubs, one for the curd and four
+        Assert.Equal([("baker", 2.90m), ("dairy", 53.45m), ("dry goods", 89.50m), ("greengrocer", 35.50m)], order.BySupplier.Select(s => (s.Key, s.Value.Amount)));
+        Assert.Equal(181.35m, order.Total.Amount);
+        Assert.Equal(183.25m, Order.For(needs.Needs, Demo.Prices, 0.02m).Total.Amount); // P13: a second bag of beetroot
+    }
+
+    [Fact]
+    public void Without_the_spares_it_is_two_seventy_less_and_the_bulb_of_the_stage_is_one_of_nine()
+    {
+        NeedsList needs = Assert.IsType<Parsed<NeedsList>.Ok>(OccasionNeeds.Of(Demo.Staffed, null, twins: true)).Value;
+        Order order = Order.For(needs.Needs, Demo.Prices);
+
+        Assert.Equal(181.35m - 0.90m - 1.80m, order.Total.Amount);
+        Assert.Equal(9m, Bought(order, "kohlrabi"));
+        Assert.Equal(0.90m, Costing.Of(needs.Needs.Where(n => n.FoodId == "kohlrabi" || n.Food.Contains("kohlrabi", StringComparison.Ordinal)), Demo.Prices).For(NeedRole.Twin).ToCents().Amount); // worked: C2's twin is one bulb
+    }
+
+    private static decimal Bought(Order order, string item) => order.Lines.Single(l => l.Item == item).Bought;
 
     [Fact]
     public void Beetroot_is_bought_by_its_usable_share_P13()

@@ -43,5 +43,16 @@ public sealed class TwinNeedsLaws
         Assert.Equal(0.90m, Costing.Of(Demo.Needs(few with { Cut = new(39, 60) }).Needs, Demo.Prices).For(NeedRole.Twin).ToCents().Amount); // 319 discs take a ninth
     }
 
+    [Fact]
+    public void A_root_that_is_cut_before_the_audience_is_a_whole_one_and_one_cut_before_is_not()
+    {
+        Need discs = new("kohlrabi", 7, "twin") { FoodId = "kohlrabi", Cut = new(2, 60), Role = NeedRole.Twin };
+        decimal Bulbs(Need need) => Order.For(Demo.Needs(need).Needs, Demo.Prices).Lines.Single(l => l.Item == "kohlrabi").Bought;
+
+        Assert.Equal(8m, Bulbs(discs)); // near miss: two more discs come out of the eighth bulb
+        Assert.Equal(9m, Bulbs(discs with { FromWhole = true }));
+        Assert.Equal(10m, Bulbs(discs with { FromWhole = true, Cut = new(40, 60) })); // 39 a bulb
+    }
+
     private static TwinNeed Twin(string component, double? grams, bool own) => new(new Twin { Number = 1, Component = component, State = "x", Grams = grams }, Occasion.Dishes[0].Name, 0, 0, own);
 }

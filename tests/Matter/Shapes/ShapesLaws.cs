@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Coulisse.Matter.Quantities;
 using Coulisse.Matter.Shapes;
+using Coulisse.Tests;
 using CsCheck;
 
 namespace Coulisse.Matter.Tests.Shapes;
@@ -67,6 +68,22 @@ public sealed class ShapesLaws
             Assert.All(f.Centres, c => Assert.True(Math.Sqrt((c.X * c.X) + (c.Y * c.Y)) + r <= 50 + 1e-4));
         }
     }
+
+    [Fact]
+    public void Rounds_in_a_square_stand_clear_of_each_other_and_inside_for_every_number_of_the_table()
+        => Assert.All(Enumerable.Range(1, 50), n =>
+        {
+            double d = Widest(n);
+            RoundsInSquare f = RoundsInSquare.Fit(Length.FromMillimetres(100), Length.FromMillimetres(d));
+            Assert.True(f.Count >= n);
+            Assert.Equal(f.Count, f.Centres.Length);
+            Assert.True(Clear(f.Centres, d - (d * 1e-6)), $"{n} overlap");
+            Assert.All(f.Centres, c => Assert.True(Math.Min(Math.Min(c.X, c.Y), 100 - Math.Max(c.X, c.Y)) >= (d / 2) - (d * 1e-6), $"{n} over the edge"));
+        });
+
+    // Outside table: side over radius.
+    private static double Widest(int n) => SharedData.Rows("data/measures/circles-in-square.tsv").Where(r => r["N"] == n.ToString(System.Globalization.CultureInfo.InvariantCulture))
+        .Select(r => 200 / double.Parse(r["side_over_r"], System.Globalization.CultureInfo.InvariantCulture)).Single();
 
     [Fact]
     public void A_smaller_ring_never_takes_more()

@@ -170,6 +170,22 @@ public sealed class ShapesPublished
         Assert.All(part.Litres, l => Assert.True(l.Value <= part.Box(Mm(l.Key)).Volume.Millilitres / 1000, $"{size}, {l.Key} mm: more than the box round it"));
     }
 
+    [Theory] // en.wikipedia.org, "Gastronorm sizes", and chromonorm.de/ratgeber, list of sizes; both read 29 November 2026, neither is a source of our table
+    [InlineData("2/1", 650, 530)]
+    [InlineData("1/1", 530, 325)]
+    [InlineData("2/3", 354, 325)]
+    [InlineData("2/4", 530, 162)]
+    [InlineData("1/2", 325, 265)]
+    [InlineData("1/3", 325, 176)]
+    [InlineData("1/4", 265, 162)]
+    [InlineData("1/6", 176, 162)]
+    [InlineData("1/9", 176, 108)]
+    public void The_sizes_of_EN_631_are_held(string size, double along, double across)
+        => Assert.Equal((along, across), (Gastronorm.Find(size)!.Along.Millimetres, Gastronorm.Find(size)!.Across.Millimetres));
+
+    [Fact]
+    public void No_gastronorm_size_is_held_that_was_not_looked_up() => Assert.Equal(9, Gastronorm.All.Length);
+
     [Fact]
     public void Two_thirds_and_a_third_and_two_wholes_close_too()
     {
