@@ -56,17 +56,25 @@ public sealed class ShapesLaws
     [Fact]
     public void Held_places_in_a_ring_do_not_overlap_and_stay_inside()
     {
-        for (int n = 1; n <= 100; n++)
+        int held = 0;
+        for (int n = 1; n <= 127; n++)
         {
             // a thousandth of ease covers the three numbers whose places are not the best known
             RoundsInRing f = RoundsInRing.Fit(Length.FromMillimetres(100), RoundsInRing.RoundFor(Length.FromMillimetres(99.9), n));
+            if (n > 100 && f.Centres.IsEmpty)
+            {
+                continue; // not held, and said so
+            }
 
             Assert.True(f.Count >= n);
             double r = 99.9 / 2 * (RoundsInRing.RoundFor(Length.FromMillimetres(99.9), n).Millimetres / 99.9);
             Assert.Equal(f.Count, f.Centres.Length);
             Assert.True(Clear(f.Centres, (2 * r) - 1e-4), $"{n} overlap");
             Assert.All(f.Centres, c => Assert.True(Math.Sqrt((c.X * c.X) + (c.Y * c.Y)) + r <= 50 + 1e-4));
+            held++;
         }
+
+        Assert.Equal(115, held);
     }
 
     [Fact]
