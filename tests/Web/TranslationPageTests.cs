@@ -83,7 +83,7 @@ public sealed class TranslationPageTests
     public async Task The_brief_prints_what_was_written_and_marks_the_rest_and_becomes_stale_by_it()
     {
         await using BenchServer bench = await BenchServer.StartAsync();
-        await bench.Client.PostAsync("/kitchen", new FormUrlEncodedContent([new("basedOn", "0"), .. new[] { "Ada", "", "", "", "Polish", "" }.Select((c, i) => new KeyValuePair<string, string>($"Hands.0.{i}", c))]), Cancel);
+        await bench.Client.PostAsync("/kitchen", new FormUrlEncodedContent([new("basedOn", "0"), .. new[] { "Ada", "", "", "", "", "", "Polish", "" }.Select((c, i) => new KeyValuePair<string, string>($"Hands.0.{i}", c))]), Cancel);
         KeptOccasion kept = Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync("8 plates, 7 March 2026 14:00, 5 minutes, Ada and Ben", Card, Cancel)).Value;
         LocalDateTime ten = new(2026, 3, 7, 10, 0);
         PlannedTask Task(string id, string text) => new() { Id = id, Text = text, Kind = TaskKind.Work, Start = ten, End = ten.PlusMinutes(5), People = ["Ada"] };

@@ -78,19 +78,15 @@ internal static class Tables
         {
             int column = plan.Amounts[a];
             string name = At(names, column);
-            if (plan.Sizes && a == 0)
+            if (plan.Sizes && a == 0 && At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part))
             {
-                // The first size is the list itself; the part is called by the head of its foods, if by anything.
-                if (At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part))
-                {
-                    into.Add(new Piece(PieceKind.Heading, part, rows[0].Span, 2));
-                }
-
+                // The first size is the list itself; the part is called by the head of its foods, if by anything, else by the size.
+                into.Add(new Piece(PieceKind.Heading, part, rows[0].Span, 2));
                 into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
             }
             else
             {
-                into.Add(new Piece(plan.Sizes ? PieceKind.Variant : PieceKind.Heading, name, rows[0].Span, 2));
+                into.Add(new Piece(plan.Sizes && a > 0 ? PieceKind.Variant : PieceKind.Heading, name, rows[0].Span, 2));
             }
 
             foreach ((string[] cells, Span span) in body)

@@ -69,7 +69,7 @@ internal sealed record LeastKit(string Family, string Name, ImmutableArray<strin
         return named || (step.Operations.Append(step.Operation).OfType<string>().Any(Operations.Contains) && By switch
         {
             "always" or "pan" => true,
-            "kit" => Has(step.Text, "mixer") || kit.Any(k => KitWords.Any(w => Has(k.What, w))),
+            "kit" => (Has(step.Text, "mixer") && !Has(step.Text, "thermal mixer")) || kit.Any(k => KitWords.Any(w => Has(k.What, w))),
             _ => false,
         });
     }
