@@ -17,6 +17,7 @@ internal static class FitsGauge
         row("packing in a ring, each N to 127, the ring asked for it just takes it", Stopwatches.Milliseconds(127 * 3, i => Answer("ring", ("ring", "100"), ("round", Text(RoundsInRing.RoundFor(Length.FromMillimetres(100), (i % 127) + 1).Millimetres - 0.001)), ("count", "96"))), Limit);
         row("packing in a square, 1 to 50 and beyond", Stopwatches.Milliseconds(400, i => Answer("square", ("side", "200"), ("round", Text(100 - (i * 0.22))), ("count", "96"))), Limit);
         row("mixed layouts, small pieces on a whole tray (thousands)", Stopwatches.Milliseconds(200, i => Answer("grid", ("block", "530x325"), ("piece", Text(5 + (i % 23 * 0.37)) + "x" + Text(4.5 + (i % 17 * 0.41))), ("gap", "0.5"))), Limit);
+        row("mixed layouts, pieces of 12 to 40 mm on a whole tray (hundreds)", Stopwatches.Milliseconds(300, i => Answer("grid", ("block", "530x325"), ("piece", Text(12 + (i % 29 * 0.97)) + "x" + Text(12.3 + (i % 23 * 0.83))), ("gap", "0.5"))), Limit);
         row("rounds on a tray, thousands", Stopwatches.Milliseconds(200, i => Answer("rounds", ("tray", "530x325"), ("round", Text(5 + (i * 0.1))), ("gap", "1"))), Limit);
         foreach (FitKind kind in FitFlow.Kinds)
         {

@@ -44,7 +44,7 @@ public sealed record CutPlan
     public required Area Used { get; init; }
 
     /// <summary>What falls away: edges, kerf and rest.</summary>
-    public Area Trim => Block - Used;
+    public Area Trim => Area.FromSquareMillimetres(Math.Max(0, Block.SquareMillimetres - Used.SquareMillimetres)); // strips that fill a sheet may be over it by a last bit
 
     /// <summary>Share of the block that falls away.</summary>
     public Fraction TrimShare => Fraction.FromValue(Math.Clamp(Trim / Block, 0, 1));

@@ -6,11 +6,12 @@ namespace Coulisse.Matter.Shapes;
 /// <remarks>
 /// Exact recursion over the block: only cuts at sums of piece lengths can matter ("normal" cuts), so sizes are rounded down to such sums and each size is solved once.
 /// Kerf is dealt with by adding it once to block and piece. Where the block would need more than <c>Budget</c> trials, the best split into two blocks
-/// of strips is given instead and marked as not proven.
+/// of strips is given instead and marked as not proven; with very many pieces it is split at whole rows and columns only, from either side.
 /// </remarks>
 internal sealed class GuillotineCut
 {
-    private const double Budget = 1.5e6;
+    private const double Budget = 1e6;
+    private const int LongestRow = 1500;
     private const double Slack = 1e-7;
     private readonly double _a;
     private readonly double _b;
@@ -45,10 +46,20 @@ internal sealed class GuillotineCut
             return g;
         }
 
-        g._xs = Sums(l, a, b);
-        g._ys = Sums(w, a, b);
+        if (Math.Max(l, w) / Math.Min(a, b) > LongestRow)
+        {
+            g.Count = grid;
+            return g;
+        }
+
+        // With thousands of pieces listing every sum of lengths takes longer than all else; (l/a)(l/b)/2 is the most there can be.
+        double mostX = ((l / a) + 1) * ((l / b) + 1) / 2;
+        double mostY = ((w / a) + 1) * ((w / b) + 1) / 2;
+        bool listed = mostX * mostY * (mostX + mostY) / 2 <= 4 * Budget;
+        g._xs = listed ? Sums(l, a, b) : Edges(l, a, b);
+        g._ys = listed ? Sums(w, a, b) : Edges(w, a, b);
         double trials = (double)g._xs.Length * g._ys.Length * (g._xs.Length + g._ys.Length) / 2;
-        if (trials <= Budget)
+        if (listed && trials <= Budget)
         {
             g.Exhaust();
             g.Proven = true;
@@ -105,6 +116,22 @@ internal sealed class GuillotineCut
         }
 
         return [.. distinct];
+    }
+
+    // Whole rows of either kind from one side or the other.
+    private static double[] Edges(double room, double a, double b)
+    {
+        SortedSet<double> all = [0];
+        foreach (double side in (ReadOnlySpan<double>)[a, b])
+        {
+            for (double x = side; x <= room + Slack; x += side)
+            {
+                all.Add(x);
+                all.Add(Math.Max(0, room - x));
+            }
+        }
+
+        return [.. all];
     }
 
     // Last sum that is no longer than the room.

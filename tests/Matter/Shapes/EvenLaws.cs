@@ -107,7 +107,7 @@ public sealed class EvenLaws
         => Gen.Select(Side, Gen.Double[8, 55], Gen.Double[0, 2]).Sample((w, strip, k) =>
         {
             Strips s = Strips.Of(Mm(300), Mm(w), Mm(strip), Mm(k));
-            bool Even(EvenAmount a) => Strips.Of(Mm(300), Mm(w), Mm(a.Amount), Mm(k)) is var t && t.Count == a.Units && (t.Widths.Exactly is { } e && e.Units == a.Units);
+            bool Even(EvenAmount a) => Strips.Of(Mm(300), Mm(w), Mm(a.Amount), Mm(k)) is var t && t.Count == a.Units && t.Plan.TrimShare.Value >= 0 && (t.Widths.Exactly is { } e && e.Units == a.Units);
             return s.Widths.Larger is { } l && Even(l) && s.Widths.Smaller is { } m && Even(m) && s.Count == l.Units + (s.Widths.Exactly is null ? 0 : 1);
         }, iter: 100);
 

@@ -34,6 +34,27 @@ public sealed class ShapesLaws
         }, iter: 150);
 
     [Fact]
+    public void Thousands_of_small_pieces_lie_apart_too_and_no_fewer_than_in_a_grid()
+        => Gen.Select(Gen.Double[200, 400], Gen.Double[200, 400], Gen.Double[4, 9], Gen.Double[4, 9]).Sample((l, w, a, b) =>
+        {
+            CutPlan p = Cutting.Fit(Length.FromMillimetres(l), Length.FromMillimetres(w), Length.FromMillimetres(a), Length.FromMillimetres(b));
+            CutPiece[] byX = [.. p.Pieces.OrderBy(q => q.X)];
+            for (int i = 0; i < byX.Length; i++)
+            {
+                CutPiece q = byX[i];
+                for (int j = i + 1; j < byX.Length && byX[j].X < q.X + q.Width - 1e-6; j++)
+                {
+                    if (byX[j].Y < q.Y + q.Height - 1e-6 && q.Y < byX[j].Y + byX[j].Height - 1e-6)
+                    {
+                        return false;
+                    }
+                }
+            }
+
+            return p.Pieces.All(q => q.X >= -1e-6 && q.Y >= -1e-6 && q.X + q.Width <= l + 1e-6 && q.Y + q.Height <= w + 1e-6) && p.Count == p.Pieces.Length && p.Count >= Math.Max(p.Straight, p.Turned);
+        }, iter: 20);
+
+    [Fact]
     public void Trim_and_pieces_make_the_block()
         => Gen.Select(Size, Size, Piece, Piece).Sample((l, w, a, b) =>
         {
