@@ -1,20 +1,11 @@
-using Coulisse.Flows;
-using Coulisse.Cards;
-using Coulisse.Formats.Travel;
-using Coulisse.Store;
 using Coulisse.Web;
-using Coulisse.Web.Hosting;
-using Coulisse.Web.Live;
-using Coulisse.Web.Plans;
 using Coulisse.Tests;
-using Coulisse.Web.Tests;
-using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 
 namespace Coulisse.Journeys.Tests;
 
 /// <summary>Every page at every width, light and dark, and at twice its size.</summary>
-public sealed class EveryPageJourney
+public sealed class EveryPageJourney(FilledBench kitchen) : IClassFixture<FilledBench>
 {
     // 720 px wide at two device pixels each is what a screen of 1440 px shows at 200 %
     private static readonly (int Width, ColorScheme Colours, float Fine)[] All =
@@ -58,32 +49,24 @@ public sealed class EveryPageJourney
     [InlineData("/live/{run}/links")]
     public async Task A_page_fits_can_be_touched_and_has_no_barrier(string path)
     {
-        await using Bench bench = await Bench.OpenAsync();
-        CancellationToken cancel = TestContext.Current.CancellationToken;
-        string card = Assert.IsType<SaveOutcome.Saved>(await bench.Store.SaveAsync(DocumentKind.Card, null, 0, "Card", EmbeddedFiles.Demo("cards/royale-draft.md")!, "test", "")).Id;
-        await bench.Store.SaveAsync(DocumentKind.Card, card, 1, "Card", EmbeddedFiles.Demo("cards/royale-draft.md")!.Replace("530 g", "540 g", StringComparison.Ordinal), "test", "");
-        string prices = bench.Store.Own("kitchen-prices");
-        await bench.Store.SaveAsync(DocumentKind.Prices, prices, 0, "Prices", EmbeddedFiles.Demo("prices.csv")!, "test", "", cancel);
-        await bench.Store.SaveAsync(DocumentKind.Prices, prices, 1, "Prices", EmbeddedFiles.Demo("prices.csv")!.Replace("2.45", "2.95", StringComparison.Ordinal), "test", "", cancel);
-        KeptOccasion kept = Assert.IsType<Parsed<KeptOccasion>.Ok>(await bench.Services.GetRequiredService<OccasionShelf>().KeepSentenceAsync("8 plates, 7 March 2026 14:00, 5 minutes, Ada and Ben", "# Onion tart\n\nServes 8.\n\n- 1 kg onions\n- 250 g flour\n\n1. Slice the onions, 30 min.\n2. Bake 45 min at 180 °C.\n", cancel)).Value;
-        string plan = await bench.Store.KeepPlanAsync(kept.Id, kept.Version, TravelJson.Write(HandPlan.Tart), "", cancel);
-        string run = await bench.Store.StartRunAsync(plan, TimeProvider.System.GetUtcNow(), rehearsal: true, cancel);
-        RoleLinks links = bench.Services.GetRequiredService<RoleLinks>();
-        string at = path.Replace("{card}", card, StringComparison.Ordinal).Replace("{occasion}", kept.Id, StringComparison.Ordinal).Replace("{plan}", plan, StringComparison.Ordinal).Replace("{run}", run, StringComparison.Ordinal)
-            .Replace("{stage}", await links.MakeAsync(run, "Stage", cancel), StringComparison.Ordinal).Replace("{keeper}", await links.MakeAsync(run, "Time-keeper", cancel), StringComparison.Ordinal);
-        List<string> wrong = [];
-        foreach ((int width, ColorScheme colours, float fine) in Looks)
+        Bench bench = await kitchen.BenchAsync();
+        string at = kitchen.Fill(path);
+        bench.Foul.Clear();
+        // the looks do not touch each other: side by side they wait once
+        string[][] wrong = await Task.WhenAll(Looks.Select(async look =>
         {
+            (int width, ColorScheme colours, float fine) = look;
             IPage page = await bench.PageAsync(width, 900, colours, touch: width < 1000, fine);
             IResponse answer = (await page.GotoAsync(bench.Address + at))!;
             Assert.Equal(200, answer.Status);
             await page.WaitForTimeoutAsync(350);
             await Bench.PictureAsync(page, $"page{Name(path)}-{width}-{colours}");
-            wrong.AddRange(await PageGeometry.WrongAsync(page, $"{width} {colours}", far: path.StartsWith("/live/", StringComparison.Ordinal) && !path.EndsWith("/links", StringComparison.Ordinal)));
+            IEnumerable<string> found = await PageGeometry.WrongAsync(page, $"{width} {colours}", far: path.StartsWith("/live/", StringComparison.Ordinal) && !path.EndsWith("/links", StringComparison.Ordinal));
             await page.Context.CloseAsync();
-        }
+            return found.ToArray();
+        }));
 
-        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
+        Assert.True(wrong.All(w => w.Length == 0), string.Join('\n', wrong.SelectMany(w => w)));
         Assert.Empty(bench.Foul);
     }
 

@@ -24,8 +24,9 @@ function room(does) {
 export async function keepDraft(text) {
   try {
     if (text.length <= AT_HAND) {
-      if (localStorage.getItem(LONG)) { localStorage.removeItem(LONG); await room((s) => s.delete(KEY)); }
+      // both are done before anything is waited for: the page may be left at any wait
       if (text.trim()) localStorage.setItem(KEY, text); else localStorage.removeItem(KEY);
+      if (localStorage.getItem(LONG)) { localStorage.removeItem(LONG); await room((s) => s.delete(KEY)); }
       return true;
     }
     await room((s) => s.put(text, KEY));

@@ -58,7 +58,10 @@ class CardManuscript extends HTMLElement {
   }
 
   /** @param {string} kept */
-  restore(kept) { if (kept && this.root.textContent === '') { writeText(this.root, kept); this.state.textContent = 'Your unsaved text from last time.'; } }
+  restore(kept) { if (kept && this.root.textContent === '') { writeText(this.root, kept); this.restored = true; this.say(''); } }
+
+  /** Says how the reading stands; where the text came from stays beside it until the text changes. @param {string} words */
+  say(words) { this.state.textContent = [this.restored ? 'Your unsaved text from last time.' : '', words].filter(Boolean).join(' '); }
 
   disconnectedCallback() { this.sizes?.disconnect(); }
 
@@ -69,12 +72,14 @@ class CardManuscript extends HTMLElement {
 
   set text(t) {
     writeText(this.root, t);
+    if (t.length > LIVE && this.drafts) this.keep(t); // drawing a long text takes a while, and the page may be left before it ends
     this.changed();
   }
 
   /** Everything that follows a change of the text. @param {boolean} [plain] a typed character: it leaves flat lines flat, and a long text is not walked for it */
   changed(plain) {
     this.refused.textContent = ''; // what was refused is history once something was taken
+    this.restored = false;
     if (!(plain && this.long) && !isFlat(this.root)) {
       const at = caret(this.root);
       writeText(this.root, readText(this.root));
@@ -95,8 +100,17 @@ class CardManuscript extends HTMLElement {
     const text = this.text;
     this.area.value = text;
     this.size = text.length;
-    if (this.drafts) keepDraft(text).then((kept) => { this.unkept = !kept; if (!kept) this.refused.textContent = 'The browser has no room to keep this text. Keep the card before you leave this page.'; });
+    if (this.drafts && text !== this.put) this.keep(text);
     this.dispatchEvent(new CustomEvent('card-text', { bubbles: true, detail: text }));
+  }
+
+  /** Puts the text away in the browser. @param {string} text */
+  keep(text) {
+    this.put = text;
+    keepDraft(text).then((kept) => {
+      this.unkept = !kept;
+      if (!kept) { this.put = undefined; this.refused.textContent = 'The browser has no room to keep this text. Keep the card before you leave this page.'; }
+    });
   }
 
   /** @param {ClipboardEvent} e */
@@ -147,7 +161,7 @@ class CardManuscript extends HTMLElement {
   soon() {
     clearTimeout(this.timer);
     const long = this.long;
-    if (long) { this.state.textContent = 'A long text: the margins follow when you rest.'; }
+    if (long) this.say('A long text: the margins follow when you rest.');
     this.timer = setTimeout(() => this.ask(), long ? 1500 : PAUSE);
   }
 
@@ -157,15 +171,15 @@ class CardManuscript extends HTMLElement {
     this.giveUp?.abort();
     this.giveUp = new AbortController();
     const turn = ++this.asked;
-    const slow = setTimeout(() => { this.state.textContent = 'Reading …'; }, 400);
+    const slow = setTimeout(() => this.say('Reading …'), 400);
     try {
       const view = await post('/api/margins', { text, card: this.dataset.card, left: this.leftAlone, ...this.options() }, this.giveUp.signal);
       if (turn !== this.asked) return;
-      this.state.textContent = view.summary;
+      this.say(view.summary);
       this.lay(view);
     } catch (e) {
       if (/** @type {Error} */ (e).name === 'AbortError') return;
-      this.state.textContent = /** @type {Error} */ (e).message.startsWith('Failed to fetch') ? 'The bench does not answer. Your text is kept here; the margins follow when it does.' : /** @type {Error} */ (e).message;
+      this.say(/** @type {Error} */ (e).message.startsWith('Failed to fetch') ? 'The bench does not answer. Your text is kept here; the margins follow when it does.' : /** @type {Error} */ (e).message);
       this.retry = setTimeout(() => this.ask(), 3000);
     } finally { clearTimeout(slow); }
   }
