@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using Coulisse.Web.Hosting;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Coulisse.Journeys.Tests;
@@ -16,7 +15,7 @@ public sealed class CardJourney
         """, text);
 
     [Fact]
-    public async Task A_pasted_card_has_grams_and_the_finding_with_its_remedy_in_its_margins_within_five_seconds()
+    public async Task A_pasted_card_has_grams_and_the_finding_with_its_remedy_in_its_margins()
     {
         await using Bench bench = await Bench.OpenAsync();
         IPage page = await bench.PageAsync();
@@ -24,11 +23,11 @@ public sealed class CardJourney
 
         long start = Stopwatch.GetTimestamp();
         await PasteAsync(page, Draft);
-        await page.Locator(".w", new() { HasTextString = "530" }).First.WaitForAsync(new() { Timeout = 5000 });
+        await page.Locator(".w", new() { HasTextString = "530" }).First.WaitForAsync();
         ILocator finding = page.Locator(".r.stop, .r.warn").First;
-        await finding.Locator(".remedy").WaitForAsync(new() { Timeout = 5000 });
+        await finding.Locator(".remedy").WaitForAsync();
 
-        Assert.InRange(Stopwatch.GetElapsedTime(start).TotalSeconds, 0, 5);
+        TestContext.Current.SendDiagnosticMessage("margins after a paste: {0:0.0} s", Stopwatch.GetElapsedTime(start).TotalSeconds); // how fast is the gauge's business
         int bath = Array.FindIndex(Draft.Split('\n'), l => l.StartsWith("4. Bath", StringComparison.Ordinal)) + 1;
         Assert.Equal(bath.ToString(System.Globalization.CultureInfo.InvariantCulture), await finding.GetAttributeAsync("data-line"));
         Assert.Contains("°C", await finding.InnerTextAsync());
@@ -70,10 +69,11 @@ public sealed class CardJourney
         await PasteAsync(page, Draft);
         await page.Locator(".r .remedy").First.WaitForAsync();
 
-        Deque.AxeCore.Commons.AxeResult result = await page.RunAxe();
+        Assert.Empty(await PageGeometry.BarriersAsync(page));
 
-        Assert.Empty(result.Violations.Select(v => v.Id + ": " + string.Join(" | ", v.Nodes.Select(n => n.Html))));
-        Assert.NotEmpty(result.Passes);
+        // and the check can fail: a picture without words is seen at once
+        await page.EvaluateAsync("document.querySelector('main').append(document.createElement('img'))");
+        Assert.Contains(await PageGeometry.BarriersAsync(page), b => b.StartsWith("image-alt", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,7 +1,6 @@
 using Coulisse.Cards;
 using Coulisse.Store;
 using Coulisse.Web.Plans;
-using Deque.AxeCore.Playwright;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 

@@ -1,6 +1,5 @@
 using Coulisse.Web.Hosting;
 using Coulisse.Web.Tests;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Coulisse.Journeys.Tests;

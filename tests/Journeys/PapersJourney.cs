@@ -5,7 +5,6 @@ using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
 using Coulisse.Web.Plans;
 using Coulisse.Web.Tests;
-using Deque.AxeCore.Playwright;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 

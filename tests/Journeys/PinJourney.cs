@@ -6,7 +6,6 @@ using Coulisse.Kitchen.Planning;
 using Coulisse.Web;
 using Coulisse.Web.Plans;
 using Coulisse.Web.Tests;
-using Deque.AxeCore.Playwright;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 

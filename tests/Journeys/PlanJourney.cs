@@ -1,5 +1,4 @@
 using Coulisse.Web.Tests;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Coulisse.Journeys.Tests;

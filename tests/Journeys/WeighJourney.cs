@@ -1,5 +1,4 @@
 using Coulisse.Store;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Coulisse.Journeys.Tests;

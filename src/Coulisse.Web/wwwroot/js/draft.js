@@ -5,18 +5,31 @@ const KEY = 'coulisse.draft';
 const LONG = 'coulisse.draft.long';
 const AT_HAND = 1_000_000; // characters; browsers give a site about five million here in all
 
-/** @template T @param {(store: IDBObjectStore) => IDBRequest<T>} does @returns {Promise<T>} */
-function room(does) {
+/** @type {IDBDatabase | null} */
+let held = null;
+
+/** Opens the room ahead: a text is then put there within the task that took it, before the page is drawn or left. @returns {Promise<IDBDatabase>} */
+export function openRoom() {
   return new Promise((done, fail) => {
+    if (held) { done(held); return; }
     const open = indexedDB.open('coulisse', 1);
     open.onupgradeneeded = () => open.result.createObjectStore('drafts');
     open.onerror = () => fail(open.error);
-    open.onsuccess = () => {
-      const act = open.result.transaction('drafts', 'readwrite');
-      const asked = does(act.objectStore('drafts'));
-      act.oncomplete = () => { open.result.close(); done(asked.result); };
-      act.onabort = act.onerror = () => { open.result.close(); fail(act.error); };
-    };
+    open.onsuccess = () => { held = open.result; held.onclose = held.onversionchange = () => { held?.close(); held = null; }; done(held); };
+  });
+}
+
+/** @template T @param {(store: IDBObjectStore) => IDBRequest<T>} does @returns {Promise<T>} */
+function room(does) { return held ? act(held, does) : openRoom().then((db) => act(db, does)); }
+
+/** @template T @param {IDBDatabase} db @param {(store: IDBObjectStore) => IDBRequest<T>} does @returns {Promise<T>} */
+function act(db, does) {
+  return new Promise((done, fail) => {
+    const act = db.transaction('drafts', 'readwrite');
+    const asked = does(act.objectStore('drafts'));
+    act.oncomplete = () => done(asked.result);
+    act.onabort = act.onerror = () => fail(act.error);
+    act.commit(); // not left to the end of the task: drawing five megabytes takes seconds, and a page left before then would take the text with it
   });
 }
 
@@ -29,16 +42,19 @@ export async function keepDraft(text) {
       if (localStorage.getItem(LONG)) { localStorage.removeItem(LONG); await room((s) => s.delete(KEY)); }
       return true;
     }
-    await room((s) => s.put(text, KEY));
-    localStorage.setItem(LONG, '1');
+    const put = room((s) => s.put(text, KEY));
+    localStorage.setItem(LONG, '1'); // said before it is waited for: the page may be left meanwhile
+    await put;
     localStorage.removeItem(KEY);
     return true;
   } catch { return false; }
 }
 
+const atHand = () => localStorage.getItem(KEY) ?? '';
+
 /** The text that was kept; empty for none. @returns {string | Promise<string>} */
 export function draft() {
   try {
-    return localStorage.getItem(LONG) ? room((s) => s.get(KEY)).then((t) => String(t ?? ''), () => '') : localStorage.getItem(KEY) ?? '';
+    return localStorage.getItem(LONG) ? room((s) => s.get(KEY)).then((t) => String(t ?? atHand()), atHand) : atHand();
   } catch { return ''; }
 }

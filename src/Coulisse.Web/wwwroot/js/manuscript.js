@@ -1,7 +1,7 @@
 // @ts-check
 // <card-manuscript>: the chef's text in the middle; weights and remarks are laid in the margins on the line they speak of.
 import { el, post, working } from './dom.js';
-import { draft, keepDraft } from './draft.js';
+import { draft, keepDraft, openRoom } from './draft.js';
 import { showMark } from './show-marks.js';
 import { caret, flatLines, isFlat, readText, setCaret, writeText } from './lines.js';
 
@@ -43,6 +43,7 @@ class CardManuscript extends HTMLElement {
     document.addEventListener('keydown', (e) => { if (e.key === 'Escape') this.closeWeight(); });
     document.addEventListener('click', (e) => { if (this.opened && !/** @type {Node} */ (e.target).isConnected) return; if (this.opened && !this.left.contains(/** @type {Node} */ (e.target))) this.closeWeight(); });
     this.drafts = !this.dataset.card;
+    if (this.drafts) openRoom().catch(() => {}); // where there is none, a long text says so when it is put away
     form.addEventListener('submit', () => this.sync()); // what still waits for a rest goes along
     addEventListener('pagehide', () => { if (this.later) this.sync(); });
     addEventListener('beforeunload', (e) => { if (this.unkept && !this.sent) e.preventDefault(); });
