@@ -1,28 +1,26 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.RegularExpressions;
 
 namespace Coulisse.Kitchen.Needs;
 
 /// <summary>Which column of a price list is what: usual heads in six languages, and before them what this kitchen has said of its suppliers' lists.</summary>
-public sealed record PriceHeads
+public sealed partial record PriceHeads
 {
-    /// <summary>What a list must say.</summary>
-    public static ImmutableArray<string> Needed { get; } = ["item", "size", "price"];
-
     /// <summary>All that a column can be, in words, in order.</summary>
     public static ImmutableArray<(string Key, string Word)> Meanings { get; } =
     [
-        ("item", "item"), ("supplier", "supplier"), ("size", "pack size"), ("unit", "unit"), ("price", "price of a pack"), ("currency", "currency"), ("lead", "days ahead"),
+        ("item", "item"), ("supplier", "supplier"), ("size", "pack size"), ("unit", "unit"), ("price", "price of a pack"), ("perkg", "price of a kilogram"), ("perl", "price of a litre"), ("pereach", "price of a piece"), ("currency", "currency"), ("lead", "days ahead"),
         ("note", "note"), ("since", "price since"), ("until", "price until"), ("replace", "another article allowed"), ("", "nothing"),
     ];
 
     private static readonly Dictionary<string, string[]> Usual = new(StringComparer.Ordinal)
     {
-        ["item"] = ["item", "food", "article", "product", "name", "description", "artikel", "bezeichnung", "produkt", "ware", "produit", "désignation", "designation", "articulo", "artículo", "producto", "articolo", "prodotto", "descrizione", "towar", "nazwa"],
+        ["item"] = ["item", "food", "article", "product", "name", "description", "item_description", "product_description", "product_name", "item_name", "artikel", "bezeichnung", "artikelbezeichnung", "produkt", "ware", "produit", "désignation", "designation", "libellé", "articulo", "artículo", "producto", "articolo", "prodotto", "descrizione", "descripción", "denominazione", "towar", "nazwa"],
         ["supplier"] = ["supplier", "vendor", "shop", "from", "lieferant", "fournisseur", "proveedor", "fornitore", "dostawca"],
         ["size"] = ["pack_size", "packsize", "pack", "size", "quantity", "amount", "content", "inhalt", "gebinde", "packung", "menge", "contenance", "conditionnement", "quantité", "contenido", "formato", "cantidad", "confezione", "quantità", "opakowanie", "ilość"],
         ["unit"] = ["unit", "uom", "pack_unit", "einheit", "unité", "unidad", "unità", "jednostka"],
-        ["price"] = ["price", "cost", "pack_price", "net_price", "preis", "nettopreis", "prix", "prix_ht", "precio", "prezzo", "cena", "cena_netto"],
+        ["price"] = ["price", "cost", "pack_price", "price_per_pack", "net_price", "price_net", "price_ex_gst", "price_ex_vat", "price_excl_gst", "price_excl_vat", "price_excluding_vat", "price_excluding_gst", "preis", "nettopreis", "prix", "prix_ht", "precio", "prezzo", "cena", "cena_netto"],
         ["currency"] = ["currency", "cur", "währung", "devise", "moneda", "valuta", "waluta"],
         ["lead"] = ["lead_days", "lead", "lead_time", "vorlauf", "délai", "plazo", "termine"],
         ["note"] = ["note", "notes", "remark", "remarks", "bemerkung", "remarque", "nota", "notas", "uwagi"],
@@ -50,8 +48,25 @@ public sealed record PriceHeads
     public string? Of(string head)
     {
         string folded = Fold(head);
-        return Own.TryGetValue(folded, out string? own) ? own : Usual.FirstOrDefault(u => u.Value.Contains(folded)).Key;
+        if (Own.TryGetValue(folded, out string? own))
+        {
+            return own;
+        }
+
+        string? usual = Usual.FirstOrDefault(u => u.Value.Contains(folded)).Key;
+        // "Price (per kg)" is no price of a pack, and a price with tax is none that food cost is reckoned by: that one is asked about
+        return usual is null or "price" && PerUnit().Match(head.Trim()) is { Success: true } per ? PriceCells.Unit(per.Groups["u"].Value) switch { ("g", 1000) => "perkg", ("ml", 1000) => "perl", ("each", _) => "pereach", _ => null }
+            : usual is "price" && WithTax().IsMatch(head) ? null : usual;
     }
+
+    /// <summary>The unit a head names in brackets, as in "Pack size (kg)"; empty for none.</summary>
+    internal static string UnitOf(string head) => head.IndexOfAny(['(', '[']) is > 0 and var at && head[(at + 1)..].TrimEnd(' ', ')', ']') is var inside && PriceCells.Unit(inside).Unit.Length > 0 ? inside.Trim() : "";
+
+    [GeneratedRegex(@"^(price|cost|net price|preis|nettopreis|prix|precio|prezzo|cena|\p{Sc})\s*([(\[]\s*)?(/|per|pro|je|par|por|al|za|ex gst per|ex vat per|(?<=[(\[]\s*))\s*(?<u>\p{L}{1,8})\s*[)\]]?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    private static partial Regex PerUnit();
+
+    [GeneratedRegex(@"\b(inc|incl|including|inkl|brutto|gross|ttc|iva incl|con iva|with (vat|gst|tax))\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    private static partial Regex WithTax();
 
     /// <summary>The same with one more head known.</summary>
     /// <param name="head">Head as the list writes it.</param>

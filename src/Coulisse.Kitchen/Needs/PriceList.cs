@@ -27,25 +27,16 @@ public sealed record PriceList(ImmutableArray<PriceRow> Rows, string Currency)
             return new Parsed<PriceList>.Failed([new("PRI001", 0, "The price list is empty.", "Its first line names the columns: item, pack size, unit, price.")]);
         }
 
-        heads ??= PriceHeads.None;
-        Dictionary<string, int> columns = new(StringComparer.Ordinal);
-        for (int i = 0; i < lines[0].Cells.Count; i++)
-        {
-            if (heads.Of(lines[0].Cells[i]) is { Length: > 0 } key)
-            {
-                columns.TryAdd(key, i);
-            }
-        }
-
-        ImmutableArray<Problem> missing = [.. PriceHeads.Needed.Where(k => !columns.ContainsKey(k))
-            .Select(k => new Problem("PRI001", lines[0].Line, $"The price list has no column for {k}; its columns are {string.Join(", ", lines[0].Cells.Select(c => $"“{c.Trim()}”"))}.", $"Name one of its columns {PriceHeads.Examples(k)}, or say once which column it is."))];
+        PriceTable table = PriceTable.Find(lines, heads ?? PriceHeads.None);
+        ImmutableArray<Problem> missing = table.Missing;
         if (!missing.IsEmpty)
         {
             return new Parsed<PriceList>.Failed(missing);
         }
 
         List<Problem> problems = [];
-        ImmutableArray<PriceRow> all = [.. lines.Skip(1).Select(l => Row(l.Line, k => columns.TryGetValue(k, out int i) && i < l.Cells.Count ? l.Cells[i].Trim() : "", currency, problems)).OfType<PriceRow>()];
+        ImmutableArray<PriceRow> all = [.. table.Rows.Select(l => PriceLine.Read(l.Line, table.Packed, k => table.Cell(l.Cells, k), currency, problems)).OfType<PriceRow>()];
+        Gather(problems);
         string[] currencies = [.. all.Select(r => r.Price.Currency).Distinct()];
         if (currencies.Length > 1)
         {
@@ -82,44 +73,15 @@ public sealed record PriceList(ImmutableArray<PriceRow> Rows, string Currency)
 
     private static bool InForce(PriceRow r, LocalDate? day) => day is not { } d ? r.Until is null : (r.Since is not { } s || s <= d) && (r.Until is not { } u || d <= u);
 
-    private static PriceRow? Row(int line, Func<string, string> cell, string? currency, List<Problem> problems)
+    // A whole list without a currency is one thing to say, not one a line.
+    private static void Gather(List<Problem> problems)
     {
-        string item = cell("item");
-        (decimal Size, string Unit)? pack = PriceCells.Pack(cell("size"));
-        (decimal Amount, string Currency)? price = PriceCells.Money(cell("price"));
-        string stated = cell("unit").Length > 0 ? cell("unit") : pack?.Unit ?? "";
-        (string unit, decimal factor) = PriceCells.Unit(stated);
-        string money = cell("currency") is { Length: > 0 } column ? column : price?.Currency is { Length: > 0 } beside ? beside : currency ?? "";
-        if (item.Length == 0)
+        Problem[] bare = [.. problems.Where(p => p.Code == "PRI004")];
+        if (bare.Length > 1)
         {
-            problems.Add(new("PRI003", line, "A price stands without an item.", "Write what is sold, or delete the line."));
+            problems.RemoveAll(p => p.Code == "PRI004");
+            problems.Insert(0, bare[0] with { Message = string.Create(CultureInfo.InvariantCulture, $"{bare.Length} lines have no currency, this one is the first.") });
         }
-        else if (unit.Length == 0 || (pack is { Unit.Length: > 0 } p && cell("unit").Length > 0 && PriceCells.Unit(p.Unit) != (unit, factor)))
-        {
-            problems.Add(new("PRI002", line, $"\"{item}\" has a price without a unit that is known (\"{(unit.Length > 0 ? cell("size") + " " : "")}{stated}\").", "Write g, kg, ml, l or each."));
-        }
-        else if (pack is not { Size: > 0 } sized || price is not { Amount: >= 0 } paid)
-        {
-            problems.Add(new("PRI003", line, $"\"{item}\" has pack size \"{cell("size")}\" and price \"{cell("price")}\".", "Both are plain numbers (1234.50, not 1,234), the pack more than 0."));
-        }
-        else if (money.Length == 0)
-        {
-            problems.Add(new("PRI004", line, $"\"{item}\" has no currency.", "Add a currency column, or name the currency with the list."));
-        }
-        else if (Day("since") is var since && Day("until") is var until && (since.Wrong || until.Wrong || (since.Day is { } a && until.Day is { } b && b < a)))
-        {
-            problems.Add(new("PRI006", line, $"\"{item}\" has a price from \"{cell("since")}\" to \"{cell("until")}\".", "Write days as 2026-10-08, the end not before the start."));
-        }
-        else
-        {
-            int? lead = int.TryParse(cell("lead"), NumberStyles.None, CultureInfo.InvariantCulture, out int days) ? days : null;
-            bool? replace = cell("replace").ToLowerInvariant() switch { "yes" or "y" or "ok" or "allowed" => true, "no" or "n" or "not" or "none" => false, _ => null };
-            return new(line, item, cell("supplier"), sized.Size * factor, unit, new(paid.Amount, money), lead, cell("note")) { Since = Day("since").Day, Until = Day("until").Day, MayReplace = replace };
-        }
-
-        return null;
-
-        (LocalDate? Day, bool Wrong) Day(string key) => cell(key) is not { Length: > 0 } text ? (null, false) : PriceCells.Day(text) is { } d ? (d, false) : (null, true);
     }
 
     // One pack of one supplier at two prices on the same day: which of them is asked must be said.

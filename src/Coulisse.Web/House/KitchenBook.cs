@@ -191,7 +191,7 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
             : PriceList.Read(text, "", heads, Today).Match(
                 list => PricesView.From(version, text, list, culture),
                 problems => new PricesView(version, text, "It is kept as written, but not used until it can be read.", [.. problems.Take(30).Select(p => string.Create(culture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"))], [],
-                    problems.Any(p => p.Code == "PRI001") && CellText.Split(text) is [var first, ..] ? [.. first.Cells.Where(c => PriceHeads.Fold(c).Length > 0).Select(c => (c.Trim(), heads.Of(c) ?? ""))] : []));
+                    problems.Any(p => p.Code == "PRI001") && CellText.Split(text) is [_, ..] lines ? [.. PriceTable.Find(lines, heads).Heads.Where(c => PriceHeads.Fold(c).Length > 0).Select(c => (c.Trim(), heads.Of(c) ?? ""))] : []));
     }
 
     private static string Where(Dictionary<string, List<(int Line, string[] Cells)>> rows, int line)

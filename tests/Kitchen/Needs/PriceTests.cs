@@ -3,6 +3,7 @@ using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
+using Coulisse.Tests;
 using CsCheck;
 using NodaTime;
 
@@ -71,6 +72,45 @@ public sealed class PriceTests
     [InlineData("item,pack,unit,price,since\nbutter,250,g,2,03/04/2026", "PRI006")] // March or April
     [InlineData("item,pack,unit,price,since,until\nbutter,250,g,2,2026-05-01,2026-04-01", "PRI006")]
     public void What_may_be_two_things_is_asked_and_never_assumed(string text, string code) => Assert.Contains(code, Codes(text));
+
+    [Theory]
+    [InlineData("Item,Unit,Net price\nleeks,1 kg,3.20", 1000, "g", "3.20")] // the unit column holds the pack
+    [InlineData("Item,Unit,Net price\nleeks,kg,3.20", 1000, "g", "3.20")]
+    [InlineData("Item,Price/kg\nleeks,3.20", 1000, "g", "3.20")]
+    [InlineData("Item,Pack,Price (per kg)\nleeks,5 kg,3.20", 5000, "g", "16.00")] // not 3.20 for five kilograms
+    [InlineData("Artikel;Gebinde;Preis pro l\nmilk;250 ml;1,20", 250, "ml", "0.30")]
+    [InlineData("Artikel;Preis je Stück\nlemon;0,60", 1, "each", "0.60")]
+    [InlineData("Item,Pack size (kg),Price\nflour,25,21", 25000, "g", "21")]
+    [InlineData("Green Lane Produce,,\nPrices of October,,\nItem,Pack,Price\nleeks,5 kg,16", 5000, "g", "16")] // heads under a title
+    public void What_a_price_is_for_is_taken_from_wherever_the_list_says_it(string text, int size, string unit, string price)
+    {
+        PriceRow row = Assert.Single(Read(text, "D").Rows);
+
+        Assert.Equal((size, unit, decimal.Parse(price, CultureInfo.InvariantCulture)), (row.PackSize, row.Unit, row.Price.Amount));
+    }
+
+    [Theory]
+    [InlineData("Item,Pack,Price incl. VAT\nleeks,5 kg,16", "PRI001")] // food cost goes by the price without tax
+    [InlineData("Item,Pack,Price per bunch\nleeks,5 kg,16", "PRI001")]
+    [InlineData("Item,Pack,Price/kg\nlemons,6 pcs,3.20", "PRI002")] // six pieces at so much a kilogram
+    [InlineData("Item,Unit,Price\nleeks,bunch,3.20", "PRI002")]
+    [InlineData("Item,Pack,Unit,Price\nbutter,,g,2.45", "PRI003")] // an empty pack is not one gram
+    public void And_where_it_does_not_say_it_the_list_is_asked(string text, string code) => Assert.Contains(code, Codes(text));
+
+    [Fact]
+    public void A_list_without_a_currency_says_so_once()
+        => Assert.Equal(["PRI004"], Assert.IsType<Parsed<PriceList>.Failed>(PriceList.Read("item,pack,unit,price\nbutter,250,g,2\nflour,1,kg,1\nsalt,1,kg,1")).Problems.Select(p => p.Code));
+
+    [Fact]
+    public void No_list_however_spoiled_stops_the_reader()
+    {
+        const string Whole = "Produce of the lane,,\nItem,Pack (kg),Unit,Price,Price/kg,currency,since,until\nbutter,6 x 250 g,g,\"2,45\",9.80,EUR,2026-03-01,1.4.2026\nmilk,1,l,€ 1.20,,,,\n";
+        Gen.Select(Gen.Int[0, Whole.Length - 1], Gen.Int[0, 20], Gen.String["0123456789.,;\"\n\t€xkg-() \u00A0é漢\uD83C"], Gen.Bool).Sample((at, cut, put, currency) =>
+        {
+            string spoiled = Whole.Remove(at, Math.Min(cut, Whole.Length - at)).Insert(at, put);
+            return PriceList.Read(spoiled, currency ? "EUR" : null).Match(l => l.All.All(r => r.PackSize > 0 && r.Price.Amount >= 0), p => p.Length > 0 && p.All(x => x.Message.Length > 0 && x.Hint.Length > 0));
+        }, iter: LongRun.On ? 1_000_000 : 20_000);
+    }
 
     [Theory] // near misses that stay silent
     [InlineData("item,pack,unit,price\nbutter,\"0,250\",kg,2.45")]
