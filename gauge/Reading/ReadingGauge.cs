@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -15,7 +14,14 @@ internal static class ReadingGauge
     {
         if (Option(args, "--fuzz") is { } count)
         {
-            return long.TryParse(count, CultureInfo.InvariantCulture, out long n) && int.TryParse(Option(args, "--seed") ?? "1", CultureInfo.InvariantCulture, out int seed) ? Fuzz.FuzzGauge.Run(n, seed, Start.StartGauge.Root(), Beside()) : Usage();
+            return long.TryParse(count, CultureInfo.InvariantCulture, out long n) && int.TryParse(Option(args, "--seed") ?? "1", CultureInfo.InvariantCulture, out int seed) ? Fuzz.FuzzGauge.Run(n, seed, Start.StartGauge.Root(), Beside(), args.Contains("--cards")) : Usage();
+        }
+
+        if (args.Contains("--speed"))
+        {
+            // Several rounds show the reader warm, as a bench that stays open has it; the least is told.
+            ReadingSpeed.Texts(Option(args, "--kind"), int.TryParse(Option(args, "--rounds"), CultureInfo.InvariantCulture, out int rounds) && rounds > 0 ? rounds : 1);
+            return 0;
         }
 
         if (Option(args, "--cases") is { } file)
@@ -33,13 +39,14 @@ internal static class ReadingGauge
         List<Score> scores = [Patterns(data), .. CaseFile.Of(Cases(data)), .. Labelled.Run(data)];
         CaseFile.Print(scores);
         FoodNames.Run(Start.StartGauge.Root());
-        Speed(data);
+        ReadingSpeed.Lines([.. Cases(data).Where(c => c.GetProperty("kind").GetString() == "line").Select(c => c.GetProperty("input").GetString()!)]);
+        ReadingSpeed.Texts();
         return 0;
     }
 
     private static int Usage()
     {
-        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --fuzz N [--seed S]");
+        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --fuzz N [--seed S] [--cards] | --speed [--kind WORD] [--rounds N]");
         return 2;
     }
 
@@ -84,36 +91,6 @@ internal static class ReadingGauge
 
         return score;
     }
-
-    private static void Speed(string data)
-    {
-        string[] lines = [.. Cases(data).Where(c => c.GetProperty("kind").GetString() == "line").Select(c => c.GetProperty("input").GetString()!)];
-        int rounds = 20_000 / lines.Length;
-        Array.ForEach(lines, l => CardReader.ReadLine(l, "en"));
-        TimeSpan start = Cpu();
-        for (int r = 0; r < rounds; r++)
-        {
-            Array.ForEach(lines, l => CardReader.ReadLine(l, "en"));
-        }
-
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"lines a second",-46} {rounds * lines.Length / (Cpu() - start).TotalSeconds,12:0}  (processor time)"));
-        string card = string.Concat(Enumerable.Range(0, 60_000).Select(i => $"## Part {i}\n- {i % 900} g flour, sifted\n- 2 eggs\n\n1. Mix {i} min, bake at 180°C.\n\n"));
-        card = card[..Math.Min(card.Length, CardText.MostCharacters)];
-        Timed("5 MB, 52,000 components, seconds", card);
-        Timed("1 MB in one line, seconds", "# A\n" + string.Concat(Enumerable.Repeat("Boil 20 g quince (in a pan) 5 min at 90°C. ", 24_000)));
-        Timed("5 MB of short lines in one list, seconds", "# A\n" + string.Concat(Enumerable.Repeat("- 1 g salt\n", 470_000)));
-        Timed("5 MB of brackets, seconds", new string('(', CardText.MostCharacters));
-    }
-
-    private static void Timed(string name, string text)
-    {
-        long start = Stopwatch.GetTimestamp();
-        TimeSpan cpu = Cpu();
-        _ = CardReader.Read(new CardText(text));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-46} {Stopwatch.GetElapsedTime(start).TotalSeconds,12:0.00}  (processor time {(Cpu() - cpu).TotalSeconds:0.00})"));
-    }
-
-    private static TimeSpan Cpu() => Process.GetCurrentProcess().TotalProcessorTime;
 
     /// <summary>The invented cases.</summary>
     private static JsonElement[] Cases(string data) => [.. new[] { "reading/cases.jsonl", "reading/cases-2.jsonl" }.SelectMany(f => CaseFile.Rows(Path.Combine(data, f)))];

@@ -52,11 +52,11 @@ internal static class Dresses
             return null;
         }
 
-        string name = Folding.Line(s.AsSpan(1)).Trim(' ', ':');
+        string name = Folding.Line(s.AsSpan(1)).Trimmed(" :");
         return name.Length > 0 && !Looks.Amounted(name, lang) && name[^1] is not ('.' or '。') && Over(lines, i, lang) ? name : null;
     }
 
-    private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trim(' ', ':') is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
+    private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :") is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
 
     private static bool Opens(List<RawLine> lines, int i) => i == 0 || lines[i - 1].Block != lines[i].Block;
 

@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Layout;
 
 /// <summary>Labels at the head of a text between two rules: title, yield and others.</summary>
@@ -24,7 +26,7 @@ internal static class FrontMatter
             string s = lines[i].Text;
             int colon = s.IndexOf(':');
             string key = colon > 0 ? s[..colon].Trim().ToLowerInvariant() : "";
-            string value = colon > 0 ? s[(colon + 1)..].Trim(' ', '"', '\'') : "";
+            string value = colon > 0 ? s[(colon + 1)..].Trimmed(" \"\'") : "";
             if (key is "title" or "name" or "titre" or "titel" or "título" or "titolo" && value.Length > 0)
             {
                 add(new Piece(PieceKind.Heading, value, lines[i].Span, 1));

@@ -7,13 +7,30 @@ namespace Coulisse.Cards.Layout;
 internal static class Looks
 {
     private const int LongestHeading = 60;
+    private static readonly string[] Headers = ["Prep time", "Preparation time", "Cook time", "Cooking time", "Total time", "Active time", "Hands-on time", "Temps de", "Préparation :", "Cuisson :", "Zubereitungszeit", "Backzeit", "Arbeitszeit", "Gesamtzeit", "Kochzeit", "Tiempo", "Tempo di", "Tempo", "調理時間", "所要時間"];
+    private static readonly string[] Servers = ["Serves", "Makes", "Yields", "Yield", "Servings", "Portions", "Ergibt", "Für", "Para", "Per", "Pour", "Rendement"];
+    private static readonly string[] Statements = ["Serves", "Makes", "Yields", "Yield", "Servings", "One plate:", "Keeps", "Pour", "Ergibt", "Für", "Para", "Per", "Hält", "Haltbar", "Portions", "Rendement"];
+    private static readonly string[] Keepers = ["keeps", "keep", "se conserve", "hält sich", "haltbar", "si conserva", "se conserva", "aguanta"];
+    private static readonly Beginnings FirstOfHeaders = new(Headers);
+    private static readonly Beginnings FirstOfStatements = new([.. Servers, .. Statements]);
+    private static readonly Beginnings FirstOfKeepers = new(Keepers);
+
+    // Asked of the same few lines again and again while a card is laid out.
+    [ThreadStatic]
+    private static Recent? _amounted;
+    [ThreadStatic]
+    private static Recent? _statement;
+    [ThreadStatic]
+    private static Recent? _work;
 
     /// <summary>True for a bullet.</summary>
     public static bool Bullet(string s) =>
         s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is not ('–' or '—') && Reading.Marks.Glyph(s[0]) || s[0] is '—' && s[1] == ' ' || s[0] == 'o' && s.Length > 2 && s[1] is ' ' or '\t' && char.IsAsciiDigit(s[2]));
 
     /// <summary>True when an amount stands at the front or at the end.</summary>
-    public static bool Amounted(string body, string lang)
+    public static bool Amounted(string body, string lang) => (_amounted ??= new Recent(IsAmounted)).Of(body, lang);
+
+    private static bool IsAmounted(string body, string lang)
     {
         if (body.Length == 0 || body.Length > 240)
         {
@@ -68,7 +85,7 @@ internal static class Looks
     /// <summary>"Prep Time: 15 mins", "Temps de cuisson : 20 min": a head that tells times, and no food.</summary>
     private static bool Header(string body)
     {
-        foreach (string w in (ReadOnlySpan<string>)["Prep time", "Preparation time", "Cook time", "Cooking time", "Total time", "Active time", "Hands-on time", "Temps de", "Préparation :", "Cuisson :", "Zubereitungszeit", "Backzeit", "Arbeitszeit", "Gesamtzeit", "Kochzeit", "Tiempo", "Tempo di", "Tempo", "調理時間", "所要時間"])
+        foreach (string w in FirstOfHeaders.May(body, 0) ? Headers : [])
         {
             if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase))
             {
@@ -81,7 +98,7 @@ internal static class Looks
 
     private static bool Serving(string body, string lang)
     {
-        foreach (string w in (ReadOnlySpan<string>)["Serves", "Makes", "Yields", "Yield", "Servings", "Portions", "Ergibt", "Für", "Para", "Per", "Pour", "Rendement"])
+        foreach (string w in FirstOfStatements.May(body, 0) ? Servers : [])
         {
             if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && NumberBehind(body, w.Length, lang))
             {
@@ -93,7 +110,9 @@ internal static class Looks
     }
 
     /// <summary>True for a sentence of work: a verb of the trade, and the shape of a sentence.</summary>
-    public static bool Work(string body, string lang)
+    public static bool Work(string body, string lang) => (_work ??= new Recent(IsWork)).Of(body, lang);
+
+    private static bool IsWork(string body, string lang)
     {
         if (body.Length < 12)
         {
@@ -135,9 +154,11 @@ internal static class Looks
     public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Any(char.IsUpper) && !body.Any(char.IsLower);
 
     /// <summary>True for a sentence about yields, keeping or the plate.</summary>
-    public static bool Statement(string body, string lang)
+    public static bool Statement(string body, string lang) => (_statement ??= new Recent(IsStatement)).Of(body, lang);
+
+    private static bool IsStatement(string body, string lang)
     {
-        foreach (string w in (ReadOnlySpan<string>)["Serves", "Makes", "Yields", "Yield", "Servings", "One plate:", "Keeps", "Pour", "Ergibt", "Für", "Para", "Per", "Hält", "Haltbar", "Portions", "Rendement"])
+        foreach (string w in FirstOfStatements.May(body, 0) ? Statements : [])
         {
             if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang)))
             {
@@ -145,7 +166,7 @@ internal static class Looks
             }
         }
 
-        foreach (string w in (ReadOnlySpan<string>)["keeps", "keep", "se conserve", "hält sich", "haltbar", "si conserva", "se conserva", "aguanta"])
+        foreach (string w in FirstOfKeepers.MayIn(body) ? Keepers : [])
         {
             int at = Places.FindWord(body, w);
             if (at >= 0 && body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 || at >= 0 && w == "keeps")

@@ -8,7 +8,7 @@ internal static class Parts
     private const int Longest = 50;
 
     /// <summary>True for the words of an assembly on a line of their own: "To serve", "Dressage", "仕上げ".</summary>
-    public static bool Finish(string body, string lang) => body.Length < 30 && Lexicon.Word("assembly", Folding.Key(body.TrimEnd(':', ' ')), lang) is not null;
+    public static bool Finish(string body, string lang) => body.Length < 30 && Lexicon.Word("assembly", Folding.Key(body.TrimmedEnd(": ")), lang) is not null;
 
     /// <summary>"Component 1 - Gel", "Partie 2 : mousse", "A) Dough": the first line of a part, and no title.</summary>
     public static bool Numbered(string body)
@@ -42,17 +42,17 @@ internal static class Parts
         if (!method)
         {
             // "Soy sauce" over an amount is a food without one.
-            return amounted && Called(body, lang) && !Looks.Food(body.TrimEnd(':', ' '), lang);
+            return amounted && Called(body, lang) && !Looks.Food(body.TrimmedEnd(": "), lang);
         }
 
-        return Sections.Of(next.TrimEnd(':', ' '), lang) == "ingredients"
+        return Sections.Of(next.TrimmedEnd(": "), lang) == "ingredients"
             || amounted && (Called(body, lang) || i + 2 < lines.Count && Reading.Marks.Strip(Folding.Line(lines[i + 2].Text)) is { Length: > 0 } second && Looks.Amounted(second, lang) && !Looks.Work(second, lang));
     }
 
     /// <summary>True when the last or the first word is one that parts are called by.</summary>
     private static bool Called(string body, string lang)
     {
-        string key = Folding.Key(body.TrimEnd(':', ' '));
+        string key = Folding.Key(body.TrimmedEnd(": "));
         int last = key.LastIndexOf(' ');
         int first = key.IndexOf(' ');
         return Lexicon.Word("partname", key, lang) is not null || last > 0 && Lexicon.Word("partname", key.AsSpan(last + 1), lang) is not null || first > 0 && lang is "fr" or "es" or "it" && Lexicon.Word("partname", key.AsSpan(0, first), lang) is not null;

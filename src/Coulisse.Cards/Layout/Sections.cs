@@ -10,7 +10,7 @@ internal static class Sections
     public static string? Of(string name, string lang)
     {
         // "Ingredients (serves 4)", "材料(4人分)", "Zutaten für 4 Personen"
-        string key = Folding.Key(Rest(name, lang) is { Length: > 0 } rest ? name[..^rest.Length].TrimEnd(' ', '(', ':', '-', ',', '/') : name.TrimEnd(' ', ':'));
+        string key = Folding.Key(Rest(name, lang) is { Length: > 0 } rest ? name[..^rest.Length].TrimmedEnd(" (:-,/") : name.TrimmedEnd(" :"));
         if (Lexicon.Word("ingredients", key, lang) is not null)
         {
             return "ingredients";
@@ -40,12 +40,12 @@ internal static class Sections
                 continue;
             }
 
-            string rest = name[end..].TrimStart(' ', ':', '-', ',', '/', '：');
+            string rest = name[end..].TrimmedStart(" :-,/：");
             bool tells = rest.Length > 1 && (rest.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || rest.Contains(' ')) && YieldWords.In(rest, default, lang) is not null;
             return tells ? rest : "";
         }
 
-        return lang == "ja" && name.StartsWith("材料", StringComparison.Ordinal) && name.EndsWith('分') ? name[2..].TrimStart(' ', ':', '…', '・') : "";
+        return lang == "ja" && name.StartsWith("材料", StringComparison.Ordinal) && name.EndsWith('分') ? name[2..].TrimmedStart(" :…・") : "";
     }
 
     /// <summary>True for a heading that says when the work is done.</summary>

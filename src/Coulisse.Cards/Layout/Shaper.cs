@@ -37,7 +37,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         string s = raw.Text;
         if (s[0] == '#' && Titles.Hashes(s) is var level and > 0)
         {
-            string heading = Folding.Line(s.AsSpan(level)).Trim(' ', '#', ':');
+            string heading = Folding.Line(s.AsSpan(level)).Trimmed(" #:");
             Head(heading, level > 1 && _pieces.Count == 0 && Titles.Alone(lines, i, level, lang) && Sections.Of(heading, lang) is null ? 1 : level, raw.Span);
         }
         else if (Underlined(i) is var under and > 0)
@@ -53,7 +53,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(name, 2, raw.Span);
         }
-        else if (s.StartsWith("**", StringComparison.Ordinal) && s.Length < 80 && Folding.Line(s).Trim(' ', ':') is var strong && Sections.Of(strong, lang) is not null)
+        else if (s.StartsWith("**", StringComparison.Ordinal) && s.Length < 80 && Folding.Line(s).Trimmed(" :") is var strong && Sections.Of(strong, lang) is not null)
         {
             Head(strong, 2, raw.Span);
         }
@@ -63,7 +63,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
         {
-            Head(Folding.Line(s).Trim(' ', ':'), 2, raw.Span);
+            Head(Folding.Line(s).Trimmed(" :"), 2, raw.Span);
         }
         else if (s.Contains('|') && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
         {
@@ -133,7 +133,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (next && lines[i + 1].Indent > raw.Indent && Looks.Heading(body.TrimEnd(':')))
         {
-            Head(body.TrimEnd(':', ' '), 3, raw.Span);
+            Head(body.TrimmedEnd(": "), 3, raw.Span);
         }
         else if (_items && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
         {
@@ -143,7 +143,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         else if (next && !_marked && Dressed(i, body))
         {
             _headedList = true;
-            Head(body.TrimEnd(':', ' '), 3, raw.Span);
+            Head(body.TrimmedEnd(": "), 3, raw.Span);
         }
         else
         {
@@ -178,9 +178,9 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Listed(lines[i + 1].Text);
         listed |= opens && Apart(i);
         bool over = listed && lines[i + 1].Indent > raw.Indent;
-        if (body.Length < 60 && Sections.Of(body.TrimEnd(':', ' '), lang) is not null)
+        if (body.Length < 60 && Sections.Of(body.TrimmedEnd(": "), lang) is not null)
         {
-            Head(body.TrimEnd(':', ' '), 2, raw.Span);
+            Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
         else if (Titles.Same(body))
         {
@@ -229,7 +229,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     {
         if (!_marked && listed)
         {
-            Head(body.TrimEnd(':', ' '), 3, span);
+            Head(body.TrimmedEnd(": "), 3, span);
         }
         else
         {

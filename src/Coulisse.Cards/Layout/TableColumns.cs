@@ -73,7 +73,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     /// <summary>The unit a column's head states: "Grams", "Weight (g)", "ml".</summary>
     public static string? UnitOf(string head, string lang)
     {
-        string h = head.IndexOf('(') is var open and >= 0 ? head[(open + 1)..].TrimEnd(')', ' ') : head;
+        string h = head.IndexOf('(') is var open and >= 0 ? head[(open + 1)..].TrimmedEnd(") ") : head;
         int last = h.LastIndexOf(' ');
         string word = last >= 0 ? h[(last + 1)..] : h;
         return word.Length > 0 && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;

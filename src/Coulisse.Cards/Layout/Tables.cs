@@ -28,7 +28,7 @@ internal static class Tables
         for (int i = from; i < to; i++)
         {
             string[] cells = Cells(lines[i].Text);
-            if (cells.All(c => c.Trim('-', ':', ' ').Length == 0) && lines[i].Text.Contains('-'))
+            if (cells.All(c => c.Trimmed("-: ").Length == 0) && lines[i].Text.Contains('-'))
             {
                 ruled |= rows.Count == 1;
             }
@@ -57,7 +57,7 @@ internal static class Tables
         {
             if (names.Length > 1 && names[0].Length > 1 && names.Skip(1).All(n => n.Length == 0 || n is "%" || TableColumns.UnitOf(n, lang) is not null) && !TableColumns.Opens(names[0]))
             {
-                into.Add(new Piece(PieceKind.Heading, names[0].Trim(':', ' '), rows[0].Span, 2));
+                into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }
 
             foreach ((string[] cells, Span span) in body)
@@ -173,7 +173,7 @@ internal static class Tables
 
         if (amount.Length == 0 && cells.Count(c => c.Length > 0) == 1)
         {
-            into.Add(new Piece(PieceKind.Heading, Folding.Line(food).Trim(' ', ':'), span, 3));
+            into.Add(new Piece(PieceKind.Heading, Folding.Line(food).Trimmed(" :"), span, 3));
             return;
         }
 

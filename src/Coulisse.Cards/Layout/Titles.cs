@@ -14,7 +14,7 @@ internal static class Titles
             string s = lines[k].Text;
             if (s[0] == '#' && Hashes(s) is var other and > 0)
             {
-                bool section = Sections.Of(Folding.Line(s.AsSpan(other)).Trim(' ', '#', ':'), lang) is not null;
+                bool section = Sections.Of(Folding.Line(s.AsSpan(other)).Trimmed(" #:"), lang) is not null;
                 sections += section || other > level ? 1 : 0;
                 if (!section && other <= level)
                 {

@@ -94,7 +94,7 @@ public static class OccasionReader
             }
             else if (line.StartsWith('#'))
             {
-                heading = line.TrimStart('#', ' ');
+                heading = line.TrimmedStart("# ");
                 if (!Known.Contains(heading.ToLowerInvariant(), StringComparer.Ordinal))
                 {
                     problems.Add(new Problem("OCC004", number, $"“{heading}” is no heading of a sheet.", "Use Dishes, Hands, Kit, Circuits, Guests' diets, What is shown or Notes."));
@@ -190,7 +190,7 @@ public static class OccasionReader
 
         string? file = s.Split([' ', ',', '`']).FirstOrDefault(w => w.EndsWith(".csv", StringComparison.OrdinalIgnoreCase));
         int at = s.LastIndexOf(", in ", StringComparison.Ordinal);
-        return sheet with { PricesFile = file ?? sheet.PricesFile, Currency = at > 0 ? s[(at + 5)..].Trim(' ', '.') : sheet.Currency };
+        return sheet with { PricesFile = file ?? sheet.PricesFile, Currency = at > 0 ? s[(at + 5)..].Trimmed(" .") : sheet.Currency };
     }
 
     private static OccasionSheet Plain(OccasionSheet sheet, string s, LocalDate day, List<LocalTime> times)
@@ -250,7 +250,7 @@ public static class OccasionReader
     /// <summary>"NAME and two others": names begin with a capital after the last comma; others are numbered.</summary>
     private static OccasionSheet People(OccasionSheet sheet, string s, List<SheetWindow> windows, List<string> assumed)
     {
-        string tail = s[(s.LastIndexOf(',') + 1)..].Trim(' ', '.');
+        string tail = s[(s.LastIndexOf(',') + 1)..].Trimmed(" .");
         ImmutableArray<SheetPerson>.Builder people = ImmutableArray.CreateBuilder<SheetPerson>();
         LocalDateTime start = sheet.SlotStart!.Value;
         LocalDateTime end = start + Period.FromTicks((sheet.SlotLength ?? Duration.Zero).BclCompatibleTicks + Duration.FromMinutes(25).BclCompatibleTicks);

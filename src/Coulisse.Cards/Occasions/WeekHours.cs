@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using NodaTime;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Occasions;
 
@@ -137,14 +138,14 @@ public static class WeekHours
 
     private static IsoDayOfWeek? Day(string word)
     {
-        string w = word.TrimEnd('.', ':').TrimEnd('s');
+        string w = word.TrimmedEnd(".:").TrimEnd('s');
         IsoDayOfWeek[] fit = w.Length < LeastLetters ? [] : [.. Enum.GetValues<IsoDayOfWeek>().Where(d => d != IsoDayOfWeek.None && d.ToString().StartsWith(w, StringComparison.OrdinalIgnoreCase))];
         return fit.Length == 1 ? fit[0] : null;
     }
 
     private static LocalTime? Time(string word)
     {
-        string[] parts = word.TrimEnd('.', 'h').Split([':', '.']);
+        string[] parts = word.TrimmedEnd(".h").Split([':', '.']);
         bool read = parts.Length is 1 or 2 && int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out _) && (parts.Length == 1 || (parts[1].Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out _)));
         if (!read)
         {

@@ -85,7 +85,7 @@ internal static class Alternatives
             if (at > 1 && at + or.Length + 1 < d.Food.Length && d.Food[at - 1] == ' ')
             {
                 string rest = d.Food[(at + or.Length)..].Trim();
-                d.Food = d.Food[..at].TrimEnd(' ', ',');
+                d.Food = d.Food[..at].TrimmedEnd(" ,");
                 if (!rest.StartsWith("more", StringComparison.OrdinalIgnoreCase))
                 {
                     d.Food = lang == "en" ? SharedHead.Of(d.Food, rest) : d.Food;

@@ -22,6 +22,6 @@ internal static class Anchors
             }
         }
 
-        return new Anchor(component.ToLowerInvariant(), order, hash.ToString("x16", CultureInfo.InvariantCulture));
+        return new Anchor(Folding.Lower(component), order, hash.ToString("x16", CultureInfo.InvariantCulture));
     }
 }

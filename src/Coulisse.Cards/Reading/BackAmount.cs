@@ -8,7 +8,7 @@ internal static class BackAmount
     /// <summary>Takes the amount off the end; gives what is left.</summary>
     public static string Take(string s, string lang, Draft d)
     {
-        string t = s.TrimEnd(' ', ',', '.', ';');
+        string t = s.TrimmedEnd(" ,.;");
         for (int i = 1; i < t.Length; i++)
         {
             bool starts = (char.IsAsciiDigit(t[i]) || Numbers.Vulgar(t[i]) > 0) && !char.IsLetterOrDigit(t[i - 1]) && t[i - 1] is not ('.' or ',' or '/' or '°' or '-');
@@ -47,7 +47,7 @@ internal static class BackAmount
                 PartReader.Take(d, m, t);
                 PartReader.Content(d, each.Number.Min, each.Unit);
                 d.Prepare(rest[each.End..]);
-                return t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+                return t[..i].TrimmedEnd(" ,:-=.");
             }
 
             if (IsGrade(t, i, m, lang))
@@ -66,7 +66,7 @@ internal static class BackAmount
 
             PartReader.Take(d, m with { End = m.End }, t);
             bool equals = t[..i].TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
-            string food = t[..i].TrimEnd(' ', ',', ':', '-', '=', '.');
+            string food = t[..i].TrimmedEnd(" ,:-=.");
             if (equals && m.Unit is { Kind: "mass", Base: { } b } && food.LastIndexOf(' ') is var gap and > 1 && int.TryParse(food.AsSpan(gap + 1), System.Globalization.CultureInfo.InvariantCulture, out int count) && count is > 0 and < 200)
             {
                 // "Egg whites (L) 4 = 140g": the count, and what it weighs
@@ -85,7 +85,7 @@ internal static class BackAmount
 
             if (aside)
             {
-                d.Prepare(rest.TrimStart('-', ' '));
+                d.Prepare(rest.TrimmedStart("- "));
                 return food;
             }
 
@@ -122,7 +122,7 @@ internal static class BackAmount
 
         string last = t[(space + 1)..];
         bool parted = t[..space].TrimEnd() is { Length: > 0 } ahead && ahead[^1] is '-' or ':' or ',';
-        string food = t[..space].TrimEnd(' ', ',', ':', '-');
+        string food = t[..space].TrimmedEnd(" ,:-");
         if (last.Length is 2 or 3 or 4 && last.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && last[0] != '0' && int.Parse(last, System.Globalization.CultureInfo.InvariantCulture) is >= 40 and var grams && food.Count(' ') < 4 && !Typed(food) && (food[^1] == '%' || food.AsSpan().IndexOfAnyInRange('0', '9') < 0))
         {
             // "butter 82% 340", "Sahne 600": grams are meant where nothing else can be, and asked
@@ -157,7 +157,7 @@ internal static class BackAmount
         if (before > 1 && Lexicon.Longest("num", t, before + 1, 1, lang, out _) is not null && Amounts.At(t, before + 1, lang) is { Unit: { Kind: "word" or "spoon" or "count" or "cup" } } m && m.End >= t.Length)
         {
             PartReader.Take(d, m, t);
-            return t[..before].TrimEnd(' ', ',', ':');
+            return t[..before].TrimmedEnd(" ,:");
         }
 
         return null;

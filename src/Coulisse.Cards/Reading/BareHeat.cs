@@ -19,7 +19,7 @@ internal static class BareHeat
             return false;
         }
 
-        string before = s[Math.Max(0, i - 9)..i].TrimEnd().ToLowerInvariant();
+        string before = Folding.Lower(s[Math.Max(0, i - 9)..i].TrimEnd());
         bool leads = Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
         int k = Places.Skip(s, n.End);
         bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
@@ -41,7 +41,7 @@ internal static class BareHeat
             return false;
         }
 
-        string before = s[Math.Max(0, i - Reach)..i].TrimEnd().ToLowerInvariant();
+        string before = Folding.Lower(s[Math.Max(0, i - Reach)..i].TrimEnd());
         if (n.Min is >= 35 and <= 99 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "is", "for", "to", "at") && (Places.HasAny(before, "core", "centre", "center", "middle", "probe", "cœur", "kern", "cuore", "corazón") || Places.WordAt(s, k, "in the middle") || Places.WordAt(s, k, "in the centre"))))
         {
             return true;

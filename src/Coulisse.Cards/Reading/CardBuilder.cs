@@ -176,7 +176,7 @@ internal sealed class CardBuilder(string text, string lang)
         if (line.Kind == LineKind.Heading)
         {
             Loose();
-            _group = line.Text.TrimEnd(':', ' ');
+            _group = line.Text.TrimmedEnd(": ");
         }
 
         _groupTaken = true;

@@ -40,7 +40,7 @@ internal sealed class Draft(bool why)
 
     public void Prepare(string words)
     {
-        words = words.Trim(' ', ',', ';', '.');
+        words = words.Trimmed(" ,;.");
         if (words.Length > 0)
         {
             Preparation = Preparation is null ? words : Preparation + (Preparation.EndsWith("ly", StringComparison.Ordinal) ? " " : ", ") + words;

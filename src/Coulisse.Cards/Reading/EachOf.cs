@@ -61,12 +61,12 @@ internal static class EachOf
             return null;
         }
 
-        string rest = s[1..].TrimStart('・', '、', '，', ' ', '&', '/', 'と');
+        string rest = s[1..].TrimmedStart("・、， &/と");
         foreach (string pepper in (ReadOnlySpan<string>)["粗びき黒こしょう", "粗挽き黒こしょう", "黒こしょう", "黒胡椒", "こしょう", "コショウ", "胡椒"])
         {
             if (rest.StartsWith(pepper, StringComparison.Ordinal))
             {
-                string tail = rest[pepper.Length..].TrimStart('…', '・', ':', ' ');
+                string tail = rest[pepper.Length..].TrimmedStart("…・: ");
                 return [$"塩 {tail}".TrimEnd(), $"{pepper} {tail}".TrimEnd()];
             }
         }

@@ -127,7 +127,7 @@ internal static class FoodWords
 
                 d.Use = use;
                 d.Tokens?.Add(new ReadToken(d.Food[i..end], "use", use));
-                d.Food = i == 0 ? d.Food[PartReader.Of(d.Food, Places.Skip(d.Food, end), lang)..].Trim() : d.Food[..i].TrimEnd(' ', ',');
+                d.Food = i == 0 ? d.Food[PartReader.Of(d.Food, Places.Skip(d.Food, end), lang)..].Trim() : d.Food[..i].TrimmedEnd(" ,");
                 return;
             }
 
@@ -213,7 +213,7 @@ internal static class FoodWords
             }
 
             string word = f[..end];
-            string rest = f[end..].TrimStart(' ', ',');
+            string rest = f[end..].TrimmedStart(" ,");
             if (word.Equals("ground", StringComparison.OrdinalIgnoreCase) && Places.HasAny(rest, Meats) || rest.Length < 2 || word.Equals("hot", StringComparison.OrdinalIgnoreCase) && Places.HasAny(rest, "sauce", "chocolate"))
             {
                 return;

@@ -1,4 +1,5 @@
 using System.Buffers;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
@@ -41,7 +42,7 @@ internal sealed class Footnotes
             return false;
         }
 
-        string words = s[1..].Trim(' ', ')', '.', ':');
+        string words = s[1..].Trimmed(" ).:");
         foreach (string or in (ReadOnlySpan<string>)["or ", "ou ", "oder ", "o ", "oppure "])
         {
             if (words.StartsWith(or, StringComparison.OrdinalIgnoreCase))

@@ -25,7 +25,7 @@ internal static class FrontMarks
 
         d.Optional = true;
         d.Tokens?.Add(new ReadToken(s[..end], "optional", "may be left out"));
-        return s[end..].TrimStart(' ', ',', ':');
+        return s[end..].TrimmedStart(" ,:");
     }
 
     /// <summary>"Fine salt    2%    10g": columns that stayed in a line; the share between them is told by the amount. Other runs of blanks become one.</summary>

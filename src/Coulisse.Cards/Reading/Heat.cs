@@ -5,11 +5,14 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Finds the temperatures of a sentence and what each is of.</summary>
 internal static class Heat
 {
+    private static readonly string[] Fans = ["fan", "chaleur tournante", "heißluft", "heissluft", "umluft", "ventilato", "ventilata", "ventilado", "con ventilador", "aire", "ventil", "convection", "コンベクション"];
+
     /// <summary>All temperatures in order; one setting told in two scales is one.</summary>
     public static List<StepTemperature> In(string s, string lang, string? main, List<(int At, string Id)> operations)
     {
         List<StepTemperature> found = [];
         List<int> marks = [];
+        string? lower = null;
         for (int i = 0; i < s.Length; i++)
         {
             if (s[i] is 'g' or 'G' or 't' or 'T' && (i == 0 || !char.IsLetterOrDigit(s[i - 1])) && GasMarks.At(s, i, lang, out int markEnd) is { } mark)
@@ -27,6 +30,13 @@ internal static class Heat
 
             if (!char.IsAsciiDigit(s[i]) || i > 0 && (char.IsAsciiLetterOrDigit(s[i - 1]) || s[i - 1] is '.' or ','))
             {
+                continue;
+            }
+
+            if (Clock.At(s, i, lang) is { } time)
+            {
+                // "1 ora e 20 a 160 °C": the minutes are no lower end of the degrees.
+                i = time.End - 1;
                 continue;
             }
 
@@ -53,8 +63,9 @@ internal static class Heat
             bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
             bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(' or ':' or '/') || i > 5 && Signed(s, i);
             double celsius = minus ? -n.Min : fahrenheit ? Math.Round((n.Min - 32) * 5 / 9, 1) : n.Min;
-            string before = s[Math.Max(0, i - 40)..i].ToLowerInvariant();
-            string after = s[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)].ToLowerInvariant();
+            lower ??= Folding.Lower(s);
+            string before = lower[Math.Max(0, i - 40)..i];
+            string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)];
             string words = s[i..Math.Min(end, s.Length)];
             i = Math.Min(end, s.Length) - 1;
             if (celsius is < -60 or > 400)
@@ -85,7 +96,7 @@ internal static class Heat
 
             string? op = operations.LastOrDefault(o => o.At < i).Id ?? main;
             string own = Own(after);
-            bool? fan = fanWord || Near(own, "fan", "chaleur tournante", "heißluft", "umluft", "ventil", "convection") || Near(before[Math.Max(0, before.Length - 6)..], "fan ") ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
+            bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
             found.Add(new StepTemperature(Of(before, after, op, main, celsius), celsius, words)
             {
                 Fan = fan,
@@ -110,7 +121,7 @@ internal static class Heat
     /// <summary>"minus 18 °C", "moins 18 °C".</summary>
     private static bool Signed(string s, int i)
     {
-        string before = s[Math.Max(0, i - 6)..i].TrimEnd().ToLowerInvariant();
+        string before = Folding.Lower(s[Math.Max(0, i - 6)..i].TrimEnd());
         return before.EndsWith("minus", StringComparison.Ordinal) || before.EndsWith("moins", StringComparison.Ordinal) || before.EndsWith("menos", StringComparison.Ordinal) || before.EndsWith(" meno", StringComparison.Ordinal);
     }
 
@@ -166,7 +177,27 @@ internal static class Heat
     {
         int next = after.AsSpan().IndexOfAnyInRange('0', '9');
         string own = next < 0 ? after : after[..next];
-        return next >= 0 && own.TrimEnd().EndsWith("fan", StringComparison.Ordinal) ? "" : own;
+        return next >= 0 && Closes(own, Fans) ? "" : own;
+    }
+
+    /// <summary>True when one of the words is the last before the figure: "Umluft 160", "fan: 180", "chaleur tournante à 160".</summary>
+    private static bool Closes(string before, string[] words)
+    {
+        ReadOnlySpan<char> t = before.AsSpan().TrimEnd(" :,=");
+        foreach (string lead in (ReadOnlySpan<string>)[" à", " a", " bei", " at", " auf", " de"])
+        {
+            t = t.EndsWith(lead, StringComparison.Ordinal) ? t[..^lead.Length].TrimEnd() : t;
+        }
+
+        foreach (string w in words)
+        {
+            if (t.EndsWith(w, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool Near(string s, params ReadOnlySpan<string> words)

@@ -47,7 +47,7 @@ internal static class JapanesePart
         {
             // "飾り用ミント"
             d.Use = d.Use is null ? d.Food[..(purpose + 1)] : d.Food[..(purpose + 1)] + "; " + d.Use;
-            d.Food = d.Food[(purpose + 1)..].TrimStart('の', ' ');
+            d.Food = d.Food[(purpose + 1)..].TrimmedStart("の ");
         }
 
         if (d.Food.EndsWith('の') || d.Food.EndsWith('を'))
@@ -83,7 +83,7 @@ internal static class JapanesePart
             s = s[(close + 1)..].TrimStart();
         }
 
-        return s.Length > 2 && s[0] is >= 'A' and <= 'E' or >= 'a' and <= 'e' && (s[1] is ' ' or '.' or ':' or '|') ? s[2..] : s.TrimStart('☆', '★', '◎', '●', '○', '◇', '◆', '△', '▲', '※', '■', '□', '♪', 'Ⓐ', 'Ⓑ', 'ⓐ', 'ⓑ');
+        return s.Length > 2 && s[0] is >= 'A' and <= 'E' or >= 'a' and <= 'e' && (s[1] is ' ' or '.' or ':' or '|') ? s[2..] : s.TrimmedStart("☆★◎●○◇◆△▲※■□♪ⒶⒷⓐⓑ");
     }
 
     /// <summary>枚 counts flat things: a sheet of gelatine, a slice of bread, a leaf, and of meat or fish a piece; かけ of ginger is a thumb.</summary>

@@ -139,7 +139,7 @@ internal static class Joins
 
     private static void Add(List<string> parts, string part)
     {
-        string t = part.Trim(' ', ',', ';');
+        string t = part.Trimmed(" ,;");
         if (t.Length > 0)
         {
             parts.Add(t);
@@ -181,7 +181,7 @@ internal static class Joins
             }
 
             // "2 eggs plus a yolk", "3 œufs et un jaune": a count in words of a food everybody knows
-            if (Amounts.At(s, k, lang) is { Unit: null, Number: { InWords: true, Min: 1 } } one && Places.Skip(s, one.End) is var noun && noun < s.Length && s.Length - noun < 30 && HasMeasure(s, start, i, lang) && FoodIds.Match(s[noun..].TrimEnd('.', ','), lang) is not null)
+            if (Amounts.At(s, k, lang) is { Unit: null, Number: { InWords: true, Min: 1 } } one && Places.Skip(s, one.End) is var noun && noun < s.Length && s.Length - noun < 30 && HasMeasure(s, start, i, lang) && FoodIds.Match(s[noun..].TrimmedEnd(".,"), lang) is not null)
             {
                 return k - i;
             }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Coulisse.Cards.Words;
 using Coulisse.Matter.Reference;
 
@@ -11,15 +12,17 @@ internal static class Operations
     private static readonly FrozenSet<string> Small = new[] { "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label" }.ToFrozenSet(StringComparer.Ordinal);
     // Rows of one kind of food only: "open the bags" is no oyster.
     private static readonly FrozenSet<string> Narrow = new[] { "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail" }.ToFrozenSet(StringComparer.Ordinal);
-    private static readonly Lazy<FrozenDictionary<string, string[][]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
-        .GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal));
+    private static readonly Lazy<FrozenDictionary<string, Row[]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
+        .GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Select(r => new Row(r[1], r[2], [.. r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(f => f.TrimEnd('s'))])).ToArray(), StringComparer.Ordinal));
+
+    private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys));
 
     /// <summary>Operations in the order of the sentence, with their places.</summary>
     public static List<(int At, string Id)> In(string s, string lang)
     {
         List<(int, string)> found = [];
         Span<char> buffer = stackalloc char[160];
-        FrozenDictionary<string, string[][]>.AlternateLookup<ReadOnlySpan<char>> words = Words.Value.GetAlternateLookup<ReadOnlySpan<char>>();
+        FrozenDictionary<string, Row[]>.AlternateLookup<ReadOnlySpan<char>> words = Words.Value.GetAlternateLookup<ReadOnlySpan<char>>();
         int i = 0;
         while (i < s.Length && found.Count < 40)
         {
@@ -36,21 +39,21 @@ internal static class Operations
             {
                 for (int n = Math.Min(8, s.Length - i); n > 1 && best is null; n--)
                 {
-                    if (words.TryGetValue(s.AsSpan(i, n), out string[][]? rows) && Pick(rows, s, lang) is { } id)
+                    if (words.TryGetValue(s.AsSpan(i, n), out Row[]? rows) && Pick(rows, s, lang) is { } id)
                     {
                         best = id;
                         next = i + n;
                     }
                 }
             }
-            else
+            else if (First.Value.May(s, i))
             {
                 int e = i;
                 for (int w = 0; w < MostWords && e < s.Length && e - i < 60; w++)
                 {
                     e = Places.WordEnd(s, e);
                     int n = Folding.Key(s.AsSpan(i, Math.Min(e - i, 70)), buffer);
-                    if (n > 0 && words.TryGetValue(buffer[..n], out string[][]? rows) && Pick(rows, s, lang) is { } id)
+                    if (n > 0 && words.TryGetValue(buffer[..n], out Row[]? rows) && Pick(rows, s, lang) is { } id)
                     {
                         best = id;
                         next = e;
@@ -71,6 +74,21 @@ internal static class Operations
         return found;
     }
 
+    /// <summary>Each operation once, in order.</summary>
+    public static ImmutableArray<string> Ids(List<(int At, string Id)> all)
+    {
+        ImmutableArray<string>.Builder ids = ImmutableArray.CreateBuilder<string>(all.Count);
+        foreach ((int _, string id) in all)
+        {
+            if (!ids.Contains(id))
+            {
+                ids.Add(id);
+            }
+        }
+
+        return ids.DrainToImmutable();
+    }
+
     /// <summary>The main operation: the first that is not a mere "add" or "mix"; those only when nothing else is there.</summary>
     public static string? Main(List<(int At, string Id)> all)
     {
@@ -85,22 +103,25 @@ internal static class Operations
         return all.Count > 0 ? all[0].Id : null;
     }
 
-    private static string? Pick(string[][] rows, string s, string lang)
+    /// <summary>A verb in one language, its operation, and the foods that bind it to this row.</summary>
+    private sealed record Row(string Lang, string Id, string[] Foods);
+
+    private static string? Pick(Row[] rows, string s, string lang)
     {
         string? first = null;
-        foreach (string[] r in rows)
+        foreach (Row r in rows)
         {
-            if (r[1] != lang)
+            if (r.Lang != lang)
             {
                 continue;
             }
 
-            first ??= Narrow.Contains(r[2]) ? null : r[2];
-            foreach (string food in r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries))
+            first ??= Narrow.Contains(r.Id) ? null : r.Id;
+            foreach (string food in r.Foods)
             {
-                if (s.Contains(food.TrimEnd('s'), StringComparison.OrdinalIgnoreCase))
+                if (s.Contains(food, StringComparison.OrdinalIgnoreCase))
                 {
-                    return r[2];
+                    return r.Id;
                 }
             }
         }

@@ -35,7 +35,7 @@ internal static class Shares
             from--;
         }
 
-        string food = s[..from].TrimEnd(' ', ',', ':', '-');
+        string food = s[..from].TrimmedEnd(" ,:-");
         if (food.Length < 3 || Numbers.Range(s, Places.Skip(s, from), lang) is not { InWords: false } n)
         {
             return s;
@@ -78,7 +78,7 @@ internal static class Shares
 
         if (on > 0)
         {
-            d.PercentOf = s[(on + 4)..].Trim(' ', ')');
+            d.PercentOf = s[(on + 4)..].Trimmed(" )");
             return s[j..on].Trim();
         }
 

@@ -106,7 +106,7 @@ internal static class SideBySide
     private static string SizeOf(string name)
     {
         int at = name.AsSpan().IndexOfAnyInRange('0', '9');
-        return at < 0 ? "" : name[at..].Trim(' ', ')', '(', ',');
+        return at < 0 ? "" : name[at..].Trimmed(" )(,");
     }
 
     /// <summary>"Pastry, 28 cm" and "Pastry (23 cm)" without their sizes.</summary>
@@ -118,12 +118,12 @@ internal static class SideBySide
             if (name.Length > size.Length + 2 && name.StartsWith(size, StringComparison.OrdinalIgnoreCase))
             {
                 // "Half sheet (40 x 30 cm)" and "Full sheet (60 x 40 cm)"
-                return at > size.Length + 2 ? name[size.Length..at].Trim(' ', ',', '(', '-', ':', 'ø') : name[size.Length..].Trim();
+                return at > size.Length + 2 ? name[size.Length..at].Trimmed(" ,(-:ø") : name[size.Length..].Trim();
             }
         }
 
         // A code at the front ("C1 base") is a name, not a size.
-        return at < 2 ? name : name[..at].Trim(' ', ',', '(', '-', ':', 'ø');
+        return at < 2 ? name : name[..at].Trimmed(" ,(-:ø");
     }
 
     private static bool SameFoods(ImmutableArray<IngredientLine> a, ImmutableArray<IngredientLine> b)

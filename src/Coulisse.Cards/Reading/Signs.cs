@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Reading;
 
 /// <summary>A minus before an amount: no card takes less than nothing. A hyphen that marks an item is none: "-5 g salt" is an item of 5 g.</summary>
@@ -23,7 +25,7 @@ internal static class Signs
 
         // Behind a food: only at the end of the line, with its unit, and never in a range or a temperature.
         int at = Math.Max(raw.LastIndexOf(" -", StringComparison.Ordinal), raw.LastIndexOf(" \u2212", StringComparison.Ordinal));
-        return at > 1 && char.IsLetter(raw[at - 1]) | raw[at - 1] == ':' && Figure(raw.AsSpan(at + 1), raw[at + 1]) && raw.Length - at < 14 && !raw.Contains('°') && Amounts.At(raw, at + 2, "en") is { Unit.Kind: "mass" or "volume" or "spoon" or "cup" } m && m.End >= raw.TrimEnd(' ', '.', ',').Length;
+        return at > 1 && char.IsLetter(raw[at - 1]) | raw[at - 1] == ':' && Figure(raw.AsSpan(at + 1), raw[at + 1]) && raw.Length - at < 14 && !raw.Contains('°') && Amounts.At(raw, at + 2, "en") is { Unit.Kind: "mass" or "volume" or "spoon" or "cup" } m && m.End >= raw.TrimmedEnd(" .,").Length;
     }
 
     private static bool Figure(ReadOnlySpan<char> s, char sign) => s.Length > 1 && s[0] == sign && char.IsAsciiDigit(s[1]);

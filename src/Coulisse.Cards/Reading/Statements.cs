@@ -65,7 +65,7 @@ internal static class Statements
                 continue;
             }
 
-            string rest = s[Math.Min(m.End, s.Length)..].TrimStart(' ', ',');
+            string rest = s[Math.Min(m.End, s.Length)..].TrimmedStart(" ,");
             string noun = new([.. rest.TakeWhile(char.IsLetter)]);
             string u = m.Unit is { Kind: "mass" or "volume" } mu ? mu.Unit : m.Unit is { } other && other.Unit != "piece" ? other.Unit : unit.Length > 0 ? unit : noun.Length > 0 && noun is not "five" ? noun.ToLowerInvariant() : "pieces";
             double? each = EachGrams(s, lang);

@@ -24,7 +24,7 @@ internal static class StepPlacing
         foreach (Step step in all[last].Steps)
         {
             at = Best(step.Text, all, foods, Math.Max(at, 0));
-            placed[at].Add(step with { Anchor = step.Anchor with { Component = all[at].Name.ToLowerInvariant(), Order = placed[at].Count + 1 } });
+            placed[at].Add(step with { Anchor = step.Anchor with { Component = Words.Folding.Lower(all[at].Name), Order = placed[at].Count + 1 } });
         }
 
         return dish with { Components = [.. all.Select((c, i) => c with { Steps = [.. placed[i]] })] };

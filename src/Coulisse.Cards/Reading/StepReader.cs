@@ -44,7 +44,7 @@ internal static class StepReader
 
         return new Step
         {
-            Span = span, Text = shown, Anchor = Anchors.Of(component, order, shown), Operation = main, Operations = [.. operations.Select(o => o.Id).Distinct(StringComparer.Ordinal)],
+            Span = span, Text = shown, Anchor = Anchors.Of(component, order, shown), Operation = main, Operations = Operations.Ids(operations),
             Times = [.. times], Temperatures = [.. temperatures], Kit = StepWords.Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
             Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = StepWords.Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
             ThicknessMillimetres = StepWords.Thickness(s), EndGrams = StepWords.End(s), LossPercent = StepWords.Loss(s),
@@ -53,6 +53,7 @@ internal static class StepReader
 
     private static void Times(string s, string lang, List<(int At, string Id)> operations, List<StepTime> times, List<double> tendAt, List<StepTemperature> temperatures, List<StepStorage> storage, ref double? hands)
     {
+        string? lower = null;
         for (int i = 0; i < s.Length; i++)
         {
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1])) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
@@ -62,8 +63,9 @@ internal static class StepReader
             }
 
             string words = s[i..t.End];
-            string before = s[Math.Max(0, i - 40)..i].ToLowerInvariant().TrimEnd();
-            string after = s[t.End..Math.Min(s.Length, t.End + 24)].ToLowerInvariant();
+            lower ??= Folding.Lower(s);
+            string before = lower.AsSpan(Math.Max(0, i - 40)..i).TrimEnd().ToString();
+            string after = lower[t.End..Math.Min(s.Length, t.End + 24)];
             int open = s.LastIndexOf('(', i);
             bool inHands = open >= 0 && s.IndexOf(')', open) is var close && (close < 0 || close > i) && Bracketed(s, open);
             i = t.End - 1;

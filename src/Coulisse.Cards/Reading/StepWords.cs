@@ -41,7 +41,7 @@ internal static class StepWords
             if (at >= 0)
             {
                 int end = s.AsSpan(at).IndexOfAny('.', ';', ')') is var e and >= 0 ? at + e : s.Length;
-                return s[(at + w.Length)..end].Trim(' ', ',');
+                return s[(at + w.Length)..end].Trimmed(" ,");
             }
         }
 
@@ -85,9 +85,10 @@ internal static class StepWords
         }
 
         // a weight that is a sentence of its own: "688 g."
-        foreach (string sentence in s.Split(['.', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (Range part in s.AsSpan().SplitAny('.', ';'))
         {
-            if (sentence.Length < 12 && char.IsAsciiDigit(sentence[0]) && Amounts.At(sentence, 0, "en") is { Unit: { Kind: "mass", Base: { } b } } m && m.End >= sentence.Length)
+            ReadOnlySpan<char> told = s.AsSpan(part).Trim();
+            if (told.Length is > 0 and < 12 && char.IsAsciiDigit(told[0]) && told.ToString() is var sentence && Amounts.At(sentence, 0, "en") is { Unit: { Kind: "mass", Base: { } b } } m && m.End >= sentence.Length)
             {
                 return m.Number.Min * b;
             }

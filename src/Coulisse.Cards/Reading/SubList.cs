@@ -15,7 +15,7 @@ internal static class SubList
     {
         whole = null;
         int open = s.IndexOf('(');
-        string t = s.TrimEnd(' ', '.');
+        string t = s.TrimmedEnd(" .");
         if (open is < 3 or > LongestName || !char.IsLetter(s[0]) || s.AsSpan(0, open).IndexOfAnyInRange('0', '9') >= 0 || t[^1] != ')' || t.LastIndexOf('(') != open)
         {
             return null;
@@ -28,7 +28,7 @@ internal static class SubList
             return null;
         }
 
-        whole = s[..open].Trim(' ', ':');
+        whole = s[..open].Trimmed(" :");
         return [.. pieces];
     }
 }

@@ -37,6 +37,6 @@ internal static class UnitFirst
         d.Amount = n.Min;
         d.Unit = Lexicon.LongestUnit(s, unit, lang, out _);
         d.Tokens?.Add(new ReadToken(s[unit..], "amount", System.FormattableString.Invariant($"{n.Min} {d.Unit?.Unit}")));
-        return s[..unit].TrimEnd(' ', ',', ':');
+        return s[..unit].TrimmedEnd(" ,:");
     }
 }

@@ -39,7 +39,7 @@ internal static class Uses
                 {
                     d.Use ??= use;
                     d.Tokens?.Add(new ReadToken(use, "use", use));
-                    d.Food = d.Food[..at].TrimEnd(' ', ',');
+                    d.Food = d.Food[..at].TrimmedEnd(" ,");
                     return;
                 }
             }
@@ -55,7 +55,7 @@ internal static class Uses
             {
                 d.Use ??= use.Trim();
                 d.Tokens?.Add(new ReadToken(use.Trim(), "use", use.Trim()));
-                d.Food = d.Food[..^use.Length].TrimEnd(' ', ',');
+                d.Food = d.Food[..^use.Length].TrimmedEnd(" ,");
                 return;
             }
         }

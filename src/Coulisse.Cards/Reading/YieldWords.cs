@@ -15,7 +15,8 @@ internal static class YieldWords
 
     private static readonly string[] GuestWords = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
     private static readonly char[] Bars = ['|', '·', '•'];
-    private static readonly string[] Counters = ["個分", "枚分", "本分", "台分", "杯分"];
+    private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分"];
+    private static readonly Beginnings AnyOpener = new(Openers);
 
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
     public static CardYield? In(string s, Span span, string lang)
@@ -41,7 +42,7 @@ internal static class YieldWords
 
     private static CardYield? One(string s, Span span, string lang)
     {
-        foreach (string w in Openers)
+        foreach (string w in AnyOpener.MayIn(s) ? Openers : [])
         {
             int at = Places.FindWord(s, w);
             if (at < 0 || at + w.Length >= s.Length)
@@ -71,7 +72,7 @@ internal static class YieldWords
     private static int Times(string s, int i) => i + 1 < s.Length && s[i] is 'x' or 'X' or '×' && Places.Skip(s, i + 1) is var j && j < s.Length && char.IsAsciiDigit(s[j]) ? j : i;
 
     /// <summary>True when nothing but a full stop stands behind the figure.</summary>
-    private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trim(' ', '.', ')', ':').Length == 0;
+    private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trimmed(" .):").Length == 0;
 
     /// <summary>The yield in a title: "CIABATTA (2 pezzi)", "Flan (8 raciones)", "弁当 2人分", "ZANDER – 10 Portionen".</summary>
     public static CardYield? OfTitle(string title, Span span, string lang)
@@ -148,7 +149,7 @@ internal static class YieldWords
 
     private static CardYield? Japanese(string s, Span span)
     {
-        foreach (string w in (ReadOnlySpan<string>)["人分", "人前", .. Counters])
+        foreach (string w in s.AsSpan().ContainsAny('分', '前') ? Counted : [])
         {
             int at = s.IndexOf(w, StringComparison.Ordinal);
             int from = at;

@@ -7,6 +7,7 @@ namespace Coulisse.Cards.Words;
 internal static class Folding
 {
     private const int LongestEntity = 12;
+    private static readonly char[] LatinSmall = [.. Enumerable.Range(0, 0x250).Select(c => char.ToLowerInvariant((char)c))];
 
     /// <summary>The line as the readers want it; the same string when it is so already.</summary>
     public static string Line(string text) => text.Length > 0 && text[0] > ' ' && text[^1] > ' ' && IsPlain(text) ? text : Line(text.AsSpan());
@@ -93,9 +94,30 @@ internal static class Folding
         return n < 0 ? word.ToString() : buffer[..n].ToString();
     }
 
+    /// <summary>The small letter of a letter. Signs and the scripts without case, which are most of what is asked, cost no call into the system.</summary>
+    public static char Lower(char c) => c < LatinSmall.Length ? LatinSmall[c] : c is >= '\u2000' and <= '\u20FF' or >= '\u2E80' and <= '\uA63F' ? c : char.ToLowerInvariant(c);
+
+    /// <summary>The text in small letters, of the same length.</summary>
+    public static string Lower(string s)
+    {
+        int i = 0;
+        while (i < s.Length && Lower(s[i]) == s[i])
+        {
+            i++;
+        }
+
+        return i == s.Length ? s : string.Create(s.Length, s, static (into, from) =>
+        {
+            for (int k = 0; k < from.Length; k++)
+            {
+                into[k] = Lower(from[k]);
+            }
+        });
+    }
+
     private static int Accent(char c, Span<char> into, int n)
     {
-        char l = char.ToLowerInvariant(c);
+        char l = Lower(c);
         switch (l)
         {
             case 'œ': into[n++] = 'o'; into[n++] = 'e'; break;

@@ -66,7 +66,7 @@ internal static class Lexicon
     {
         end = at;
         WordTable<string> table = LazyWords.Value[kind];
-        if (at >= s.Length || !table.MayBegin(s[at]))
+        if (at >= s.Length || !table.MayBegin(s, at))
         {
             return null;
         }
@@ -102,7 +102,7 @@ internal static class Lexicon
     public static UnitWord? LongestUnit(string s, int at, string lang, out int end)
     {
         end = at;
-        if (at >= s.Length || !LazyUnits.Value.MayBegin(s[at]))
+        if (at >= s.Length || s[at] is not ('T' or 't') && !LazyUnits.Value.MayBegin(s, at))
         {
             return null;
         }

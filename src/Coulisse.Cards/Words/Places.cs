@@ -35,12 +35,22 @@ internal static class Places
         return t.Length == s.Length ? s : t.ToString();
     }
 
+    /// <summary>The words without any of these signs around them; the same string when it has none.</summary>
+    public static string Trimmed(this string s, string signs) => s.AsSpan().Trim(signs) is var t && t.Length == s.Length ? s : t.ToString();
+
+    /// <summary>The words without any of these signs behind them.</summary>
+    public static string TrimmedEnd(this string s, string signs) => s.AsSpan().TrimEnd(signs) is var t && t.Length == s.Length ? s : t.ToString();
+
+    /// <summary>The words without any of these signs before them.</summary>
+    public static string TrimmedStart(this string s, string signs) => s.AsSpan().TrimStart(signs) is var t && t.Length == s.Length ? s : t.ToString();
+
     /// <summary>True for kana, kanji and their marks.</summary>
     public static bool IsJapanese(char c) => c is (>= '\u3040' and <= '\u30FF') or (>= '\u4E00' and <= '\u9FFF') or '々' or '〆';
 
     /// <summary>True when a word stands at a place on its own.</summary>
     public static bool WordAt(string s, int i, string word) =>
         i + word.Length <= s.Length
+        && (s[i] | word[0]) is var both && (both >= 128 || ((s[i] ^ word[0]) & ~0x20) == 0)
         && string.Compare(s, i, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0
         && (i + word.Length == s.Length || !char.IsLetterOrDigit(s[i + word.Length]))
         && (i == 0 || !char.IsLetterOrDigit(s[i - 1]));

@@ -37,10 +37,10 @@ internal static class TimeWords
         end = at;
         if (at < s.Length && ByLanguage.TryGetValue(lang, out (string Words, double Minutes)[]? phrases))
         {
-            char first = char.ToLowerInvariant(s[at]);
+            char first = Folding.Lower(s[at]);
             foreach ((string words, double minutes) in phrases)
             {
-                if (char.ToLowerInvariant(words[0]) == first && (lang == "ja" ? s.AsSpan(at).StartsWith(words) : Places.WordAt(s, at, words)))
+                if (Folding.Lower(words[0]) == first && (lang == "ja" ? s.AsSpan(at).StartsWith(words) : Places.WordAt(s, at, words)))
                 {
                     end = at + words.Length;
                     return minutes;

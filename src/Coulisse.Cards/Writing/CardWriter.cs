@@ -1,4 +1,5 @@
 using System.Text;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Writing;
 
@@ -78,7 +79,7 @@ public static class CardWriter
         {
             if (l.Kind == LineKind.Heading)
             {
-                group = l.Text.TrimEnd(':', ' ');
+                group = l.Text.TrimmedEnd(": ");
             }
             else if (l.Group is { } g && g != group)
             {
