@@ -45,7 +45,7 @@ internal static class MovesText
             Console.Out.WriteLine($"\n{(p.Component.Length > 0 ? p.Component : "(the dish)")}:");
             foreach (MovedFigure f in p.Figures)
             {
-                Console.Out.WriteLine($"  {f.Name,-16} {Figure(f.Before),10} → {Figure(f.After),10} {f.Unit}");
+                Console.Out.WriteLine($"  {f.Name,-16} {Figure(f.Before, f.Decimals),10} → {Figure(f.After, f.Decimals),10} {f.Unit}");
             }
 
             foreach (string s in p.Set)
@@ -82,7 +82,7 @@ internal static class MovesText
         }
     }
 
-    private static string Figure(double? x) => x is { } v ? v.ToString("0.###", CultureInfo.InvariantCulture) : "not held";
+    public static string Figure(double? x, int decimals) => x is { } v ? v.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) : "not held";
 
     private static double? Round(double? x) => x is { } v ? Math.Round(v, 4, MidpointRounding.AwayFromZero) : null;
 }

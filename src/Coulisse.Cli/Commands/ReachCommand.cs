@@ -56,7 +56,7 @@ internal static class ReachCommand
         Console.Out.WriteLine($"{title}: {(a.Reached ? "reached" : "cannot be reached within these bounds; the nearest is")}");
         foreach (TargetFigure t in a.Targets)
         {
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {t.Target.Words}: {t.Before:0.###} → {t.After:0.###} {t.Target.Property.Unit}"));
+            Console.Out.WriteLine($"  {t.Target.Words}: {MovesText.Figure(t.Before, t.Target.Property.Decimals)} → {MovesText.Figure(t.After, t.Target.Property.Decimals)} {t.Target.Property.Unit}".TrimEnd());
         }
 
         if (a.Stopped.Length > 0)

@@ -77,7 +77,10 @@ internal static class TinFits
         return new { s.Factor, newDepthMillimetres = s.NewDepth.Millimetres, s.MinutesFactorLow, s.MinutesFactorHigh, conductionFactor = heat?.Best, conductionFactorCautious = heat?.Cautious };
     }
 
-    private static string Deeper(MouldScaling s) => s.Warning.Length == 0 ? "" : s.Warning + (Heated(s) is { } h ? Text($" By conduction alone the middle takes {Math.Min(h.Best, h.Cautious):0.##} to {Math.Max(h.Best, h.Cautious):0.##} times as long ({DepthHeating.Assumed}).") : "");
+    // two bounds that differ by less than the model can tell are one figure
+    private static string Between(double a, double b) => Math.Abs(a - b) < 0.05 * Math.Max(a, b) ? Text($"about {Math.Max(a, b):0.##}") : Text($"{Math.Min(a, b):0.##} to {Math.Max(a, b):0.##}");
+
+    private static string Deeper(MouldScaling s) => s.Warning.Length == 0 ? "" : s.Warning + (Heated(s) is { } h ? Text($" By conduction alone the middle takes {Between(h.Best, h.Cautious)} times as long ({DepthHeating.Assumed}).") : "");
 
     private static DepthHeating? Heated(MouldScaling s) => Math.Abs((s.NewDepth / s.OldDepth) - 1) <= 0.1 ? null : DepthHeating.Of(s.OldDepth, s.NewDepth);
 

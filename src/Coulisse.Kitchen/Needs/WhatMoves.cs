@@ -52,7 +52,7 @@ public sealed record WhatMoves(ImmutableArray<MovedPart> Parts, ImmutableArray<s
         List<MovedFigure> figures = [];
         if (Math.Abs(old.Grams - now.Grams) > 0.005)
         {
-            figures.Add(new("weight", "g", old.Grams, now.Grams));
+            figures.Add(new("weight", "g", old.Grams, now.Grams, 1));
         }
 
         foreach (MixtureProperty p in MixtureProperty.All)
@@ -61,7 +61,7 @@ public sealed record WhatMoves(ImmutableArray<MovedPart> Parts, ImmutableArray<s
             double? b = now.Composition is { } d ? p.Of(d) : null;
             if ((a is null) != (b is null) || Math.Abs((a ?? 0) - (b ?? 0)) > p.Close)
             {
-                figures.Add(new(p.Name, p.Unit, a, b));
+                figures.Add(new(p.Name, p.Unit, a, b, p.Decimals));
             }
         }
 
@@ -105,7 +105,8 @@ public sealed record MovedPart(string Component, ImmutableArray<MovedFigure> Fig
 /// <param name="Unit">Unit.</param>
 /// <param name="Before">Before.</param>
 /// <param name="After">After.</param>
-public sealed record MovedFigure(string Name, string Unit, double? Before, double? After);
+/// <param name="Decimals">Decimals worth showing.</param>
+public sealed record MovedFigure(string Name, string Unit, double? Before, double? After, int Decimals);
 
 /// <summary>A declared figure before and after.</summary>
 /// <param name="Name">Row.</param>

@@ -40,7 +40,7 @@ public sealed record TryView(string Id, string Title, TryForm Form, ImmutableArr
     {
         ArgumentNullException.ThrowIfNull(answer);
         List<string> says = [answer.Reached ? "It can be reached. Nothing is written yet." : "It cannot be reached within these bounds; this is the nearest."];
-        says.AddRange(answer.Targets.Select(t => $"{t.Target.Words}: {Figure(t.Before, culture)} → {Figure(t.After, culture)} {t.Target.Property.Unit}".TrimEnd() + "."));
+        says.AddRange(answer.Targets.Select(t => $"{t.Target.Words}: {Figure(t.Before, t.Target.Property.Decimals, culture)} → {Figure(t.After, t.Target.Property.Decimals, culture)} {t.Target.Property.Unit}".TrimEnd() + "."));
         says.AddRange(answer.Stopped.IsEmpty ? [] : ["At their bounds: " + string.Join(", ", answer.Stopped) + "."]);
         MovedGroup grams = new("Grams", [.. answer.Lines.Where(l => l.Line.Moves).Select(l => new MovedLine(l.Line.Name, Figures.Grams(l.Line.Grams, culture), Math.Abs(l.Moved) < 0.005 ? "as written" : Figures.Grams(l.Grams, culture)))]);
         return this with { Says = [.. says], Moves = [grams, .. Groups(moves, culture)] };
@@ -48,7 +48,7 @@ public sealed record TryView(string Id, string Title, TryForm Form, ImmutableArr
 
     private static ImmutableArray<MovedGroup> Groups(WhatMoves m, CultureInfo culture)
     {
-        List<MovedGroup> groups = [.. m.Parts.Select(p => new MovedGroup(p.Component.Length > 0 ? p.Component : "The mixture", [.. p.Figures.Select(f => new MovedLine(f.Name, Text(f.Before, f.Unit), Text(f.After, f.Unit))), .. p.Set.Select(s => new MovedLine(s, "", ""))]))];
+        List<MovedGroup> groups = [.. m.Parts.Select(p => new MovedGroup(p.Component.Length > 0 ? p.Component : "The mixture", [.. p.Figures.Select(f => new MovedLine(f.Name, Text(f.Before, f), Text(f.After, f))), .. p.Set.Select(s => new MovedLine(s, "", ""))]))];
         groups.Add(new MovedGroup("Allergens", m.AllergensIn.IsEmpty && m.AllergensOut.IsEmpty ? [new MovedLine("none come, none go", "", "")] : [.. m.AllergensIn.Select(a => new MovedLine("comes: " + a, "", "")), .. m.AllergensOut.Select(a => new MovedLine("goes: " + a, "", ""))]));
         if (!m.Panel.IsEmpty || m.IngredientsBefore != m.IngredientsAfter)
         {
@@ -62,10 +62,10 @@ public sealed record TryView(string Id, string Title, TryForm Form, ImmutableArr
 
         return [.. groups];
 
-        string Text(double? value, string unit) => value is { } v ? Figure(v, culture) + (unit.Length > 0 ? "\u202F" + unit : "") : "not known";
+        string Text(double? value, MovedFigure f) => value is { } v ? Figure(v, f.Decimals, culture) + (f.Unit.Length > 0 ? "\u202F" + f.Unit : "") : "not known";
     }
 
-    private static string Figure(double value, CultureInfo culture) => value.ToString("0.###", culture).Replace('-', '\u2212');
+    private static string Figure(double value, int decimals, CultureInfo culture) => value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), culture).Replace('-', '\u2212');
 }
 
 /// <summary>What was asked, as typed.</summary>

@@ -32,6 +32,9 @@ public sealed record MixtureProperty(string Name, string Unit, double Close, Imm
         new("energy", "kJ", 1, ["energy", "kj"], c => FoodEnergy.EuKilojoules(c)),
     ];
 
+    /// <summary>Decimals worth showing: none finer than a kitchen can tell.</summary>
+    public int Decimals => Math.Max(0, (int)Math.Floor(-Math.Log10(Close) + 1e-9));
+
     /// <summary>A property by its own name; null when there is none.</summary>
     public static MixtureProperty? Find(string name) => All.FirstOrDefault(p => p.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
 
