@@ -123,7 +123,7 @@ internal static class CostCommand
                 }
             }
 
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nServed {costing.For(NeedRole.Served).Amount:0.00}, diets {costing.For(NeedRole.Diet).Amount:0.00}, twins {costing.For(NeedRole.Twin).Amount:0.00}, added {costing.For(NeedRole.Added).Amount:0.00}; together {costing.Total.Amount:0.00} {costing.Currency}\nOf it cut away before use {costing.Trim.Amount:0.00}; besides, left in packs {surplus:0.00} (the order is {order.Total.Amount:0.00})"));
+            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nServed {costing.For(NeedRole.Served).Amount:0.00}, diets {costing.For(NeedRole.Diet).Amount:0.00}, twins {costing.For(NeedRole.Twin).Amount:0.00}, added {costing.For(NeedRole.Added).Amount:0.00}; together {costing.Total.Amount:0.00} {costing.Currency}{(costing.Problems.IsEmpty ? "" : $" without what has no price ({costing.Problems.Length}, named below)")}\nOf it cut away before use {costing.Trim.Amount:0.00}; besides, left in packs {surplus:0.00} (the order is {order.Total.Amount:0.00})"));
         }
 
         return problems.Length == 0 ? Exit.Done : Input.Fail(title, problems);

@@ -84,7 +84,7 @@ internal static class OrderCommand
 
     private static object Document(Occasion occasion, NeedsList needs, Order order, Problem[] problems) => new
     {
-        schema = "coulisse/order/1", title = occasion.Title, currency = order.Total.Currency, total = order.Total.Amount,
+        schema = "coulisse/order/1", title = occasion.Title, currency = order.Total.Currency, total = order.Total.Amount, complete = problems.Length == 0,
         suppliers = order.BySupplier.Select(s => new { supplier = s.Key, total = s.Value.Amount, orderBy = OrderBy(occasion, order, s.Key), topUp = order.TopUp.GetValueOrDefault(s.Key) }),
         proven = order.Proven, bound = order.Bound,
         packs = order.Lines.SelectMany(l => l.Packs.Select(p => new
@@ -134,7 +134,7 @@ internal static class OrderCommand
             }
         }
 
-        Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nTotal {order.Total.Amount:0.00} {order.Total.Currency}"));
+        Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nTotal {order.Total.Amount:0.00} {order.Total.Currency}{(order.Problems.IsEmpty ? "" : $" without what could not be ordered ({order.Problems.Length}, named below)")}"));
         foreach (string words in needs.NotCounted)
         {
             Console.Out.WriteLine($"Not counted, no amount: {words}");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Matter.Foods;
 
@@ -20,6 +21,7 @@ internal static class PricedNeeds
     public static ImmutableArray<PricedItem> Of(IEnumerable<Need> needs, PriceMatch match, List<Problem> problems)
     {
         List<(string Item, Need Need)> matched = [];
+        List<(Need Need, ImmutableArray<string> Items)> open = [];
         foreach (Need need in needs)
         {
             ImmutableArray<string> items = match.Items(need);
@@ -29,12 +31,11 @@ internal static class PricedNeeds
             }
             else
             {
-                problems.Add(items.Length == 0
-                    ? new("ORD001", 0, $"\"{need.Food}\" ({need.For}) is not in the price list.", "Add a line for it, or name it as the list does.")
-                    : new("ORD001", 0, $"\"{need.Food}\" ({need.For}) may be {string.Join(" or ", items)}.", "Name it as the list does."));
+                open.Add((need, items));
             }
         }
 
+        problems.AddRange(open.GroupBy(o => (o.Need.Food, Items: string.Join(" or ", o.Items))).Select(g => Open(g.Key.Food, g.Key.Items, [.. g.Select(o => o.Need)])));
         List<PricedItem> priced = [];
         foreach (IGrouping<string, (string Item, Need Need)> item in matched.GroupBy(m => m.Item, StringComparer.Ordinal))
         {
@@ -52,6 +53,19 @@ internal static class PricedNeeds
         }
 
         return [.. priced];
+    }
+
+    // one food is asked about once, however many parts take it
+    private static Problem Open(string food, string items, ImmutableArray<Need> needs)
+    {
+        const int Named = 3;
+        string[] uses = [.. needs.Select(n => n.For).Distinct()];
+        string used = string.Join(", ", uses.Take(Named)) + (uses.Length > Named ? string.Create(CultureInfo.InvariantCulture, $" and {uses.Length - Named} more") : "");
+        int pieces = needs.Sum(n => n.Pieces);
+        string amount = string.Join(" and ", new[] { needs.Sum(n => n.Grams) is > 0 and var grams ? string.Create(CultureInfo.InvariantCulture, $"{grams:0.#} g") : "", pieces > 0 ? string.Create(CultureInfo.InvariantCulture, $"{pieces} pieces") : "" }.Where(a => a.Length > 0));
+        return items.Length == 0
+            ? new("ORD001", 0, $"\"{food}\" is not in the price list; {(amount.Length > 0 ? amount + " are" : "it is")} needed for {used}.", "Add a line for it, or name it as the list does.")
+            : new("ORD001", 0, $"\"{food}\" ({used}) may be {items}.", "Name it as the list does.");
     }
 
     private static PricedItem? InGrams(string item, ImmutableArray<PriceRow> rows, ImmutableArray<Need> own, PriceNote note)

@@ -37,7 +37,7 @@ public sealed record OrderView(
         decimal topUp = order.TopUp.Values.Sum();
         return this with
         {
-            Says = string.Create(culture, $"{order.Total.Amount:#,0.00} {currency} in all{(topUp > 0 ? $", and {topUp:0.00} more to reach minimum orders" : "")}; {(order.Proven ? "no cheaper mix of packs and suppliers covers it" : $"not proven cheapest: at best {order.Bound:0.00}")}."),
+            Says = string.Create(culture, $"{order.Total.Amount:#,0.00} {currency} {(order.Problems.IsEmpty ? "in all" : "without what is asked about below")}{(topUp > 0 ? $", and {topUp:0.00} more to reach minimum orders" : "")}; {(order.Proven ? order.Problems.IsEmpty ? "no cheaper mix of packs and suppliers covers it" : "no cheaper mix of packs and suppliers covers the rest" : $"not proven cheapest: at best {order.Bound:0.00}")}."),
             Thin = [.. order.Lines.Where(l => l.Thin).Select(l => string.Create(culture, $"{l.Item}: {Amount(l, l.Bought + l.FromStock.Sum(s => s.Amount), culture)} for {Amount(l, l.Need, culture)}, {l.Margin * 100:0.0} % over"))],
             Deliveries = [.. order.Lines.SelectMany(l => l.Packs.Select(p => (Line: l, Pack: p, Day: p.ComesOn ?? arrives))).GroupBy(x => (x.Pack.Row.Supplier, x.Day))
                 .OrderBy(g => g.Key.Day is null).ThenBy(g => g.Key.Day ?? default).ThenBy(g => g.Key.Supplier, StringComparer.Ordinal).Select(g => Delivery(g.Key.Supplier, g.Key.Day, [.. g.Select(x => (x.Line, x.Pack))], order, code, culture))],

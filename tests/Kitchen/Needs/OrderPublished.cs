@@ -132,6 +132,14 @@ public sealed class OrderPublished
     public void A_name_that_fits_two_items_is_asked_about()
         => Assert.Equal("ORD001", Assert.Single(Order.For([new Need("apple juice", 10, "x")], Prices).Problems).Code);
 
+    [Fact]
+    public void A_food_without_a_price_is_asked_about_once_with_what_it_is_for()
+    {
+        Order order = Order.For([new Need("quinces", 100, "jam"), new Need("quinces", 250.5, "paste"), new Need("quinces", 50, "jam"), new Need("medlars", 0, "plate") { Pieces = 4 }, new Need("butter", 10, "near miss")], List);
+
+        Assert.Equal(["\"quinces\" is not in the price list; 400.5 g are needed for jam, paste.", "\"medlars\" is not in the price list; 4 pieces are needed for plate."], order.Problems.Select(p => p.Message));
+    }
+
     [Theory]
     [InlineData("item,pack,unit,price,currency\nsalt,500,,0.90,D", "PRI002")]
     [InlineData("item,pack,unit,price,currency\nsalt,500,g,0.90,D\noil,1,l,5,E", "PRI004")]
