@@ -1,20 +1,20 @@
 using System.Text.Json;
 using Coulisse.Cards;
-using Coulisse.Cards.Reading;
-using Coulisse.Formats.In;
 
 namespace Coulisse.Gauge.Reading;
 
 /// <summary>Whole cards in every layout: does each line stand in its component, has each step its figures, are yields read, and are no more questions asked than a careful reader would?</summary>
 internal static class CardCases
 {
-    public static List<Score> Run(IEnumerable<JsonElement> cases)
+    /// <param name="cases">Cases of kind card.</param>
+    /// <param name="read">Reads a card as it came in; null for what it refuses.</param>
+    public static List<Score> Run(IEnumerable<JsonElement> cases, Func<string, Dish?> read)
     {
         (Score lines, Score minutes, Score degrees) = (new("cards: component of each line"), new("cards: minutes of each step"), new("cards: temperatures of each step"));
         (Score yields, Score doubts) = (new("cards: yields"), new("cards: no more doubts than expected"));
         foreach (JsonElement c in cases)
         {
-            Dish? dish = Incoming.ToCard(c.GetProperty("input").GetString()!).Match(t => CardReader.Read(t).Match<Dish?>(d => d, _ => null), _ => null);
+            Dish? dish = read(c.GetProperty("input").GetString()!);
             JsonElement e = c.GetProperty("expect");
             foreach (JsonElement component in Array(e, "components"))
             {
@@ -23,8 +23,8 @@ internal static class CardCases
 
             foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
             {
-                Step? read = dish?.Components.SelectMany(k => k.Steps).FirstOrDefault(s => s.Text.Contains(Plain(step.GetProperty("starts").GetString()!), StringComparison.OrdinalIgnoreCase));
-                Figures(minutes, degrees, read, CaseFile.Id(c), step);
+                Step? found = dish?.Components.SelectMany(k => k.Steps).FirstOrDefault(s => s.Text.Contains(Plain(step.GetProperty("starts").GetString()!), StringComparison.OrdinalIgnoreCase));
+                Figures(minutes, degrees, found, CaseFile.Id(c), step);
             }
 
             foreach (JsonElement y in Array(e, "yields").Where(y => y.ValueKind == JsonValueKind.Object && y.GetProperty("amount").ValueKind == JsonValueKind.Number))

@@ -11,7 +11,7 @@ namespace Coulisse.Gauge.Reading;
 internal static class CaseFile
 {
     /// <summary>gauge reading --cases FILE.</summary>
-    public static int Run(string file)
+    public static int Run(string file, Func<string, Dish?> read)
     {
         if (!File.Exists(file))
         {
@@ -20,7 +20,7 @@ internal static class CaseFile
         }
 
         Console.OutputEncoding = new UTF8Encoding(false);
-        Print(Of([.. Rows(file)]));
+        Print(Of([.. Rows(file)], read));
         return 0;
     }
 
@@ -28,7 +28,7 @@ internal static class CaseFile
     public static IEnumerable<JsonElement> Rows(string file) => File.ReadLines(file).Where(l => l.Length > 0).Select(l => JsonDocument.Parse(l).RootElement);
 
     /// <summary>All scores.</summary>
-    public static List<Score> Of(JsonElement[] cases) => [.. Lines(cases), .. Steps(cases), .. CardCases.Run(cases.Where(c => Kind(c) == "card"))];
+    public static List<Score> Of(JsonElement[] cases, Func<string, Dish?> read) => [.. Lines(cases), .. Steps(cases), .. CardCases.Run(cases.Where(c => Kind(c) == "card"), read)];
 
     /// <summary>Every miss by name, then the shares.</summary>
     public static void Print(List<Score> scores)

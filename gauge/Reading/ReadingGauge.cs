@@ -26,7 +26,7 @@ internal static class ReadingGauge
 
         if (Option(args, "--cases") is { } file)
         {
-            return CaseFile.Run(file);
+            return CaseFile.Run(file, Incoming);
         }
 
         if ((args.Length > 0 ? args[0] : Beside()) is not { } data || !Directory.Exists(Path.Combine(data, "reading")))
@@ -36,13 +36,16 @@ internal static class ReadingGauge
         }
 
         Console.OutputEncoding = new UTF8Encoding(false);
-        List<Score> scores = [Patterns(data), .. CaseFile.Of(Cases(data)), .. Labelled.Run(data)];
+        List<Score> scores = [Patterns(data), .. CaseFile.Of(Cases(data), Incoming), .. Labelled.Run(data)];
         CaseFile.Print(scores);
         FoodNames.Run(Start.StartGauge.Root());
         ReadingSpeed.Lines([.. Cases(data).Where(c => c.GetProperty("kind").GetString() == "line").Select(c => c.GetProperty("input").GetString()!)]);
         ReadingSpeed.Texts();
         return 0;
     }
+
+    /// <summary>Any text that comes in, pages and recipe data too.</summary>
+    private static Dish? Incoming(string text) => Formats.In.Incoming.ToCard(text).Match(t => CardReader.Read(t).Match<Dish?>(d => d, _ => null), _ => null);
 
     private static int Usage()
     {

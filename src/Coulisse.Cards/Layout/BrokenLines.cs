@@ -9,7 +9,7 @@ internal static class BrokenLines
     private const int Longest = 400;
     private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
     {
-        "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli",
+        "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego",
     };
 
     /// <summary>The lines with their halves joined.</summary>
@@ -36,7 +36,7 @@ internal static class BrokenLines
                 RawLine first = joined[^1];
                 // "sherry vine-" and "gar": the hyphen was the page's.
                 bool parted = first.Text[^1] == '-' && first.Text.Length > 2 && char.IsLetter(first.Text[^2]) && char.IsLower(line.Text[0]);
-                joined[^1] = first with { Text = parted ? first.Text[..^1] + line.Text : first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
+                joined[^1] = first with { Text = parted ? first.Text[..^1] + line.Text : first.Text[^1] == '-' && char.IsAsciiDigit(line.Text[0]) ? first.Text + line.Text : first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
             }
             else
             {
@@ -55,6 +55,12 @@ internal static class BrokenLines
         if (first.Block != next.Block || a.Length + b.Length > Longest || a[^1] is '.' or '!' or '?' or ':' or ';' or '|' or '。' || b.Contains('|') || !char.IsLower(b[0]) && !char.IsAsciiDigit(b[0]) || Looks.Bullet(b) || Marks.ListNumber(b, 0) > 0)
         {
             return false;
+        }
+
+        if (a[^1] == '-' && a.Length > 18 && char.IsAsciiDigit(a[^2]) && char.IsAsciiDigit(b[0]))
+        {
+            // "approx 11-" and "12 min": the range goes on.
+            return true;
         }
 
         int space = a.LastIndexOf(' ');

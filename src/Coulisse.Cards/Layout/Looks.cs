@@ -48,6 +48,11 @@ internal static class Looks
             return false;
         }
 
+        if (IsPart(body, lang))
+        {
+            return true;
+        }
+
         body = Leaders.Plain(body);
 
         if (Reading.Amounts.At(body, 0, lang) is { } m && !(m.Unit is null && m.End < body.Length && body[m.End] == '°') && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
@@ -114,6 +119,11 @@ internal static class Looks
 
     private static bool IsWork(string body, string lang)
     {
+        if (body.Length < 60 && body[^1] != '.' && IsPart(body, lang))
+        {
+            return false;
+        }
+
         if (body.Length < 12)
         {
             return lang == "ja" && body[^1] == '。';
@@ -123,6 +133,9 @@ internal static class Looks
         List<(int At, string Id)> verbs = Operations.In(body.Length > 300 ? body[..300] : body, lang);
         return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null));
     }
+
+    /// <summary>"zest of 1 orange, in strips": what is taken of a food, and no order to do it.</summary>
+    private static bool IsPart(string body, string lang) => Lexicon.Longest("part", body, 0, 5, lang, out int end) is not null && PartReader.Of(body, Places.Skip(body, end), lang) is var of && of > Places.Skip(body, end) && Reading.Amounts.At(body, of, lang) is not null;
 
     /// <summary>True for words that tell a time and no amount: "set 6 h", "strain o/n".</summary>
     public static bool Timed(string body, string lang)

@@ -65,13 +65,18 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(Folding.Line(s).Trimmed(" :"), 2, raw.Span);
         }
-        else if (s.Contains('|') && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
+        else if (s.Contains('|') && !Looks.Bullet(s) && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
         {
             return Table(i, end);
         }
         else if (_mode == "notes")
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
+        else if (_mode != "method" && TwoLists.Cut(lines, i, lang, _pieces, out int both))
+        {
+            Note(from: 0);
+            return both;
         }
         else if (_mode != "method" && Columned(i, out int behind))
         {
@@ -182,6 +187,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
+        else if (!_titled && !_named && Opening() && YieldWords.Names(body, lang, alone: i + 1 >= lines.Count || lines[i + 1].Block != raw.Block))
+        {
+            Head(body, 1, raw.Span);
+        }
         else if (Titles.Same(body))
         {
             Add(new Piece(PieceKind.Variant, body.TrimEnd(':'), raw.Span));
@@ -238,7 +247,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     }
 
     private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || _pieces.Count == 0);
+        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
+
+    /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
+    private bool Opening() => _pieces.Count < 4 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && Titles.Furniture(p.Text));
 
     private bool Item(string body, int i, bool opens)
     {

@@ -44,7 +44,9 @@ internal static class Tables
         }
 
         int columns = Math.Min(MostColumns, rows.Max(r => r.Cells.Length));
-        bool head = ruled || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang));
+        // A first row without a name over rows that have one is a head, whatever it counts: "10 pax | 50 pax".
+        bool unnamed = rows[0].Cells.Length > 2 && rows[0].Cells[0].Length == 0 && rows.Skip(1).All(r => r.Cells[0].Length > 0 && char.IsLetter(r.Cells[0][0]));
+        bool head = ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang));
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
         TableColumns plan = TableColumns.Of(names, body.Select(r => r.Cells), columns, lang);
@@ -82,6 +84,11 @@ internal static class Tables
             {
                 // The first size is the list itself; the part is called by the head of its foods, if by anything, else by the size.
                 into.Add(new Piece(PieceKind.Heading, part, rows[0].Span, 2));
+                into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
+            }
+            else if (plan.Sizes && a == 0 && YieldWords.Guests(name, lang))
+            {
+                // "10 pax" is how many the first list feeds, and no name of it.
                 into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
             }
             else
@@ -214,5 +221,6 @@ internal static class Tables
 
     private static string[] Cells(string row) => [.. row.Trim('|').Split('|').Select(c => Tidy(Folding.Line(c)))];
 
-    private static string Tidy(string cell) => cell is "-" or "–" or "—" or "…" ? "" : cell;
+    /// <summary>A stroke and a nought say that a row takes nothing of a column.</summary>
+    private static string Tidy(string cell) => cell is "-" or "–" or "—" or "…" or "0" or "0 g" or "0g" ? "" : cell;
 }

@@ -123,6 +123,11 @@ internal static class BackAmount
         string last = t[(space + 1)..];
         bool parted = t[..space].TrimEnd() is { Length: > 0 } ahead && ahead[^1] is '-' or ':' or ',';
         string food = t[..space].TrimmedEnd(" ,:-");
+        if (food.Length == 0)
+        {
+            return null;
+        }
+
         if (last.Length is 2 or 3 or 4 && last.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && last[0] != '0' && int.Parse(last, System.Globalization.CultureInfo.InvariantCulture) is >= 40 and var grams && food.Count(' ') < 4 && !Typed(food) && (food[^1] == '%' || food.AsSpan().IndexOfAnyInRange('0', '9') < 0))
         {
             // "butter 82% 340", "Sahne 600": grams are meant where nothing else can be, and asked

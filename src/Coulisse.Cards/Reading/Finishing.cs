@@ -34,6 +34,7 @@ internal static class Finishing
         dish = dish with { Components = components.MoveToImmutable() };
         remarks.AddRange(Checks.CrossChecks.Of(dish));
         doubts.AddRange(OvenScale.Of(dish));
+        doubts.AddRange(StepMisprints.Of(dish));
         return dish with
         {
             Measures = Reading.Measures.Of(dish), Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],

@@ -109,7 +109,7 @@ internal static class Heat
         for (int m = marks.Count - 1; m >= 0; m--)
         {
             StepTemperature mark = found[marks[m]];
-            if (found.Exists(t => !ReferenceEquals(t, mark) && t.Of == TemperatureOf.Oven && Math.Abs(t.Celsius - mark.Celsius) < 25))
+            if (found.Exists(t => !ReferenceEquals(t, mark) && t.Of == TemperatureOf.Oven && (lang == "de" || Math.Abs(t.Celsius - mark.Celsius) < 25)))
             {
                 found.RemoveAt(marks[m]);
             }
@@ -230,6 +230,12 @@ internal static class Heat
     private static TemperatureOf Of(string before, string after, string? op, string? main, double c)
     {
         bool Has(string w) => before.Contains(w, StringComparison.Ordinal) || after.StartsWith(" " + w, StringComparison.Ordinal);
+        if (Leads(after, " oven", " ofen"))
+        {
+            // "82 °C core / 85 °C oven"
+            return TemperatureOf.Oven;
+        }
+
         if (Leads(after, " in the centre", " in the center", " in the middle", " at the core", " at the centre", " in the core", " core", " inside", " à cœur", " al cuore", " al centro", " im kern") || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || before.Contains("中心", StringComparison.Ordinal) ||
             Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
         {

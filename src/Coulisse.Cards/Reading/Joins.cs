@@ -208,6 +208,12 @@ internal static class Joins
             return false;
         }
 
+        if (FoodIds.Match(s[food..(s.IndexOf(',', food) is var stop and > 0 ? stop : s.Length)], lang) is not null)
+        {
+            // "3 Lorbeerblätter, 5 Wacholderbeeren, 1 TL Pfefferkörner": an amount and a food everybody knows
+            return true;
+        }
+
         string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
         int later = s.IndexOf(and, m.End, StringComparison.OrdinalIgnoreCase);
         return later > 0 && later + and.Length < s.Length && char.IsAsciiDigit(s[later + and.Length]);
@@ -267,7 +273,7 @@ internal static class Joins
             return ["salt", "pepper"];
         }
 
-        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e", "&", "n", "'n'", "n'", "'n"])
+        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "u.", "y", "e", "&", "n", "'n'", "n'", "'n"])
         {
             int at = and[0] == '\'' ? s.IndexOf(and, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, and);
             if (at > 2 && at < 40 && (and.Length > 1 || and == "&" || and == "n" && lang == "en" || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))

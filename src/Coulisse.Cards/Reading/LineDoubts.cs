@@ -25,6 +25,17 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: {Say(Math.Round(a * own, 1))} g and {Say(Math.Round(told.Number.Min * other, 1))} g are told for one amount. Which is meant?", [new Candidate($"{Say(Math.Round(a * own, 1))} g", $"{Say(Math.Round(a * own, 1))} g {d.Food}"), new Candidate($"{Say(Math.Round(told.Number.Min * other, 1))} g", $"{Say(Math.Round(told.Number.Min * other, 1))} g {d.Food}")], $"{Say(Math.Round(apart, 1))} g", apart));
         }
 
+        if (d is { Unit: null, Amount: { } bare } && d.Food.StartsWith("1 ", StringComparison.Ordinal) && d.Food.Length > 4 && char.IsLetter(d.Food[2]))
+        {
+            doubts.Add(new Doubt(number, $"“{line}”: is the second figure a litre? {Say(bare)} l of {d.Food[2..]}, or something else?", [new Candidate($"{Say(bare)} l", $"{Say(bare)} l {d.Food[2..]}"), new Candidate("as written", line)], $"{Say(bare * 1000)} ml", 1000 * bare));
+        }
+
+        if (d is { Unit: { } taken, Amount: { } first, Second: null } && (Inside(d.Food, lang) ?? Beside(line, lang)) is { } also)
+        {
+            string both = $"{Say(first)} {taken.Unit}";
+            doubts.Add(new Doubt(number, $"“{line}” tells two amounts. Is {both} meant, or {also}?", [new Candidate(both, line), new Candidate(also, line)], $"{both} or {also}", Weight(d)));
+        }
+
         if (d.Minus)
         {
             string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();
@@ -72,6 +83,28 @@ internal static class LineDoubts
         ["mug"] = ("mug", ["250 ml", "300 ml", "350 ml"]),
         ["bowl"] = ("bowl", ["250 ml", "350 ml", "500 ml"]),
     };
+
+    /// <summary>A weight, volume or spoon with its food behind a wide gap in a line that begins with an amount: two lists side by side.</summary>
+    private static string? Beside(string line, string lang)
+    {
+        int gap = line.IndexOf("   ", StringComparison.Ordinal);
+        int at = gap < 0 ? 0 : Words.Places.Skip(line, gap);
+        return gap > 3 && at < line.Length && char.IsAsciiDigit(line[0]) && char.IsAsciiDigit(line[at]) && char.IsLetter(line[gap - 1]) && Amounts.At(line, at, lang) is { Unit.Kind: "mass" or "volume" or "spoon" } m && m.End + 2 < line.Length && Amounts.At(line, 0, lang) is { } own && own.End + 1 < gap ? line[at..m.End].Trim() : null;
+    }
+
+    /// <summary>A weight or volume that is left inside the name of the food.</summary>
+    private static string? Inside(string food, string lang)
+    {
+        for (int i = 1; i < food.Length; i++)
+        {
+            if (char.IsAsciiDigit(food[i]) && food[i - 1] == ' ' && Amounts.At(food, i, lang) is { Unit: { Kind: "mass" or "volume", Unit: "g" or "kg" or "ml" or "l" or "cl" or "dl" or "oz" or "lb" } } m)
+            {
+                return food[i..m.End].Trim();
+            }
+        }
+
+        return null;
+    }
 
     private static double Weight(Draft d) => d.Unit is { Base: { } b } && d.Amount is { } a ? a * b : d.Amount ?? 1;
 }

@@ -61,6 +61,12 @@ internal static class LineReader
     {
         List<Draft> drafts = [];
         s = FrontMarks.Spaced(Leaders.Plain(s));
+        if (s.Length > 6 && s[0] == '(' && s[^1] == ')' && s.AsSpan(1).IndexOf('(') < 0 && s.IndexOf(')') == s.Length - 1 && Amounts.At(s, 1, lang) is { Unit: not null })
+        {
+            // "(1 tbsp cream - optional)": a whole line in brackets
+            s = s[1..^1].Trim();
+        }
+
         string? whole = null;
         foreach (string part in EachOf.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
         {

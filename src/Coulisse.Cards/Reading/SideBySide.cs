@@ -73,7 +73,8 @@ internal static class SideBySide
 
             if (theirs == ours && asked.Add(v.Name))
             {
-                doubts.Add(new Doubt(v.Span.Line, $"“{v.Name}” repeats the list of “{c.Name}” in another size. Which is meant?", [new Candidate(c.Name, c.Name), new Candidate(v.Name, v.Name)], "every amount of the list", 500));
+                string own = c.Name.Length > 0 ? c.Name : "the first list";
+                doubts.Add(new Doubt(v.Span.Line, $"“{v.Name}” repeats {(c.Name.Length > 0 ? $"the list of “{c.Name}”" : own)} in another size. Which is meant?", [new Candidate(own, own), new Candidate(v.Name, v.Name)], "every amount of the list", 500));
             }
         }
 
@@ -106,7 +107,9 @@ internal static class SideBySide
     private static string SizeOf(string name)
     {
         int at = name.AsSpan().IndexOfAnyInRange('0', '9');
-        return at < 0 ? "" : name[at..].Trimmed(" )(,");
+        string size = at < 0 ? "" : name[at..].Trimmed(" )(,");
+        // A bare "2" stands in every title that counts something.
+        return size.Length > 1 ? size : "";
     }
 
     /// <summary>"Pastry, 28 cm" and "Pastry (23 cm)" without their sizes.</summary>

@@ -27,7 +27,11 @@ internal static class StepPlacing
             placed[at].Add(step with { Anchor = step.Anchor with { Component = Words.Folding.Lower(all[at].Name), Order = placed[at].Count + 1 } });
         }
 
-        return dish with { Components = [.. all.Select((c, i) => c with { Steps = [.. placed[i]] })] };
+        ImmutableArray<Component> parts = [.. all.Select((c, i) => c with { Steps = [.. placed[i]] })];
+        // One list without a name, and its whole method under a heading: the heading names them both.
+        return parts.Length == 2 && parts[0].Name.Length == 0 && parts[1] is { Steps.IsEmpty: true, Ingredients.IsEmpty: true, Makes.IsEmpty: true, Keeps.IsEmpty: true, Vessels.IsEmpty: true }
+            ? dish with { Components = [parts[0] with { Name = parts[1].Name, Notes = parts[0].Notes.AddRange(parts[1].Notes) }] }
+            : dish with { Components = parts };
     }
 
     private static int Best(string text, ImmutableArray<Component> all, string[][] foods, int before)

@@ -14,6 +14,8 @@ internal static class YieldWords
     ];
 
     private static readonly string[] GuestWords = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
+    private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "個", "枚", "本", "台", "杯"];
+    private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
     private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分"];
     private static readonly Beginnings AnyOpener = new(Openers);
@@ -21,6 +23,12 @@ internal static class YieldWords
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
     public static CardYield? In(string s, Span span, string lang)
     {
+        if (s.Length is > 4 and <= LongestTitle && (s[0], s[^1]) is ('(', ')') or ('[', ']') && In(s[1..^1], span, lang) is { } inside)
+        {
+            // "(12 couverts)" on a line of its own
+            return inside with { Text = s };
+        }
+
         if (s.Length <= LongestTitle && s.AsSpan().IndexOfAny("|·•") >= 0)
         {
             foreach (string part in s.Split(Bars, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
@@ -61,7 +69,7 @@ internal static class YieldWords
 
             if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (!small || at == 0 && (marked || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
-                return w is "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || small && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
+                return w is "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
         }
 
@@ -97,8 +105,33 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang) : null) ?? Trailing(title, span, lang) ?? Japanese(title, span);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang) : null) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Japanese(title, span);
     }
+
+    /// <summary>True for a name that tells its yield behind it: "Leek tart for 8", "肉じゃが 4人分", "Croquetas - 30 unidades". What opens with the words of a yield names nothing; pieces are told only by a line that stands alone, as a list may begin so too.</summary>
+    public static bool Names(string s, string lang, bool alone)
+    {
+        if (s.Length is < 5 or > LongestTitle || !char.IsLetter(s[0]) || s[^1] is '。' or ':' or '!' || s[^1] == '.' && !s.EndsWith("pers.", StringComparison.OrdinalIgnoreCase) || s.AsSpan().IndexOfAny("|·•:") >= 0 || Openers.Any(o => Places.WordAt(s, 0, o)) || Headed.Any(w => s.StartsWith(w, StringComparison.Ordinal)) || OfTitle(s, default, lang) is not { } told)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && !char.IsLetterOrDigit(s[Math.Max(0, i - 1)]) && Clock.At(s, i, lang) is not null)
+            {
+                // "Cuisson 20 min pour 4 personnes": a head, and no name
+                return false;
+            }
+        }
+
+        int figure = s.AsSpan().IndexOfAnyInRange('0', '9');
+        int dash = s.LastIndexOf(" - ", StringComparison.Ordinal);
+        bool said = dash > 2 && Openers.Any(o => Places.WordAt(s, dash + 3, o));
+        return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && IsPieces(told.Unit));
+    }
+
+    private static bool IsPieces(string noun) => Array.Exists(PieceWords, w => noun.StartsWith(w, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>"Lasagne for 6", "Daube pour 8 personnes": the guests at the end of a title.</summary>
     private static CardYield? Trailing(string title, Span span, string lang)
@@ -115,10 +148,23 @@ internal static class YieldWords
         return null;
     }
 
+    /// <summary>"Potage Parmentier 8 pers.", "Blanquette 12 couverts": guests counted at the very end.</summary>
+    private static CardYield? Closing(string title, Span span, string lang)
+    {
+        int last = title.AsSpan().LastIndexOfAnyInRange('0', '9');
+        int from = last;
+        while (from > 0 && char.IsAsciiDigit(title[from - 1]))
+        {
+            from--;
+        }
+
+        return from > 2 && last - from < 3 && title[from - 1] == ' ' && Of(title, from, span, lang) is { Unit: "portions" } y && Ends(title[from..], lang) && title.Length - last < 14 ? y : null;
+    }
+
     private static CardYield? Tail(string s, Span span, string lang)
     {
         string? opener = Openers.FirstOrDefault(o => Places.WordAt(s, 0, o));
-        return In(s, span, lang) ?? (opener is null ? null : Of(s, Places.Skip(s, opener.Length), span, lang));
+        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && IsPieces(y.Unit) && Ends(s, lang) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang));
     }
 
     private static CardYield? Of(string s, int i, Span span, string lang)
@@ -145,7 +191,7 @@ internal static class YieldWords
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;
 
-    private static bool Guest(string noun) => noun.Length > 2 && GuestWords.Any(g => noun.StartsWith(g, StringComparison.OrdinalIgnoreCase));
+    private static bool Guest(string noun) => noun.Length >= 2 && (noun.Length > 2 || Places.IsJapanese(noun[0])) && GuestWords.Any(g => noun.StartsWith(g, StringComparison.OrdinalIgnoreCase));
 
     private static CardYield? Japanese(string s, Span span)
     {

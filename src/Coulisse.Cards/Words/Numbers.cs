@@ -49,7 +49,7 @@ internal static class Numbers
             return printed;
         }
 
-        if (c is 'O' or 'o' or 'l' or 'I' && Misprints.At(s, at) is { } repaired)
+        if (c is 'O' or 'o' or 'l' or 'I' or 'S' && Misprints.At(s, at) is { } repaired)
         {
             return repaired;
         }

@@ -1,0 +1,59 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>Two lists that a page set side by side: two names over a wide gap, and under them amounts left and right. Read as lines, the right list would be swallowed by the left one.</summary>
+internal static class TwoLists
+{
+    private const int FewestRows = 2;
+    private const string Gap = "   ";
+
+    /// <summary>Adds both lists, one behind the other; false when there are none. <paramref name="end"/> is the place of the first line behind them.</summary>
+    public static bool Cut(List<RawLine> lines, int at, string lang, List<Piece> into, out int end)
+    {
+        end = at;
+        if (Halves(lines[at].Text) is not { Right: { } right } heads || !Name(heads.Left) || !Name(right))
+        {
+            return false;
+        }
+
+        List<(string Left, string? Right, Span Span)> rows = [];
+        int i = at + 1;
+        while (i < lines.Count && lines[i].Block - lines[at].Block is 0 or 1 && lines[i].Block == lines[at + 1].Block && Halves(lines[i].Text) is { } row && (row.Right is null || Amounted(row.Right, lang)) && (Amounted(row.Left, lang) || row.Right is null && rows.Count > 0))
+        {
+            rows.Add((row.Left, row.Right, lines[i].Span));
+            i++;
+        }
+
+        // A line without a right half, and far in, belongs to the right list: none is guessed here, so such a page is left as it is.
+        if (rows.Count(r => r.Right is not null) < FewestRows || rows.Exists(r => !Amounted(r.Left, lang)))
+        {
+            return false;
+        }
+
+        into.Add(new Piece(PieceKind.Heading, heads.Left, lines[at].Span, 2));
+        into.AddRange(rows.Select(r => new Piece(PieceKind.Item, r.Left, r.Span)));
+        into.Add(new Piece(PieceKind.Heading, right, lines[at].Span, 2));
+        into.AddRange(rows.Where(r => r.Right is not null).Select(r => new Piece(PieceKind.Item, r.Right!, r.Span)));
+        end = i;
+        return true;
+    }
+
+    /// <summary>What stands left and right of the one wide gap of a line; null for a line with more gaps.</summary>
+    private static (string Left, string? Right)? Halves(string s)
+    {
+        int gap = s.IndexOf(Gap, StringComparison.Ordinal);
+        if (gap < 0)
+        {
+            return s.Length > 0 && !s.Contains('|') ? (Folding.Line(s), null) : null;
+        }
+
+        string right = s[gap..].Trim();
+        return gap == 0 || right.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? null : (Folding.Line(s.AsSpan(0, gap)), Folding.Line(right));
+    }
+
+    private static bool Name(string s) => s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Looks.Heading(s) && !TableColumns.Opens(s);
+
+    /// <summary>An amount in front, and a food behind it.</summary>
+    private static bool Amounted(string s, string lang) => s.Length > 3 && (char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0) && Reading.Amounts.At(s, 0, lang) is { } m && m.End + 1 < s.Length && char.IsLetter(s[^1]) && Looks.Amounted(s, lang);
+}
