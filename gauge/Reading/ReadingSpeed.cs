@@ -23,15 +23,21 @@ internal static class ReadingSpeed
     /// <summary>Ingredient lines a second on one core, of the lines given.</summary>
     public static void Lines(string[] lines)
     {
+        const int Tries = 6;
         int rounds = 20_000 / lines.Length;
-        Array.ForEach(lines, l => CardReader.ReadLine(l, "en"));
-        TimeSpan start = Cpu();
-        for (int r = 0; r < rounds; r++)
+        double most = 0;
+        for (int t = 0; t < Tries; t++)
         {
-            Array.ForEach(lines, l => CardReader.ReadLine(l, "en"));
+            TimeSpan start = Cpu();
+            for (int r = 0; r < rounds; r++)
+            {
+                Array.ForEach(lines, l => CardReader.ReadLine(l, "en"));
+            }
+
+            most = Math.Max(most, rounds * lines.Length / (Cpu() - start).TotalSeconds);
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"lines a second",-46} {rounds * lines.Length / (Cpu() - start).TotalSeconds,12:0}  (processor time)"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"lines a second",-46} {most,12:0}  (processor time, the fastest of {Tries})"));
     }
 
     private static IEnumerable<(string Name, Func<string> Text)> Kinds()

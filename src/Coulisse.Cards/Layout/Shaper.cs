@@ -40,7 +40,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             string heading = Folding.Line(s.AsSpan(level)).Trimmed(" #:");
             Head(heading, level > 1 && _pieces.Count == 0 && Titles.Alone(lines, i, level, lang) && Sections.Of(heading, lang) is null ? 1 : level, raw.Span);
         }
-        else if (Underlined(i) is var under and > 0)
+        else if (Titles.Underlined(lines, i) is var under and > 0)
         {
             Head(Folding.Line(s), under, raw.Span);
             return i + 2;
@@ -65,7 +65,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(Folding.Line(s).Trimmed(" :"), 2, raw.Span);
         }
-        else if (s.Contains('|') && !Looks.Bullet(s) && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
+        else if (s.Contains('|') && !Looks.Bullet(s) && Marks.ListNumber(s, 0) == 0 && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
         {
             return Table(i, end);
         }
@@ -75,7 +75,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (_mode != "method" && TwoLists.Cut(lines, i, lang, _pieces, out int both))
         {
-            Note(from: 0);
+            Note(0);
             return both;
         }
         else if (_mode != "method" && Columned(i, out int behind))
@@ -394,16 +394,5 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         _steps |= piece.Kind == PieceKind.Step;
         _titled |= piece is { Kind: PieceKind.Heading, Level: 1 };
         _pieces.Add(piece);
-    }
-
-    private int Underlined(int i)
-    {
-        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Text.Length < 3 || Looks.Bullet(lines[i].Text) || lines[i].Text.Length > 120 || lines[i].Text.Contains('|'))
-        {
-            return 0;
-        }
-
-        string u = lines[i + 1].Text;
-        return u.AsSpan().TrimStart('=').Length == 0 ? 1 : u.AsSpan().TrimStart('-').Length == 0 ? 2 : u.AsSpan().TrimStart('~').Length == 0 ? 3 : 0;
     }
 }

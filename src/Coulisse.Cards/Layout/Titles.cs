@@ -51,4 +51,16 @@ internal static class Titles
 
     /// <summary>"The same for two tarts": another size of the list before.</summary>
     public static bool Same(string body) => body.Length < 80 && (body.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Same for", StringComparison.OrdinalIgnoreCase) || body.StartsWith("La même pour", StringComparison.OrdinalIgnoreCase) || body.StartsWith("Dasselbe für", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Level of a heading by the stroke under it; 0 for none.</summary>
+    public static int Underlined(List<RawLine> lines, int i)
+    {
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Text.Length < 3 || Looks.Bullet(lines[i].Text) || lines[i].Text.Length > 120 || lines[i].Text.Contains('|'))
+        {
+            return 0;
+        }
+
+        string u = lines[i + 1].Text;
+        return u.AsSpan().TrimStart('=').Length == 0 ? 1 : u.AsSpan().TrimStart('-').Length == 0 ? 2 : u.AsSpan().TrimStart('~').Length == 0 ? 3 : 0;
+    }
 }
