@@ -14,6 +14,7 @@ namespace Coulisse.Gauge.Reading.Fuzz;
 internal static class FuzzGauge
 {
     private const int MostShown = 40;
+    private const int ShownOfAKind = 3;
     private const int Seldom = 8;
     private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(250);
     private static readonly string[] Languages = ["en", "fr", "de", "es", "it", "ja"];
@@ -137,7 +138,7 @@ internal static class FuzzGauge
     private static void Fault(Dictionary<string, int> faults, string what, string where, string text, byte[] file)
     {
         int n = faults[what] = faults.GetValueOrDefault(what) + 1;
-        if (n <= 3 && faults.Count <= MostShown)
+        if (n <= (what.Contains("writer", StringComparison.Ordinal) ? MostShown : ShownOfAKind) && faults.Count <= MostShown)
         {
             Console.WriteLine($"{what}\n  {where}\n  {(file.Length > 0 ? Convert.ToHexString(file) : text)}");
         }
