@@ -82,7 +82,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return behind;
         }
-        else if ((!_steps || _labelled) && RunningText.Labelled(raw, lang, _pieces))
+        else if ((!_steps || _labelled || Looks.Bullet(s)) && RunningText.Labelled(raw, lang, _pieces))
         {
             _labelled = true;
             Note(_pieces.Count - 1);
@@ -95,7 +95,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (Marks.ListNumber(s, 0) > 0)
         {
-            bool item = _mode != "method" && !_steps && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang);
+            bool item = _mode != "method" && !_steps && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && !(lang == "ja" && body[^1] == '。');
             Add(new Piece(item ? PieceKind.Item : PieceKind.Step, s, raw.Span));
         }
         else if (Dresses.Flagged(lines, i, lang) is { } flagged)
