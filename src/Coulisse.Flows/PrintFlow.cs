@@ -62,6 +62,7 @@ public static class PrintFlow
             Faults = [.. planned.Faults.Select(f => f.Words)],
             Code = planned.Findings.IsEmpty ? CodeOfPractice.Of(planned.Occasion).Code : planned.Findings[0].Code,
             Needs = needs,
+            ForStage = wish.Twins && planned.Occasion.Dishes.Length == planned.Batches.Length ? TwinBatch.Of(planned.Occasion, planned.Batches) : [],
             Prices = wish.Prices,
             Order = wish.Prices is { } list ? Order.For(needs.Needs, list, wish.Terms) : null,
             Costing = wish.Prices is { } valued ? Costing.Of(needs.Needs, valued) : null,

@@ -149,6 +149,13 @@ public sealed record PlannedTask
 
     /// <summary>Grams in hand, when known.</summary>
     public double? Grams { get; init; }
+
+    /// <summary>Words before the text of work on a small batch of its own for the stage.</summary>
+    public const string StageWords = "for the stage: ";
+
+    /// <summary>True for work on the small batch that a twin is made of: another batch than the guests', made at another time.</summary>
+    [JsonIgnore]
+    public bool ForStage => Text.StartsWith(StageWords, StringComparison.Ordinal);
 }
 
 /// <summary>Something made ahead that stands ready at the stage where the showing resumes.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Kitchen.Formulas;
+using Coulisse.Kitchen.Needs;
+using Coulisse.Kitchen.Planning;
 using Coulisse.Views.Web;
 
 namespace Coulisse.Views.Papers;
@@ -10,7 +12,41 @@ public static class BatchPaper
 {
     public const string Kind = "batch";
 
-    public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Where(b => b.Components.Any(c => !c.Lines.IsEmpty)).Select(b => One(bundle, b));
+    /// <summary>Sheet of what is weighed out for the stage besides the guests' batches.</summary>
+    public const string ForStage = Kind + "-for-the-stage";
+
+    public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Where(b => b.Components.Any(c => !c.Lines.IsEmpty)).Select(b => One(bundle, b)).Concat(Stage(bundle));
+
+    // What the order counts for the stage is weighed out from a sheet of its own: other hands, another hour, other containers.
+    private static IEnumerable<Paper> Stage(PaperBundle bundle)
+    {
+        CultureInfo culture = bundle.Culture;
+        if (bundle.ForStage.IsEmpty)
+        {
+            yield break;
+        }
+
+        List<Block> blocks = [new ParagraphBlock("Weighed out besides the guests' batches, each into containers with its number; the order counts it. Each table is tared once.")];
+        foreach (TwinBatch twin in bundle.ForStage)
+        {
+            BatchComponent[] parts = [.. twin.Batch.Components.Where(c => !c.Lines.IsEmpty)];
+            Twin t = twin.Need.Twin;
+            blocks.Add(new HeadingBlock(1, $"{RunSheetPaper.Number(t.Number)} {t.Component}"));
+            blocks.Add(new FactsBlock(
+            [
+                new("Weighs in", Figures.Grams(CardPaper.Total(parts), culture)),
+                new("Batch", twin.Need.Beyond ? "together with the guests' batch, kept apart after it" : StageDates.Of(bundle, bundle.Plan?.Twins.FirstOrDefault(p => p.Number == t.Number) ?? t)?.Mark ?? ""),
+            ]));
+            foreach (BatchComponent c in parts)
+            {
+                blocks.AddRange(parts.Length > 1 ? [new HeadingBlock(2, CardPaper.Name(c, twin.Batch))] : []);
+                blocks.Add(Table(c with { Batches = 1 }, culture));
+            }
+        }
+
+        blocks.Add(new PenLinesBlock("Weighed by, on which scale, when", 1));
+        yield return bundle.Sheet(Kind, "Weigh-out for the stage", [.. blocks]) with { Id = ForStage, TextSize = 12 };
+    }
 
     private static Paper One(PaperBundle bundle, Batch batch)
     {

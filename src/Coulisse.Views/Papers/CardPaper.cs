@@ -29,7 +29,7 @@ public static class CardPaper
 
         foreach (BatchComponent c in batch.Components)
         {
-            blocks.AddRange(Component(c, batch, culture));
+            blocks.AddRange(Component(c, batch, bundle));
         }
 
         blocks.AddRange(CardSettings.Of(batch, culture));
@@ -100,14 +100,16 @@ public static class CardPaper
 
     internal static bool Weighs(BatchLine line) => line.Weighed.Grade != WeightGrade.Unknown;
 
-    private static IEnumerable<Block> Component(BatchComponent c, Batch batch, CultureInfo culture)
+    private static IEnumerable<Block> Component(BatchComponent c, Batch batch, PaperBundle bundle)
     {
+        CultureInfo culture = bundle.Culture;
         Component part = c.Weighed.Component;
         yield return new HeadingBlock(1, Name(c, batch));
         List<Fact> facts = [];
         facts.AddRange(part.Makes.Select(m => new Fact(m.Measured is null ? "Makes, as written" : "Makes", m.Text)));
         facts.AddRange(part.Keeps.Select(k => new Fact("Keeps", k.Text)));
         facts.AddRange(part.Vessels.Select(v => new Fact("In", v.Text)));
+        facts.AddRange(Besides(c, batch, bundle));
         if (facts.Count > 0)
         {
             yield return new FactsBlock([.. facts.DistinctBy(f => f.Value)]);
@@ -127,6 +129,14 @@ public static class CardPaper
         {
             yield return new ParagraphBlock(note.Text, Small: true);
         }
+    }
+
+    // What the stage takes on top of this batch is bought with it; its lines stand on the weigh-out for the stage.
+    private static IEnumerable<Fact> Besides(BatchComponent c, Batch batch, PaperBundle bundle)
+    {
+        int dish = bundle.Batches.IndexOf(batch);
+        string[] twins = [.. bundle.ForStage.Where(t => t.Dish == dish).SelectMany(t => t.Batch.Components.Where(x => x.Weighed.Component.Name == c.Weighed.Component.Name && !x.Lines.IsEmpty).Select(x => $"{RunSheetPaper.Number(t.Need.Twin.Number)} {Figures.Grams(Total(x), bundle.Culture)}"))];
+        return twins.Length == 0 ? [] : [new Fact("Besides, for the stage", string.Join("; ", twins))];
     }
 
     private static IEnumerable<PaperRow> Rows(BatchComponent c, CultureInfo culture)

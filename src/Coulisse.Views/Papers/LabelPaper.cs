@@ -34,15 +34,18 @@ public static class LabelPaper
         return labels.Count == 0 ? null : bundle.Sheet(Kind, "Container labels", [.. labels]);
     }
 
-    private const int MarkLetters = 24;
+    /// <summary>Most letters of a part's name in a batch mark.</summary>
+    internal const int MarkLetters = 24;
 
     /// <summary>Batch mark: day of making, part, number of the batch; the day stays open when no plan says it.</summary>
     internal static string Mark(PaperBundle bundle, Batch batch, BatchComponent c, int n)
     {
-        string part = c.Weighed.Component.Code is { Length: > 0 } code ? code : Slug.Short(Slug.Of(CardPaper.Name(c, batch)), MarkLetters);
         string day = Made.Of(bundle, batch, c.Weighed.Component.Name) is { } made ? made.When.ToString("yyMMdd", CultureInfo.InvariantCulture) + "-" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{day}{part}-{n}");
+        return string.Create(CultureInfo.InvariantCulture, $"{day}{Short(c, batch)}-{n}");
     }
+
+    /// <summary>A part in a batch mark: its code, else its name cut at whole words.</summary>
+    internal static string Short(BatchComponent c, Batch batch) => c.Weighed.Component.Code is { Length: > 0 } code ? code : Slug.Short(Slug.Of(CardPaper.Name(c, batch)), MarkLetters);
 
     private static LabelBlock Part(PaperBundle bundle, Batch batch, WeighedDish whole, BatchComponent c, int n, ImmutableArray<AllergenLine> allergens)
     {
@@ -67,18 +70,27 @@ public static class LabelPaper
     /// <summary>The use-by in words; empty, so a place to write, when it is not known.</summary>
     internal static string Until(UseBy use, CultureInfo culture) => use.Moment is { } moment ? (use.WholeDay ? Days.Short(moment.Date, culture) : Days.Moment(moment, culture)) : "";
 
-    private static LabelBlock Twin(PaperBundle bundle, Twin t) => new($"{RunSheetPaper.Number(t.Number)} {t.Component}, {t.State}",
-        [
-            new("Ready", t.ReadyBy == default ? "" : Days.Moment(t.ReadyBy, bundle.Culture)),
-            new("How many", Figures.Number(t.Count, bundle.Culture) + (t.Grams is { } g ? ", " + Figures.Grams(g, bundle.Culture) : "")),
-            new("Held", t.Holds),
-            new("Stands", t.Place),
-            t.Stands ? new("Shown at", Figures.Clock(t.CueSecond)) : new("Brought by", $"{t.BroughtBy} at {Figures.Clock(t.CueSecond)}"),
-        ],
-        [.. new[] { t.Afterwards }.Where(a => a.Length > 0).Select(a => "Afterwards: " + a)],
-        string.Create(CultureInfo.InvariantCulture, $"twin {t.Number}|{t.Component}|{t.State}"));
+    // On the body of a container its number and what is in it are read from afar; the state is a sentence of the card and stands below.
+    private static LabelBlock Twin(PaperBundle bundle, Twin t)
+    {
+        (string Mark, LocalDateTime? Made, UseBy Use)? dates = StageDates.Of(bundle, t);
+        List<Fact> facts = [new("Ready", t.ReadyBy == default ? "" : Days.Moment(t.ReadyBy, bundle.Culture))];
+        if (dates is { } d)
+        {
+            facts.Add(new("Use by", Until(d.Use, bundle.Culture)));
+            facts.AddRange(d.Mark.Length > 0 ? [new Fact("Batch", d.Mark)] : []);
+        }
+
+        facts.Add(new("How many", Figures.Number(t.Count, bundle.Culture) + (t.Grams is { } g ? ", " + Figures.Grams(g, bundle.Culture) : "")));
+        facts.Add(new("Held", t.Holds));
+        facts.Add(new("Stands", t.Place));
+        facts.Add(t.Stands ? new("Shown at", Figures.Clock(t.CueSecond)) : new("Brought by", $"{t.BroughtBy} at {Figures.Clock(t.CueSecond)}"));
+        string made = dates is { } known ? $"|made {Iso(known.Made)}|use by {Iso(known.Use.Moment)}" : "";
+        return new LabelBlock($"{RunSheetPaper.Number(t.Number)} {t.Component}", [.. facts], [.. new[] { Capital(t.State) + ".", t.Afterwards.Length > 0 ? "Afterwards: " + t.Afterwards : "" }.Where(a => a.Length > 1)],
+            string.Create(CultureInfo.InvariantCulture, $"twin {t.Number}|{t.Component}|{(dates is { Mark.Length: > 0 } marked ? marked.Mark : t.State)}{made}"));
+    }
 
     private static string Iso(LocalDateTime? when) => when is { } w ? w.ToString("uuuu-MM-dd'T'HH:mm", CultureInfo.InvariantCulture) : "not known";
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    private static string Capital(string text) => text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..];
 }

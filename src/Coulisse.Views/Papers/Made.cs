@@ -18,7 +18,11 @@ internal static class Made
     ];
 
     /// <summary>End of the last task that makes a part, before it is only set, chilled, cut or packed: the clock of a use-by runs from there; null when no plan makes it.</summary>
-    public static (LocalDateTime When, ImmutableArray<string> Who)? Of(PaperBundle bundle, Batch batch, string component)
+    /// <param name="bundle">The bundle.</param>
+    /// <param name="batch">The dish's batch.</param>
+    /// <param name="component">The part.</param>
+    /// <param name="forStage">The small batch of its own for the stage is meant, not the guests': each is made at its own hour and dated from it.</param>
+    public static (LocalDateTime When, ImmutableArray<string> Who)? Of(PaperBundle bundle, Batch batch, string component, bool forStage = false)
     {
         if (bundle.Plan is not { } plan)
         {
@@ -27,7 +31,7 @@ internal static class Made
 
         string dish = batch.Weighed.Dish.Title;
         Dictionary<int, Step> steps = batch.Weighed.Dish.Components.Where(c => c.Name == component).SelectMany(c => c.Steps).GroupBy(s => s.Span.Line).ToDictionary(g => g.Key, g => g.First());
-        PlannedTask[] tasks = [.. plan.Tasks.Where(t => t.Component == component && (t.Dish is null || Same(t.Dish, bundle, batch, dish)) && (t.Kind == TaskKind.Work || t.Kind == TaskKind.Unattended))
+        PlannedTask[] tasks = [.. plan.Tasks.Where(t => t.ForStage == forStage && t.Component == component && (t.Dish is null || Same(t.Dish, bundle, batch, dish)) && (t.Kind == TaskKind.Work || t.Kind == TaskKind.Unattended))
             .Where(t => !steps.TryGetValue(t.Line, out Step? s) || s.Operation is null || !Before.Contains(s.Operation)).OrderBy(t => t.Start)];
         if (tasks.Length == 0)
         {

@@ -60,6 +60,9 @@ public sealed record PaperBundle
     /// <summary>All that must be bought, with what could not be counted; null when nobody asked for it.</summary>
     public NeedsList? Needs { get; init; }
 
+    /// <summary>What twins take beyond the batches for service, each as a batch of its own; empty when nobody asked for it.</summary>
+    public ImmutableArray<TwinBatch> ForStage { get; init; } = [];
+
     /// <summary>The price list; null when none was given.</summary>
     public PriceList? Prices { get; init; }
 

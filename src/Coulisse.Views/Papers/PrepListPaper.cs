@@ -63,7 +63,7 @@ public static class PrepListPaper
     private static string Station(PaperBundle bundle, string person) => bundle.Occasion?.People.FirstOrDefault(p => p.Name == person)?.Place ?? "";
 
     // The mark that stands on the label of what comes of it; a task of the house has none.
-    private static string Label(PaperBundle bundle, PlannedTask t) => bundle.Batches.SelectMany(b => b.Components.Select(c => (b, c))).Where(x => !x.c.Lines.IsEmpty && x.c.Weighed.Component.Name == t.Component)
+    private static string Label(PaperBundle bundle, PlannedTask t) => t.ForStage ? StageDates.Mark(bundle, t) : bundle.Batches.SelectMany(b => b.Components.Select(c => (b, c))).Where(x => !x.c.Lines.IsEmpty && x.c.Weighed.Component.Name == t.Component)
         .OrderBy(x => t.Dish is not null && t.Dish != bundle.NameOf(x.b)).Select(x => LabelPaper.Mark(bundle, x.b, x.c, 1)).FirstOrDefault() ?? "";
 
     // In what it stands and where is written by whoever puts it away.
@@ -100,7 +100,7 @@ public static class PrepListPaper
         _ => new(Text(t) + (t.Place is { Length: > 0 } place ? $" ({place})" : "")) { Lead = t.Component is { Length: > 0 } c && !t.Text.Contains(c, StringComparison.Ordinal) ? c : "" },
     };
 
-    private static string Text(PlannedTask t) => t.Text.StartsWith("for the stage: ", StringComparison.Ordinal) ? HandsAside.Without(t.Text.Replace("for the stage: weigh and set out for the stage: ", "weigh and set out for the stage: ", StringComparison.Ordinal)) : t.Text;
+    private static string Text(PlannedTask t) => t.ForStage ? HandsAside.Without(t.Text.Replace("for the stage: weigh and set out for the stage: ", "weigh and set out for the stage: ", StringComparison.Ordinal)) : t.Text;
 
     private static string Set(PlannedTask t, PaperBundle bundle) => t.Celsius is { } c ? Figures.Celsius(c, bundle.Culture) : "";
 

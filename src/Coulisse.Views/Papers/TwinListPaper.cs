@@ -62,6 +62,6 @@ public static class TwinListPaper
         }
 
         ImmutableArray<string> people = task.People.IsEmpty ? plan.Tasks.FirstOrDefault(x => x.Within == task.Id && !x.People.IsEmpty)?.People ?? [] : task.People;
-        return string.Join(", ", people.Append(task.Text.StartsWith("for the stage: ", StringComparison.Ordinal) ? "a small batch of its own" : "from the batch"));
+        return string.Join(", ", people.Append(task.ForStage ? "a small batch of its own" : "from the batch"));
     }
 }

@@ -109,7 +109,7 @@ public sealed record PlanView
             Assumed = plan.Assumed,
             Fallbacks = plan.Fallbacks,
             Faults = [.. faults],
-            Timed = [.. tasks.Where(t => t is { Kind: TaskKind.Work, Line: > 0, Key.Length: > 0 } && t.People.Length > 0 && !t.Text.StartsWith("for the stage: ", StringComparison.Ordinal)).Select(t => new TimedView(t.Key, $"{t.Component ?? t.Dish}: {t.Text}", (int)Period.Between(t.Start, t.End, PeriodUnits.Minutes).Minutes))],
+            Timed = [.. tasks.Where(t => t is { Kind: TaskKind.Work, Line: > 0, Key.Length: > 0 } && t.People.Length > 0 && !t.ForStage).Select(t => new TimedView(t.Key, $"{t.Component ?? t.Dish}: {t.Text}", (int)Period.Between(t.Start, t.End, PeriodUnits.Minutes).Minutes))],
             Fixed = [.. plan.Edits.Pins.Select(p => new FixedView(p.Task, $"{tasks.FirstOrDefault(t => t.Key == p.Task)?.Text ?? p.Task}: {string.Join(", ", new[] { p.Start?.ToString("ddd HH:mm", culture), p.Person, p.Kit }.OfType<string>())}"))],
         };
     }

@@ -31,6 +31,7 @@ public static class PlanValidator
         .. WaitRule.Check(occasion, plan),
         .. KeepingRule.Check(occasion, plan),
         .. WashRule.Check(occasion, plan),
+        .. PanRule.Check(occasion, plan),
         .. EditRule.Check(plan),
         .. batches.IsDefaultOrEmpty ? [] : ColdRule.Check(occasion, batches, plan),
     ];

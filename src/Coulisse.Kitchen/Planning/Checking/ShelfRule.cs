@@ -33,7 +33,7 @@ internal static class ShelfRule
         foreach (OccasionDish dish in occasion.Dishes.Where(d => d.Unit == "pieces"))
         {
             int tins = OccasionBatches.WholeVessels(dish.Dish, dish.Count, dish.Unit);
-            foreach (IGrouping<int, PlannedTask> step in plan.Tasks.Where(t => t.Shelves > 0 && t.Dish == dish.Name && t.Kind == TaskKind.Unattended && t.Line > 0 && !Watch.TimesOut.IsStage(t)).GroupBy(t => t.Line))
+            foreach (IGrouping<int, PlannedTask> step in plan.Tasks.Where(t => t.Shelves > 0 && t.Dish == dish.Name && t.Kind == TaskKind.Unattended && t.Line > 0 && !t.ForStage).GroupBy(t => t.Line))
             {
                 int given = step.Sum(t => t.Shelves);
                 if (given < tins)

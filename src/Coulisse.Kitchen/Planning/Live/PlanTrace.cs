@@ -21,7 +21,7 @@ public sealed record PlanTrace(ImmutableArray<PlannedTask?> Tasks)
             .GroupBy(t => Key(t.Kind, t.Component, t.Line, t.Text, t.Celsius))
             .ToDictionary(g => g.Key, g => new Queue<PlannedTask>(g), StringComparer.Ordinal);
         PlannedTask?[] found = [.. work.Tasks.Select(t => named.TryGetValue(t.Key, out PlannedTask? own) ? own :
-            held.TryGetValue(Key(t.Kind, t.Component, t.Line, t.ForStage ? "for the stage: " + t.Text : t.Text, t.Celsius), out Queue<PlannedTask>? same) && same.Count > 0 ? same.Dequeue() : null)];
+            held.TryGetValue(Key(t.Kind, t.Component, t.Line, t.ForStage ? PlannedTask.StageWords + t.Text : t.Text, t.Celsius), out Queue<PlannedTask>? same) && same.Count > 0 ? same.Dequeue() : null)];
         return new PlanTrace([.. found]);
     }
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Occasions;
+using NodaTime;
 
 namespace Coulisse.Kitchen.Planning.Slot;
 
@@ -55,4 +57,24 @@ public sealed record TwinNeed(Twin Twin, string Dish, int StageLine, int NextLin
 /// <param name="FromSecond">Seconds into the slot by which it must be ready.</param>
 /// <param name="Minutes">How long it is then held by what goes in; 0 for a moment.</param>
 /// <param name="What">What goes in, in words.</param>
-public sealed record KitNeed(string Kit, double? Celsius, int FromSecond, double Minutes, string What);
+public sealed record KitNeed(string Kit, double? Celsius, int FromSecond, double Minutes, string What)
+{
+    /// <summary>Minutes before the last window closes by which kit is empty: it is still to be wiped. Common practice, no source.</summary>
+    public const int EmptyBefore = 2;
+
+    /// <summary>When it comes out: done, or because the room must be empty; null when nobody is there after the slot to take it out.</summary>
+    /// <param name="occasion">The occasion.</param>
+    public (LocalDateTime At, bool Done)? Out(Occasion occasion)
+    {
+        ArgumentNullException.ThrowIfNull(occasion);
+        LocalDateTime over = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
+        if (occasion.Windows.Where(w => w.Start <= over && w.End > over).Select(w => (LocalDateTime?)w.End).Max() is not { } closes)
+        {
+            return null;
+        }
+
+        LocalDateTime done = occasion.SlotStart.PlusMinutes((long)Math.Ceiling((FromSecond / 60.0) + Minutes));
+        LocalDateTime least = LocalDateTime.Max(over, closes.PlusMinutes(-EmptyBefore));
+        return done <= least ? (LocalDateTime.Max(done, over), true) : (least, false);
+    }
+}

@@ -170,8 +170,12 @@ internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, Immutable
             return (bath.Celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C in the bath", tank.Code, "there");
         }
 
-        Keeping[] keeps = [.. item.Component?.Keeps.Where(k => !k.Quality) ?? []];
+        // A dish that is no plate is kept as any of its parts says: all its twins alike.
+        Keeping[] keeps = [.. (item.Dish.Dish.Plate.IsEmpty ? item.Dish.Dish.Components.Where(c => !c.IsAssembly).SelectMany(c => c.Keeps) : item.Component?.Keeps ?? []).Where(k => !k.Quality)];
         double[] cold = [.. keeps.Where(k => k.Celsius is not null).Select(k => k.Celsius!.Value)];
+
+        // "Cool and dry" is said of what is finished: raw dough with egg and butter is not kept on a shelf by it.
+        keeps = stage.Finished ? keeps : [];
         bool dry = keeps.Any(k => k.Where is "airtight" or "dry") && cold.Length == 0;
         bool room = keeps.Any(k => k.Where == "room") && cold.Length == 0;
         if (dry)
@@ -200,7 +204,8 @@ internal sealed class TwinDerivation(Occasion occasion, SlotCrew crew, Immutable
             ShowKind.Tell => "nothing is begun live",
             ShowKind.Finish => occasion.PlatedLive > 0 && Part(item) is not null ? "on the live plate" : "shown, then back to the cold at once, else the bin",
             ShowKind.Begin or ShowKind.Full when kit.TryGetValue(i, out KitNeed? need) && segments[i].GoesOn is not null =>
-                "what is begun live goes on in " + need.Kit + " until " + (need.FromSecond / 60 + need.Minutes).ToString("0", CultureInfo.InvariantCulture) + " min after the start; it goes to no guest here",
+                need.Out(occasion) is { } leaves ? string.Create(CultureInfo.InvariantCulture, $"what is begun live goes on in {need.Kit} until {leaves.At:HH:mm}{(leaves.Done ? "" : ", not done by then: weighed, to the bin")}; it goes to no guest here")
+                    : "what is begun live goes on in " + need.Kit + " until " + (need.FromSecond / 60 + need.Minutes).ToString("0", CultureInfo.InvariantCulture) + " min after the start; it goes to no guest here",
             _ => "what is begun live goes to no guest: chilled at once or the bin, weighed",
         };
         return live;

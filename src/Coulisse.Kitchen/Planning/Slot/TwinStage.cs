@@ -12,6 +12,9 @@ namespace Coulisse.Kitchen.Planning.Slot;
 /// <param name="Done">The last step done; null when only weighed.</param>
 internal sealed record TwinStage(int Line, string State, string Replaces, Step? Done)
 {
+    /// <summary>Nothing of the card is left to do to it.</summary>
+    public bool Finished => State == "finished";
+
     public static TwinStage Of(ShowItem item, Step? shownBefore)
     {
         Step[] steps = item.Sequence;

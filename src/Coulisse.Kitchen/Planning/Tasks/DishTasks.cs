@@ -58,6 +58,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
         foreach (Step step in steps)
         {
             StepTasks.Span span = make.Add(step, plain, factor, vessels);
+            span = last is null && beside.Count == 0 ? Filled(component, step, span, plain) : span;
             _steps[(key, step.Span.Line)] = span;
             bool parallel = step.Meanwhile || step.Text.StartsWith("As ", StringComparison.OrdinalIgnoreCase) || step.Text.StartsWith("While ", StringComparison.OrdinalIgnoreCase);
             bool readiesKit = step.Operation is "fill_bath" or "preheat_oven" or "line_tin";
@@ -73,7 +74,9 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
                 {
                     // A mix goes straight on, within the hour, unless the step before leaves it cold, dry or boxed.
                     bool keeps = l.Wait > 0 || Rests(previous!, tasks[l.Last]);
-                    links.Add(new PrepLink(l.Last, false, span.First, false, 0, keeps ? null : StraightOn, !keeps, "after the step before"));
+                    bool gels = HotGel.Left(component, previous!);
+                    links.Add(gels ? new PrepLink(l.Last, false, span.First, false, 0, HotGel.Minutes, false, HotGel.Because)
+                        : new PrepLink(l.Last, false, span.First, false, 0, keeps ? null : StraightOn, !keeps, "after the step before"));
                     if (l.Wait > 0)
                     {
                         links.Add(new PrepLink(l.First, true, span.First, false, l.Wait, null, false, "the wait the card states"));
@@ -171,7 +174,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
                 }
 
                 bool hot = component.Ingredients.Any(l => l.Text.Contains("hot", StringComparison.OrdinalIgnoreCase) && l.Foods.Any(f => f.FromComponent == from));
-                links.Add(new PrepLink(at.Last, false, to.First, false, 0, hot ? 20 : null, true, hot ? "taken hot from " + from : "takes from " + from));
+                links.Add(new PrepLink(at.Last, false, to.First, false, 0, hot ? 20 : null, !hot, hot ? "taken hot from " + from : "takes from " + from));
             }
         }
     }
@@ -179,6 +182,20 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
     private static bool Rests(Step step, PrepTask task) => task.Kit.Any(k => k.Type is "dehydrator" or "chiller" or "fridge" or "oven")
         || step.Times.Any(t => t.Kind is TimeKind.Chill && (t.MinutesMin ?? 0) >= 30)
         || new[] { "fridge", "keep", "hold at", "box", "bottle", "bags", "aside", "dry on", "to the cold" }.Any(w => step.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
+
+    // A part whose card says only how it is baked is filled first, by somebody: its lines are the words for it.
+    private StepTasks.Span Filled(Component component, Step step, StepTasks.Span span, PrepTask plain)
+    {
+        string[] lines = [.. component.Ingredients.Where(l => l.Kind == LineKind.Ingredient).Select(l => l.Text)];
+        if (lines.Length == 0 || tasks[span.First].Kind != TaskKind.Unattended || tasks[span.First].Kit.All(k => k.Type is not "oven" and not "bath"))
+        {
+            return span;
+        }
+
+        tasks.Add(plain with { Line = step.Span.Line, Text = StepTasks.Fill + string.Join("; ", lines), Minutes = StepTasks.FillMinutes, MinutesWhy = "assumed (common practice, no source)", People = 1 });
+        links.Add(new PrepLink(tasks.Count - 1, false, span.First, false, 0, StraightOn, true, "filled before it goes in"));
+        return span with { First = tasks.Count - 1 };
+    }
 
     private static bool SetsAside(Step step, Component taker)
     {

@@ -31,7 +31,7 @@ public static class PlanWriter
             {
                 Id = ids[i],
                 Key = t.Key,
-                Text = t.ForStage ? "for the stage: " + t.Text : t.Text,
+                Text = t.ForStage ? PlannedTask.StageWords + t.Text : t.Text,
                 Kind = t.Kind,
                 Start = prep.Zero.PlusMinutes(schedule.Starts[i]),
                 End = prep.Zero.PlusMinutes(schedule.Starts[i] + prep.Minutes(schedule, i)),
@@ -51,7 +51,7 @@ public static class PlanWriter
         }
 
         Meals(occasion, tasks);
-        ClearDown(occasion, tasks);
+        AfterSlot.Add(occasion, slot, tasks);
         return new Plan
         {
             Title = occasion.Title,
@@ -177,19 +177,6 @@ public static class PlanWriter
             if (there.Length > 0)
             {
                 tasks.Add(new PlannedTask { Id = "meal-" + m.Start.ToString("ddd-HHmm", CultureInfo.InvariantCulture), Text = "meal", Kind = TaskKind.Meal, Start = m.Start, End = m.End, People = [.. there] });
-            }
-        }
-    }
-
-    private static void ClearDown(Occasion occasion, ImmutableArray<PlannedTask>.Builder tasks)
-    {
-        LocalDateTime over = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
-        foreach (SheetWindow w in occasion.Windows.Where(w => w.Start >= over))
-        {
-            string[] there = [.. occasion.People.Where(p => p.Hours.Any(h => h.Start <= w.Start && h.End >= w.End)).Select(p => p.Name)];
-            if (there.Length > 0)
-            {
-                tasks.Add(new PlannedTask { Id = "clear-" + w.Start.ToString("ddd-HHmm", CultureInfo.InvariantCulture), Text = "clear down: what goes on in ovens and bath comes out at its time; left-overs weighed, to the cold or the bin", Kind = TaskKind.House, Start = w.Start, End = w.End, People = [.. there] });
             }
         }
     }

@@ -93,7 +93,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
             {
                 Optional = task.Optional,
                 FixedStart = task.At is { } at ? Step(at) : null,
-                Windows = task.At is not null && task is { PinnedAt: null, NotDuring.IsEmpty: true } ? [] : Edited(task, task.People > 0 ? Open(occasion, from, to, Step) : [new Stretch(from, to)], modes.Max(m => m.Duration), Step),
+                Windows = task.At is not null && task is { PinnedAt: null, NotDuring.IsEmpty: true } ? [] : Edited(task, task.People > 0 ? Open(occasion, from, to, Step) : task.Watched ? Attended(occasion, from, to, modes.Max(m => m.Duration), Step) : [new Stretch(from, to)], modes.Max(m => m.Duration), Step),
             });
             codes.Add([.. modeCodes]);
         }
@@ -215,6 +215,19 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
     {
         ImmutableArray<Stretch> open = [.. occasion.Windows.Select(w => new Stretch(Math.Max(from, step(w.Start)), Math.Min(to, step(w.End)))).Where(s => s.End > s.Start)];
         return open.IsEmpty ? [new Stretch(from, from)] : open;
+    }
+
+    // Somebody is in the room in the windows of the sheet, but not at meals. What fits between no two meals runs on, and the validator says so.
+    private static ImmutableArray<Stretch> Attended(Occasion occasion, int from, int to, int longest, Func<LocalDateTime, int> step)
+    {
+        IEnumerable<Stretch> open = Open(occasion, from, to, step);
+        foreach (SheetWindow meal in occasion.Meals)
+        {
+            Stretch no = new(step(meal.Start), step(meal.End));
+            open = [.. open.SelectMany(w => no.End <= w.Start || w.End <= no.Start ? [w] : new[] { new Stretch(w.Start, no.Start), new Stretch(no.End, w.End) }.Where(s => s.End > s.Start))];
+        }
+
+        return open.Any(s => s.End - s.Start >= longest) ? [.. open] : [new Stretch(from, to)];
     }
 
     // Closed: outside their hours, outside the windows, at meals.

@@ -43,6 +43,9 @@ public sealed record PrepTask
     /// <summary>Kit types it holds, with how many shelves or pieces.</summary>
     public ImmutableArray<KitUse> Kit { get; init; } = [];
 
+    /// <summary>It needs no hands but somebody in the room: a pan on a ring does not boil on through a meal or a night.</summary>
+    public bool Watched { get; init; }
+
     /// <summary>Set point, °C.</summary>
     public double? Celsius { get; init; }
 

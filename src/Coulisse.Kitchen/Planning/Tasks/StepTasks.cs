@@ -19,6 +19,18 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
     /// <summary>Why kit is heated when it is, in words.</summary>
     public const string HeatFor = "the heat is for it";
 
+    /// <summary>Words before what is taken out of kit.</summary>
+    public const string Out = "out: ";
+
+    /// <summary>Words before what is looked at and left in kit until its cue.</summary>
+    public const string StaysIn = "stays in until its cue: ";
+
+    /// <summary>Words before the lines of a part whose card only says how it is baked.</summary>
+    public const string Fill = "fill it before it goes in: ";
+
+    /// <summary>Minutes to fill what the card only bakes. Common practice, no source.</summary>
+    public const int FillMinutes = 5;
+
     /// <summary>Minutes heated kit may stand empty before it is wanted. Common practice, no source.</summary>
     public const int HeatStands = 20;
 
@@ -123,6 +135,7 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
                 Kit = heats ? [] : [new KitUse(on, 1)],
                 Celsius = Celsius(step, on),
                 People = 0,
+                Watched = on is "hob",
             };
             int[] loads = on is "oven" && !heats ? Loads(vessels) : [1];
             List<int> begun = [];
@@ -175,7 +188,7 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
 
         // A dryer that stops itself and a chiller hold what is in them; from an oven, a bath or a ring it must come at once.
         bool atOnce = on is "oven" or "bath" or "hob";
-        int end = Push(named with { Text = "out: " + load + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
+        int end = Push(named with { Text = Out + load + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
         links.Add(new PrepLink(task, false, end, false, 0, atOnce ? 0 : null, false, "comes out"));
         return atOnce ? task : end;
     }

@@ -52,6 +52,7 @@ public static class TaskBuilder
         ImmutableArray<int> twins = Twins(occasion, slot, dishes, tasks, links);
         Plating(occasion, tasks, links, cardTasks, assumed);
         twins = [.. twins.Select((t, k) => t < 0 && slot.Twins[k].Plated ? tasks.FindIndex(x => x.Kind == TaskKind.Plate && x.Dish == slot.Twins[k].Dish) : t)];
+        BoxTasks.Add(occasion, tasks, links, cardTasks);
         House(occasion, slot, twins, tasks, links, assumed);
         TaskKeys.Name(tasks);
         int silent = tasks.Count(t => t.MinutesWhy.StartsWith("assumed:", StringComparison.Ordinal));
@@ -105,6 +106,7 @@ public static class TaskBuilder
                 {
                     // It stands hot until its cue: cooked through, but not for hours.
                     tasks[made[i]] = tasks[made[i]] with { NotBefore = occasion.SlotStart.PlusMinutes(-tasks[made[i]].Minutes - 60), DoneBy = occasion.SlotStart.PlusMinutes(-5) };
+                    StaysIn(tasks, made[i]);
                 }
                 else
                 {
@@ -129,6 +131,15 @@ public static class TaskBuilder
         }
 
         return [.. made];
+    }
+
+    // Whoever comes at its end looks and leaves it in: what is lifted out then is cold at its cue.
+    private static void StaysIn(List<PrepTask> tasks, int bath)
+    {
+        foreach (int i in Enumerable.Range(0, tasks.Count).Where(i => tasks[i].Within == bath && tasks[i].Text.StartsWith(StepTasks.Out, StringComparison.Ordinal)).ToArray())
+        {
+            tasks[i] = tasks[i] with { Text = StepTasks.StaysIn + tasks[i].Text[StepTasks.Out.Length..] };
+        }
     }
 
     private static double? KeepHours(Occasion occasion, TwinNeed need)

@@ -52,6 +52,6 @@ public static class PlanSafety
     }
 
     // What the plan gives each unattended step, by card line.
-    private static Dictionary<int, double> Minutes(string dish, Plan plan) => plan.Tasks.Where(t => t.Dish == dish && t.Kind == TaskKind.Unattended && t.Line > 0 && !TimesOut.IsStage(t)).GroupBy(t => t.Line)
+    private static Dictionary<int, double> Minutes(string dish, Plan plan) => plan.Tasks.Where(t => t.Dish == dish && t.Kind == TaskKind.Unattended && t.Line > 0 && !t.ForStage).GroupBy(t => t.Line)
         .ToDictionary(g => g.Key, g => g.Sum(t => NodaTime.Period.Between(t.Start, t.End, NodaTime.PeriodUnits.Seconds).Seconds / 60.0));
 }

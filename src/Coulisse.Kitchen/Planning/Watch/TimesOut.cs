@@ -35,7 +35,7 @@ public static class TimesOut
 
     private static IEnumerable<TimeOut> Dish(Occasion occasion, OccasionDish dish, WeighedDish weighed, Plan plan)
     {
-        PlannedTask[] mine = [.. plan.Tasks.Where(t => (t.Dish is null ? weighed.Components.Any(c => Same(c.Component, t.Component)) : t.Dish == dish.Name) && t.Kind != TaskKind.Moment && t.Kind != TaskKind.Preheat && !IsStage(t)).OrderBy(t => t.Start)];
+        PlannedTask[] mine = [.. plan.Tasks.Where(t => (t.Dish is null ? weighed.Components.Any(c => Same(c.Component, t.Component)) : t.Dish == dish.Name) && t.Kind != TaskKind.Moment && t.Kind != TaskKind.Preheat && !t.ForStage).OrderBy(t => t.Start)];
         bool away = dish.Unit is not "plates" && new[] { "box", "take", "bag", "parcel" }.Any(w => dish.For.Contains(w, StringComparison.OrdinalIgnoreCase));
         LocalDateTime eaten = plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds);
         PlannedTask? plate = mine.LastOrDefault(t => t.Kind == TaskKind.Plate);
@@ -103,8 +103,6 @@ public static class TimesOut
 
     // A plan made elsewhere may name a part by its code and leave the dish out.
     private static bool Same(Component c, string? name) => name is not null && (string.Equals(c.Name, name, StringComparison.OrdinalIgnoreCase) || (c.Code is { } code && string.Equals(code, name, StringComparison.OrdinalIgnoreCase)));
-
-    internal static bool IsStage(PlannedTask t) => t.Text.StartsWith("for the stage: ", StringComparison.Ordinal);
 
     private static bool Cold(Keeping k) => !k.Quality && (k.Celsius is >= -30 and <= 10 || k.Where is "fridge" or "freezer");
 
