@@ -20,6 +20,8 @@ public sealed class BriefTests
         "have SB at 82 °C for C1 Pumpkin-seed royale: switch it on, or see that it holds", "plate 52 plates of Starter, diets first, back to the cold", "weigh and set out for the stage: C4", "run-through against the clock", "move water bath and chamber vacuum sealer to stage, test the circuits at full load",
         "WASH jug, lid and blade: taken apart, hot water and detergent, rinsed, dried", "wash jug, lid and blade, back before the next time it runs", "into SO at 160 °C, timer 38 min",
         "allergy round: ask at seats 4, 5, 17 whether it is still so, tell the back before a plate leaves", "allergy round goes on", "hand over by name: seats 4, 5, 17",
+        "welcome; what there is to learn; who may not eat what", "what was learnt, once more; the handout; first question", "pack 48 boxes: Slice + Bake", "pack 48 boxes: Slice + Bake; another box: seats 17, 31",
+        "serve 48 plates to the seats", "serve 48 plates to the seats; by name, before the others: seats 4, 5", "out of SB: C1 Royale, begun live, not done; weighed, to no guest", "out of BO: Slice, begun live; weighed, to no guest",
     ];
 
     private static Paper Brief(string text, StepTranslations? stored, string language = "Polish")
@@ -48,6 +50,32 @@ public sealed class BriefTests
                 Assert.NotEqual(text, printed);
             }
         }
+    }
+
+    [Fact]
+    public void Before_the_chefs_words_stands_what_is_done_with_them_and_what_is_put_into_a_part_is_the_chefs()
+    {
+        BriefPhrases say = BriefPhrases.For("pl");
+        StepTranslations stored = StepTranslations.Read("120 g of the quark mix; 60 g pear slices\n= 120 g masy; 60 g gruszek\n", "pl");
+
+        Assert.StartsWith(say["leaveIn"], Task(Brief("for the stage: stays in until its cue: Bath 45 min", null)).Replace(say["forStage"] + ": ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Equal(say.Say("fill", "120 g masy; 60 g gruszek"), Task(Brief("fill it before it goes in: 120 g of the quark mix; 60 g pear slices", stored)));
+        Assert.Contains(Mark, Task(Brief("fill it before it goes in: 120 g of the quark mix; 60 g pear slices", null)), StringComparison.Ordinal);
+    }
+
+    // The example's own helper reads every word of the brief: nothing is left to ask, and nothing is left in another language without its mark.
+    [Fact]
+    public void The_brief_of_the_example_in_polish_is_in_polish()
+    {
+        string sheet = Path.Combine(Coulisse.Tests.SharedData.Repository, "examples", "demo", "occasion.md");
+        StepTranslations polish = Coulisse.Flows.TranslationFiles.Of(sheet, Bundle.Occasion!, "pl");
+        LocalDateTime at = Bundle.Plan!.SlotStart.PlusHours(-3);
+        Plan own = Bundle.Plan with { Tasks = [.. OfThePlan.Where(t => !t.StartsWith("plate", StringComparison.Ordinal)).Select((t, i) => new PlannedTask { Id = $"x{i}", Text = t, Kind = TaskKind.House, Start = at.PlusMinutes(i), End = at.PlusMinutes(i + 1), People = ["Tomasz"], Kit = ["SO"] })], RunSheet = [], Twins = [] };
+
+        string Lines(StepTranslations[] held) => string.Join('\n', PaperLines.Of(HelperPaper.Of(Bundle with { Plan = own, Translations = [.. held] }).Single(p => p.Person == "Tomasz")));
+        Assert.DoesNotContain(Mark, Lines([polish]), StringComparison.Ordinal);
+        Assert.Contains("alergia na gorczycę", Lines([polish]), StringComparison.Ordinal);
+        Assert.Contains(Mark, Lines([]), StringComparison.Ordinal);
     }
 
     [Fact]

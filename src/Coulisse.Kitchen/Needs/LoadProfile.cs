@@ -97,19 +97,29 @@ public sealed record LoadProfile(string Title, string Unit, double Limit, Immuta
         return new(string.Create(CultureInfo.InvariantCulture, $"{Title}: {Unit} over time, limit {Limit:0.##}{peak}"), width, High + (2 * Room), marks.ToImmutable());
     }
 
-    // Times when any task holds the kit, joined, so that a moment inside a task does not count twice.
+    /// <summary>Stretches of the slot in which a segment names the kit: it runs in front of the guests as it does before them.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="code">Code of the kit.</param>
+    public static IEnumerable<(LocalDateTime Start, LocalDateTime End)> InSlot(Plan plan, string code)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.RunSheet.Where(s => s.Kit.Contains(code)).Select(s => (plan.SlotStart.PlusSeconds(s.StartSecond), plan.SlotStart.PlusSeconds(s.StartSecond + s.Seconds)));
+    }
+
+    // Times when any task or segment holds the kit, joined, so that a moment inside a task does not count twice.
     private static List<(LocalDateTime Start, LocalDateTime End)> Held(Plan plan, string code)
     {
         List<(LocalDateTime Start, LocalDateTime End)> held = [];
-        foreach (PlannedTask task in plan.Tasks.Where(t => t.Kit.Contains(code)).OrderBy(t => t.Start))
+        IEnumerable<(LocalDateTime Start, LocalDateTime End)> tasks = plan.Tasks.Where(t => t.Kit.Contains(code)).Select(t => (t.Start, t.End));
+        foreach ((LocalDateTime start, LocalDateTime end) in tasks.Concat(InSlot(plan, code)).OrderBy(h => h.Start))
         {
-            if (held.Count > 0 && task.Start <= held[^1].End)
+            if (held.Count > 0 && start <= held[^1].End)
             {
-                held[^1] = (held[^1].Start, LocalDateTime.Max(held[^1].End, task.End));
+                held[^1] = (held[^1].Start, LocalDateTime.Max(held[^1].End, end));
             }
             else
             {
-                held.Add((task.Start, task.End));
+                held.Add((start, end));
             }
         }
 

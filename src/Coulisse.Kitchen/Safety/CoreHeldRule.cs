@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
@@ -10,6 +11,8 @@ namespace Coulisse.Kitchen.Safety;
 /// <remarks>The thickness may stand in an earlier step of the component; where the piece starts is <see cref="PieceState"/>'s.</remarks>
 internal static class CoreHeldRule
 {
+    private const int LowestKelvin = 3;   // a bath further off than this is another bath: it is set anew
+
     public static IEnumerable<CoreHeld> Judge(WeighedComponent weighed)
     {
         Component component = weighed.Component;
@@ -27,7 +30,7 @@ internal static class CoreHeldRule
                 CoreAsked asked = new(weighed, step, piece.Thickness, piece.Start, piece.Frozen, bath is null ? CoreInOven.Stays(step) : Stays(step), core.Celsius, hold, limit);
                 (Finding? found, JudgedAgain? again) = bath is null ? (CoreInOven.Judge(asked, oven!), null) : InBath(asked, bath.Celsius);
                 yield return new CoreHeld(
-                    new ControlPoint(component.Name, step.Span.Line, "Survival of vegetative organisms", limit, "Probe in the middle of the thickest piece, each load, by the cook in charge", "Leave it in until it is there; if that cannot be, discard", "Time in, time out, core reading, name") { LeastCelsius = core.Celsius },
+                    new ControlPoint(component.Name, step.Span.Line, "Survival of vegetative organisms", limit, "Probe in the middle of the thickest piece, each load, by the cook in charge", "Leave it in until it is there; if that cannot be, discard", "Time in, time out, core reading, name") { LeastCelsius = core.Celsius, WhenLow = bath is null ? [] : WhenLow(asked, bath.Celsius) },
                     found)
                 {
                     Again = again,
@@ -37,6 +40,29 @@ internal static class CoreHeldRule
 
             piece.Leave(step);
         }
+    }
+
+    // A bath that will not come up: each degree below the set point until the middle never gets there.
+    private static ImmutableArray<LowBath> WhenLow(CoreAsked asked, double bath)
+    {
+        if (asked.Thickness is not (>= 1 and <= 250) || bath is not (>= 5 and <= 100))
+        {
+            return [];
+        }
+
+        PieceHeating piece = PieceHeating.Of(asked, Temperature.FromCelsius(bath));
+        ImmutableArray<LowBath>.Builder low = ImmutableArray.CreateBuilder<LowBath>();
+        for (int k = 1; k <= LowestKelvin; k++)
+        {
+            double? minutes = piece.TimeTo(Length.FromMillimetres(asked.Thickness.Value) * 1.1, Temperature.FromCelsius(bath - k), Temperature.FromCelsius(asked.Core))?.TotalMinutes + asked.Hold;
+            low.Add(new LowBath(bath - k, minutes is { } m ? Math.Max(Math.Ceiling(m), asked.Minutes ?? 0) : null));
+            if (minutes is null)
+            {
+                break;
+            }
+        }
+
+        return low.ToImmutable();
     }
 
     /// <summary>Minutes the card leaves it in; null when it does not say.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Coulisse.Matter.Quantities;
 
 namespace Coulisse.Kitchen.Safety;
@@ -84,4 +85,13 @@ public sealed record ControlPoint(string Component, int Line, string Hazard, str
 
     /// <summary>A reading keeps the limit from here down, °C; null likewise.</summary>
     public double? MostCelsius { get; init; }
+
+    /// <summary>What a bath that stays low costs, the set point first left out; empty for what is in no bath or whose minutes cannot be shown.</summary>
+    [JsonIgnore]
+    public ImmutableArray<LowBath> WhenLow { get; init; } = [];
 }
+
+/// <summary>A bath below its set point.</summary>
+/// <param name="Celsius">What it reads, °C.</param>
+/// <param name="Minutes">Minutes in all until the limit is kept, the cautious case and the piece a tenth thicker, rounded up, never less than the card leaves it in; null when the middle never gets there.</param>
+public sealed record LowBath(double Celsius, double? Minutes);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Planning;
@@ -57,11 +58,27 @@ public static class BatchPaper
             blocks.Add(new HeadingBlock(1, CardPaper.Name(c, batch)));
             blocks.Add(new FactsBlock([new("Factor", CardPaper.Factor(c.Factor, culture)), new("Batches", Figures.Number(c.Batches, culture)), new("Together", Figures.Grams(CardPaper.Total(c), culture)), new("Bowl empty weighs", "")]));
             blocks.Add(Table(c, culture));
+            blocks.AddRange(Alone(bundle, batch, c));
         }
 
         blocks.Add(new PenLinesBlock("Weighed by, on which scale, when", 1));
         string title = bundle.TitleOf(batch);
         return bundle.Sheet(Kind, $"Weigh-out: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 12 };
+    }
+
+    // A part that no batch here makes is mixed for it alone, beside the same part of another batch: the order buys it twice, so it is weighed twice.
+    private static IEnumerable<Block> Alone(PaperBundle bundle, Batch batch, BatchComponent c)
+    {
+        WeighedDish whole = bundle.WholeOf(batch);
+        foreach (BatchLine line in c.Lines.Where(l => l.Weighed.Food.FromComponent is { } from && !batch.Components.Any(x => x.Weighed.Component.Name.Equals(from, StringComparison.OrdinalIgnoreCase))))
+        {
+            WeighedComponent? source = whole.Components.Except(batch.Weighed.Components).FirstOrDefault(w => w.Component.Name.Equals(line.Weighed.Food.FromComponent, StringComparison.OrdinalIgnoreCase));
+            if (source is { Grams: > 0 } && line.Grams > 0 && Scaling.Scale(new WeighedDish(whole.Dish with { Components = [source.Component] }, [source], whole.Measures), new ScaleTo.Factor(line.Grams / source.Grams)) is Parsed<Batch>.Ok({ Components: [var made, ..] }))
+            {
+                yield return new HeadingBlock(2, $"{source.Component.Name} for it, made alone");
+                yield return Table(made with { Batches = 1 }, bundle.Culture);
+            }
+        }
     }
 
     private static TableBlock Table(BatchComponent c, CultureInfo culture)

@@ -59,7 +59,7 @@ public static class BoxLabelPaper
             Batch b = bundle.Batches[i];
             WeighedDish whole = bundle.WholeOf(b);
             texts.Add($"{bundle.NameOf(b)}. {Ingredients.Of(whole, regime).Text} {AllergenWords.Sentence(Allergens.Of(whole, regime).Dish)}");
-            keeps.AddRange(b.Components.SelectMany(c => c.Weighed.Component.Keeps).Where(k => !k.Quality).Select(k => CardPaper.After("Keeps", k.Text)));
+            keeps.AddRange(new[] { Keeps.Words(b.Components.Select(c => c.Weighed.Component)) }.Where(k => k.Length > 0));
             made.AddRange(b.Components.Select(c => Made.Of(bundle, b, c.Weighed.Component.Name)?.When).OfType<LocalDateTime>());
             uses.AddRange(b.Components.Where(c => !c.Lines.IsEmpty && c.Weighed.Component.Keeps.Any(k => !k.Quality)).Select(c => UseBy.Of(whole, c.Weighed, name => Made.Of(bundle, b, name)?.When)));
         }

@@ -28,7 +28,7 @@ internal static class BriefSlot
             Twin[] here = [.. twins.Where(t => t.CueSecond >= s.StartSecond && t.CueSecond < end)];
             if (does.Length > 0)
             {
-                rows.Add(new Row(s.StartSecond, end, Lead(s), does + Ready(plan, s, said!, say)));
+                rows.Add(new Row(s.StartSecond, end, Lead(s, texts), does + Ready(plan, s, said!, say)));
             }
             else if (here.Length == 0)
             {
@@ -51,7 +51,7 @@ internal static class BriefSlot
 
     private static string Clock(Plan plan, int second) => (plan.SlotStart + Period.FromSeconds(second)).TimeOfDay.ToString("HH:mm:ss", CultureInfo.InvariantCulture);
 
-    private static string Lead(RunSegment s) => string.Create(CultureInfo.InvariantCulture, $"{s.Number}. {(s.Component.Length > 0 ? s.Component : s.Show)}");
+    private static string Lead(RunSegment s, BriefTexts texts) => string.Create(CultureInfo.InvariantCulture, $"{s.Number}. {(s.Component.Length > 0 ? s.Component : texts.Of(s.Show))}");
 
     // The twins that are rows of their own are not said twice, and whoever presents reads what is shown.
     private static string Does(RunSegment s, string said, Twin[] twins, BriefPhrases say, BriefTexts texts)

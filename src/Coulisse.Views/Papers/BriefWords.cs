@@ -13,11 +13,12 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
         ("meal", Meal()), ("receive", Receive()), ("clear", Clear()), ("twins", Twins()), ("switchOn", SwitchOn()), ("plateAhead", PlateAhead()), ("setOut", SetOut()), ("runThrough", RunThrough()),
         ("move", Move()), ("washJug", WashJug()), ("washBetween", WashBetween()), ("silent", Silent()), ("into", Into()),
         ("allergyRound", AllergyRound()), ("allergyOn", AllergyOn()), ("handOver", HandOver()),
+        ("opening", Opening()), ("close", Close()), ("fill", Fill()), ("packOther", PackOther()), ("packBoxes", PackBoxes()), ("serveNamed", ServeNamed()), ("serve", Serve()), ("outUndone", OutUndone()), ("outAfter", OutAfter()),
     ];
 
     private static readonly ImmutableArray<(string Name, Regex Form)> Before =
     [
-        ("forStage", ForStage()), ("putIn", PutIn()), ("takeOut", TakeOut()), ("startIt", StartIt()), ("atMinute", AtMinute()), ("whenStood", WhenStood()), ("lastMinutes", LastMinutes()),
+        ("forStage", ForStage()), ("putIn", PutIn()), ("takeOut", TakeOut()), ("startIt", StartIt()), ("leaveIn", LeaveIn()), ("atMinute", AtMinute()), ("whenStood", WhenStood()), ("lastMinutes", LastMinutes()),
     ];
 
     private readonly ImmutableArray<(string Text, string Language)> _steps = [.. dishes.SelectMany(d => d.Components.SelectMany(c => c.Steps).Select(s => (s.Text, d.Language)))];
@@ -41,6 +42,13 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
         {
             // Kit that is named in words is the chef's word for it.
             before = phrase.Name == "setOut" ? "" : before;   // it says itself what it is for
+            if (phrase.Name == "fill")
+            {
+                // What it is filled with are lines of the card: the chef's words.
+                Said lines = Chef("", phrase.Match.Groups[1].Value);
+                return lines with { Text = before + say.Say("fill", lines.Text) };
+            }
+
             Said[] named = phrase.Name == "move" ? [.. phrase.Match.Groups[1].Value.Split(" and ").Select(k => Chef("", k))] : [];
             return named.Length == 0 ? new Said(before + Filled(phrase.Name, phrase.Match), 0, 0)
                 : new Said(before + say.Say("move", string.Join(" + ", named.Select(n => n.Text)), phrase.Match.Groups[2].Value), named.Sum(n => n.Chef), named.Sum(n => n.Untranslated));
@@ -148,6 +156,36 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
 
     [GeneratedRegex("^out: ")]
     private static partial Regex TakeOut();
+
+    [GeneratedRegex("^welcome; what there is to learn; who may not eat what$")]
+    private static partial Regex Opening();
+
+    [GeneratedRegex("^what was learnt, once more; the handout; first question$")]
+    private static partial Regex Close();
+
+    [GeneratedRegex("^fill it before it goes in: (.+)$")]
+    private static partial Regex Fill();
+
+    [GeneratedRegex("^pack (\\d+) boxes: (.+); another box: seats ([\\d, ]+)$")]
+    private static partial Regex PackOther();
+
+    [GeneratedRegex("^pack (\\d+) boxes: (.+)$")]
+    private static partial Regex PackBoxes();
+
+    [GeneratedRegex("^serve (\\d+) plates to the seats; by name, before the others: seats ([\\d, ]+)$")]
+    private static partial Regex ServeNamed();
+
+    [GeneratedRegex("^serve (\\d+) plates to the seats$")]
+    private static partial Regex Serve();
+
+    [GeneratedRegex("^out of (\\S+): (.+), begun live, not done; weighed, to no guest$")]
+    private static partial Regex OutUndone();
+
+    [GeneratedRegex("^out of (\\S+): (.+), begun live; weighed, to no guest$")]
+    private static partial Regex OutAfter();
+
+    [GeneratedRegex("^stays in until its cue: ")]
+    private static partial Regex LeaveIn();
 
     [GeneratedRegex("^start it: ")]
     private static partial Regex StartIt();

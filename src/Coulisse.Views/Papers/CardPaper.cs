@@ -122,7 +122,7 @@ public static class CardPaper
 
         if (!c.Steps.IsEmpty)
         {
-            yield return new ListBlock([.. c.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Step.Text + Minutes(s, culture)))]);
+            yield return new ListBlock([.. c.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Step.Text + Minutes(s, culture) + (StepGrams.Of(s.Step, c, culture) is { Length: > 0 } grams ? $" [This batch: {grams}]" : "")))]);
         }
 
         foreach (Note note in part.Notes)

@@ -26,7 +26,7 @@ public static class ControlLogPaper
             string dish = i < bundle.Batches.Length ? bundle.TitleOf(bundle.Batches[i]) : "";
             blocks.Add(new HeadingBlock(1, $"{dish} ({f.Code})"));
             blocks.Add(new TableBlock([new("Part"), new("What may go wrong"), new("Limit", Strong: true), new("How it is watched"), new("If it is missed"), new("Written down")],
-                [.. f.ControlPoints.Select(p => PaperRow.Of(p.Component, p.Hazard, p.Limit, p.Monitoring, p.Action, p.Record))]));
+                [.. f.ControlPoints.Select(p => PaperRow.Of(p.Component, p.Hazard, p.Limit, p.Monitoring, p.Action + (p.WhenLow.IsEmpty ? "" : ". " + TaskLimits.Low(p, BriefPhrases.For("en"))), p.Record))]));
             blocks.Add(new TableBlock([new("Part"), new("Limit", Strong: true), new("Batch", Pen: 18), new("Hour", Pen: 15), new("°C", Pen: 15), new("Hour", Pen: 15), new("°C", Pen: 15), new("Done about it", Pen: 40), new("Initials", Pen: 14)],
                 [.. f.ControlPoints.SelectMany(p => Enumerable.Range(0, 2).Select(n => new PaperRow([n == 0 ? p.Component : "", n == 0 ? p.Limit : "", .. Enumerable.Repeat(PaperCell.Blank, 7)])))]));
             blocks.AddRange(f.Again.Select(a => new ParagraphBlock("Judged again. " + a.Words, Small: true)));

@@ -1,8 +1,9 @@
 using System.Globalization;
 using Coulisse.Cards.Occasions;
+using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Occasions;
-using Coulisse.Kitchen.Planning;
 using Coulisse.Views.Web;
+using NodaTime;
 
 namespace Coulisse.Views.Papers;
 
@@ -53,8 +54,8 @@ public static class KitPaper
 
     private static string Used(SheetKit k, PaperBundle bundle)
     {
-        PlannedTask[] tasks = bundle.Plan is { } plan ? [.. plan.Tasks.Where(t => t.Kit.Contains(k.Code))] : [];
-        return tasks.Length == 0 ? "" : $"{Days.Moment(tasks.Min(t => t.Start), bundle.Culture)} to {Days.Moment(tasks.Max(t => t.End), bundle.Culture)}";
+        (LocalDateTime Start, LocalDateTime End)[] uses = bundle.Plan is { } plan && k.Code.Length > 0 ? [.. plan.Tasks.Where(t => t.Kit.Contains(k.Code)).Select(t => (t.Start, t.End)), .. LoadProfile.InSlot(plan, k.Code)] : [];
+        return uses.Length == 0 ? "" : $"{Days.Moment(uses.Min(u => u.Start), bundle.Culture)} to {Days.Moment(uses.Max(u => u.End), bundle.Culture)}";
     }
 
     private static PaperRow Circuit(SheetCircuit c, Occasion occasion, CultureInfo culture)

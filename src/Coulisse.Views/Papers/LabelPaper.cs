@@ -62,7 +62,7 @@ public static class LabelPaper
             new("By", made is { Who.IsEmpty: false } w ? string.Join(", ", w.Who) : ""),
             new("Weighed in", Figures.Grams(CardPaper.Total(c) / Math.Max(1, c.Batches), culture)),
         ];
-        string keeps = string.Join("; ", c.Weighed.Component.Keeps.Select(k => CardPaper.After("Keeps", k.Text)));
+        string keeps = Keeps.Words([c.Weighed.Component]);
         string[] texts = [AllergenWords.Sentence(allergens), keeps.Length > 0 ? "Keep: " + keeps : "Keep: the card does not say.", use.Because.Length > 0 && use.Moment is not null ? Capital(use.Because) + "." : "", "Of " + bundle.TitleOf(batch)];
         return new LabelBlock(CardPaper.Name(c, batch), [.. facts], [.. texts.Where(t => t.Length > 0)], $"{mark}|{CardPaper.Name(c, batch)}|made {Iso(made?.When)}|use by {Iso(use.Moment)}");
     }

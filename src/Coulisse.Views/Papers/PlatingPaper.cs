@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Labels;
@@ -8,7 +9,7 @@ using Coulisse.Views.Web;
 namespace Coulisse.Views.Papers;
 
 /// <summary>Plating on one page: the plate to scale, each part with weight and count, the order as the card gives it; behind it plates for diets and the line.</summary>
-public static class PlatingPaper
+public static partial class PlatingPaper
 {
     public const string Kind = "plating";
 
@@ -28,7 +29,7 @@ public static class PlatingPaper
         [
             new FactsBlock([new("Photograph or sample plate", ""), new("Never like this", "")]),
             new TableBlock([new("Part"), new("Pieces", Side.Right), new("Grams", Side.Right, Strong: true), new("Give or take", Side.Right), new("O’clock", Side.Right), new("From the middle", Side.Right), new("Ahead or last", Pen: 18), new("Tool", Pen: 22), new("Seconds", Pen: 14)],
-                [.. dish.Plate.Select(p => Row(p, reading?.Parts.FirstOrDefault(r => r.Part == p), culture)),
+                [.. dish.Plate.Select(p => Row(p, dish, reading?.Parts.FirstOrDefault(r => r.Part == p), culture)),
                  PaperRow.Total("Together", "", Figures.Grams(dish.Plate.Sum(p => p.Grams ?? 0), culture), "", "", "", "", "", "")]),
         ];
         if (PlateDrawing.Of(dish, assembly, reading) is { } drawing)
@@ -44,19 +45,24 @@ public static class PlatingPaper
             blocks.Add(new ListBlock([.. assembly.Steps.Select((s, i) => new ListEntry((i + 1).ToString(CultureInfo.InvariantCulture), s.Text))]));
         }
 
-        (GuestRow Row, GuestPlate Plate)[] diets = Diets(bundle, batch);
+        (GuestRow Row, GuestPlate Plate)[] diets = FirstPlates.Plates(bundle, batch);
         if (diets.Length > 0)
         {
-            blocks.Add(new CalloutBlock($"Another plate: seats {string.Join(", ", diets.SelectMany(d => d.Row.Seats).Distinct().Order())}", "What differs stands on the sheet behind this one. Plate them first, with clean tools."));
+            blocks.Add(new CalloutBlock($"Another plate: seats {string.Join(", ", diets.SelectMany(d => d.Row.Seats).Distinct().Order())}", $"What differs stands on the sheet behind this one. {(FirstPlates.Of(bundle, batch) is { } first ? first.Who + " plates them first" : "Plate them first")}, with clean tools."));
         }
 
         blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
         string title = bundle.TitleOf(batch);
         yield return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 9.5 };
         List<Block> behind = [];
+        if (PlateFridge.Of(bundle, batch) is { Length: > 0 } stand)
+        {
+            behind.Add(new FactsBlock([new("Plates stand in", stand)]));
+        }
+
         if (diets.Length > 0)
         {
-            behind.Add(new HeadingBlock(1, "Plates for diets"));
+            behind.Add(new HeadingBlock(1, "Plates for diets" + (FirstPlates.Of(bundle, batch) is { } who ? $": {who.Who} plates them, first" : "")));
             behind.Add(new TableBlock([new("Seat", Strong: true), new("Declared"), new("This plate"), new("Laid", Side.Centre)],
                 [.. diets.Select(d => new PaperRow([string.Join(", ", d.Row.Seats), d.Row.Declared, d.Plate.Text, PaperCell.Tick]))]) { Together = true });
         }
@@ -68,12 +74,24 @@ public static class PlatingPaper
         }
     }
 
-    private static (GuestRow Row, GuestPlate Plate)[] Diets(PaperBundle bundle, Batch batch) => bundle.Occasion is not { } occasion ? [] : [.. Guests.Of(occasion, AllergenNames.RegimeOf(bundle.Code))
-        .SelectMany(r => r.Plates.Where(p => p.Dish == bundle.NameOf(batch) && p.Text.Length > 0 && !p.Text.Equals("as the others", StringComparison.OrdinalIgnoreCase)).Select(p => (r, p)))];
+    // What is piped into each piece, as the card's step says: of the part's grams those a plate has of it.
+    private static string Piped(PlatePart p, Dish dish, CultureInfo culture)
+    {
+        if (p.Pieces is not { } pieces || p.Grams is not { } whole || dish.Components.FirstOrDefault(c => c.Name == p.Component) is not { } part)
+        {
+            return "";
+        }
 
-    private static PaperRow Row(PlatePart p, ReadPart? read, CultureInfo culture) => new(
+        double[] each = [.. part.Steps.Where(s => s.Operations.Append(s.Operation).Contains("pipe")).SelectMany(s => EachGrams().Matches(s.Text)).Select(m => double.Parse(m.Groups["g"].Value, CultureInfo.InvariantCulture)).Where(g => g * pieces < whole)];
+        return each.Length == 1 ? $"\npiped in: {Figures.Grams(each[0], culture)} each, {Figures.Grams(each[0] * pieces, culture)} a plate" : "";
+    }
+
+    [GeneratedRegex(@"(?<![\d.,])(?<g>\d{1,2}(\.\d+)?) g\b", RegexOptions.ExplicitCapture)]
+    private static partial Regex EachGrams();
+
+    private static PaperRow Row(PlatePart p, Dish dish, ReadPart? read, CultureInfo culture) => new(
     [
-        CardPaper.PartName(p), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "",
+        CardPaper.PartName(p) + Piped(p, dish, culture), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "",
         read is { Hours.IsEmpty: false } ? string.Join(", ", read.Hours.Select(h => Figures.Number(Math.Floor(h), culture) + (h % 1 > 0.4 ? ".30" : ""))) : "",
         read?.Placed is { } placed ? Figures.Number(Math.Round(placed.OutMillimetres), culture) + "\u202Fmm" : "",
         read is { Step: > 0 } ? read.AfterChill ? "last, after the chill" : "ahead" : PaperCell.Blank,

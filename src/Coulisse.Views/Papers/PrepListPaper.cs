@@ -75,7 +75,7 @@ public static class PrepListPaper
         Days.Hour(t.Start.TimeOfDay),
         Days.Until(t.End, day, bundle.Culture),
         Figures.Lasting(Lasting(t).TotalSeconds, bundle.Culture),
-        Whole(bundle, plan, t, said),
+        Whole(bundle, plan, t, person, said),
         string.Join(", ", t.People.Where(p => p != person)),
         string.Join(", ", t.Kit) + (t.Celsius is null ? "" : " " + Set(t, bundle)),
         t.Grams is { } g ? Figures.Grams(g, bundle.Culture) : "",
@@ -87,10 +87,10 @@ public static class PrepListPaper
     ]);
 
     // Under the work what must not be forgotten with it: each twin's place, the limit and its rescue, once a sheet.
-    private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, HashSet<string> said)
+    private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, string person, HashSet<string> said)
     {
         PaperCell what = What(t);
-        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), .. TaskLimits.Lines(bundle, t, BriefPhrases.For("en")).Where(l => said.Add(t.Dish + t.Line + l))];
+        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), FirstPlates.Line(bundle, t, person, BriefPhrases.For("en")), StepGrams.Line(bundle, t, BriefPhrases.For("en")), .. TaskLimits.Lines(bundle, t, BriefPhrases.For("en")).Where(l => said.Add(t.Dish + t.Line + l))];
         return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
     }
 

@@ -30,13 +30,9 @@ internal static class StageDates
         parts = whole ? [.. batch.Components.Where(c => !c.Lines.IsEmpty)] : parts;
         WeighedDish full = bundle.WholeOf(batch);
 
-        // A part of the stage's batch is as old as its own making, or its twin if that is earlier; what it takes from a part of the guests' is as old as that.
-        LocalDateTime? Made(string name)
-        {
-            LocalDateTime? stage = own ? Papers.Made.Of(bundle, batch, name, forStage: true)?.When : null;
-            LocalDateTime? twins = own && parts.Any(p => p.Weighed.Component.Name == name) ? making?.End : null;
-            return stage is { } s && twins is { } t ? LocalDateTime.Min(s, t) : stage ?? twins ?? Papers.Made.Of(bundle, batch, name)?.When;
-        }
+        // The stage's batch is as old as its first work, the weighing included: egg stands open from then on. The guests' part is as old as its own making.
+        PlannedTask? first = own ? First(bundle, batch, twin.Component) ?? making : null;
+        LocalDateTime? Made(string name) => own && parts.Any(p => p.Weighed.Component.Name == name) ? first?.End : Papers.Made.Of(bundle, batch, name)?.When;
 
         UseBy[] uses = [.. parts.Where(p => !whole || p.Weighed.Component.Keeps.Any(k => !k.Quality)).Select(p => UseBy.Of(full, p.Weighed, Made))];
         LocalDateTime?[] made = [.. parts.Select(p => Made(p.Weighed.Component.Name))];
@@ -50,14 +46,18 @@ internal static class StageDates
     public static string Mark(PaperBundle bundle, PlannedTask task)
         => bundle.Batches.FirstOrDefault(b => task.Dish is { } dish ? Named(bundle, b, dish) : b.Components.Any(c => Part(c, task.Component ?? ""))) is { } batch ? Mark(bundle, batch, task.Component ?? "") : "";
 
-    // A dish that is no plate is one batch for the stage with all its parts; of a plate each part is a batch.
     private static string Mark(PaperBundle bundle, Batch batch, string component)
     {
-        BatchComponent? part = batch.Weighed.Dish.Plate.IsEmpty ? null : batch.Components.FirstOrDefault(c => Part(c, component));
-        PlannedTask? first = bundle.Plan?.Tasks.Where(t => t.ForStage && (t.Dish is not { } dish || Named(bundle, batch, dish)) && (part is null || Part(part, t.Component ?? ""))).OrderBy(t => t.Start).FirstOrDefault();
-        string day = first is null ? "" : first.Start.ToString("yyMMdd", CultureInfo.InvariantCulture) + "-";
+        BatchComponent? part = Own(batch, component);
+        string day = First(bundle, batch, component) is { } first ? first.Start.ToString("yyMMdd", CultureInfo.InvariantCulture) + "-" : "";
         return $"{day}{(part is null ? Slug.Short(Slug.Of(bundle.NameOf(batch)), LabelPaper.MarkLetters) : LabelPaper.Short(part, batch))}-stage";
     }
+
+    private static PlannedTask? First(PaperBundle bundle, Batch batch, string component) => bundle.Plan?.Tasks
+        .Where(t => t.ForStage && (t.Dish is not { } dish || Named(bundle, batch, dish)) && (Own(batch, component) is not { } part || Part(part, t.Component ?? ""))).OrderBy(t => t.Start).FirstOrDefault();
+
+    // A dish that is no plate is one batch for the stage with all its parts; of a plate each part is a batch.
+    private static BatchComponent? Own(Batch batch, string component) => batch.Weighed.Dish.Plate.IsEmpty ? null : batch.Components.FirstOrDefault(c => Part(c, component));
 
     private static bool Part(BatchComponent c, string name) => name.Length > 0 && c.Weighed.Component.Name == name;
 

@@ -37,12 +37,16 @@ public static partial class TaskLimits
     public static IEnumerable<string> Lines(PaperBundle bundle, PlannedTask task, BriefPhrases say)
     {
         ImmutableArray<ControlPoint> points = Of(bundle, task);
-        return points.Length > 0 ? points.Select(p => Say(p, say)) : CoolsInTime(bundle, task) ? [$"{say["ifMissed"]}: {say["rescueCool"]}."] : [];
+        return points.Length > 0 ? points.Select(p => Say(p, say)).Concat(points.Where(p => !p.WhenLow.IsEmpty).Select(p => Low(p, say))) : CoolsInTime(bundle, task) ? [$"{say["ifMissed"]}: {say["rescueCool"]}."] : [];
     }
 
     /// <summary>Limit and rescue in the words of a brief.</summary>
     public static string Say(ControlPoint point, BriefPhrases say)
         => $"{say["limit"]}: {LimitOf(point.Limit, say)}. {say["ifMissed"]}: {RescueOf(point.Action, say)}.";
+
+    /// <summary>What to do when the bath stays low, with the minutes that the heat engine gives each degree.</summary>
+    public static string Low(ControlPoint point, BriefPhrases say)
+        => string.Join(' ', point.WhenLow.Select(l => l.Minutes is { } m ? say.Say("bathNeeds", l.Celsius.ToString("0.#", CultureInfo.InvariantCulture), m.ToString("0", CultureInfo.InvariantCulture)) : say.Say("bathNever", l.Celsius.ToString("0.#", CultureInfo.InvariantCulture))).Prepend(say["bathLow"]));
 
     private static bool CoolsInTime(PaperBundle bundle, PlannedTask task) => task.Line > 0 && task.Kind is TaskKind.Work or TaskKind.Moment && bundle.Batches
         .Where(b => task.Dish is { } name ? bundle.NameOf(b) == name : b.Components.Any(c => c.Weighed.Component.Name == task.Component))

@@ -45,14 +45,21 @@ public static class TwinListPaper
 
     private static string Count(Twin t, CultureInfo culture) => Figures.Number(t.Count, culture);
 
-    // How long it keeps is the card's word for the part; a twin of a whole dish has none of its own.
+    // How long it keeps is the card's word for the part; a twin of a whole dish keeps as its parts say. What stands hot keeps by its bath, not by the cold.
     private static string Held(Twin t, PaperBundle bundle)
     {
-        string[] keeps = [.. bundle.Batches.SelectMany(b => b.Components).Select(c => c.Weighed.Component).Where(c => c.Name == t.Component).SelectMany(c => c.Keeps).Select(k => CardPaper.After("Keeps", k.Text)).Distinct()];
-        return t.Holds + (keeps.Length == 0 ? "" : "\nkeeps " + string.Join("; ", keeps));
+        if (t.Holds.Contains("in the bath", StringComparison.Ordinal))
+        {
+            return t.Holds;
+        }
+
+        string keeps = Keeps.Words(bundle.Batches.SelectMany(b => b.Components).Select(c => c.Weighed.Component).Where(c => c.Name == t.Component));
+        return t.Holds + (keeps.Length == 0 ? "" : "\nkeeps " + keeps);
     }
 
-    private static string SetOut(Twin t, Plan plan, CultureInfo culture) => TwinPlaces.Of(plan, t) is not { } sets ? "" : $"{string.Join(", ", sets.People)}, {Days.Moment(sets.Task.End, culture)}";
+    private static string SetOut(Twin t, Plan plan, CultureInfo culture) => TwinPlaces.Of(plan, t) is not { } sets ? ""
+        // What stands in its heat is set out by nobody: it stays where it was put in.
+        : sets.Task.Kind != TaskKind.Carry ? $"nobody: it stays where it cooked; put in by {string.Join(", ", sets.People)}, {Days.Moment(sets.Task.Start, culture)}" : $"{string.Join(", ", sets.People)}, {Days.Moment(sets.Task.End, culture)}";
 
     private static string Maker(Twin t, Plan plan)
     {
