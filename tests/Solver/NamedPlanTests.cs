@@ -80,6 +80,12 @@ public sealed class NamedPlanTests
         Assert.DoesNotContain(Plan.Tasks, t => t.Text.StartsWith("for the stage: out: Bath", StringComparison.Ordinal));
         Assert.Contains(Plan.Tasks, t => t.Text.StartsWith("for the stage: stays in until its cue: Bath", StringComparison.Ordinal));
         Assert.Contains(Plan.Tasks, t => t.Text.StartsWith("out: Bath", StringComparison.Ordinal));
+
+        // It holds the bath, and its circuit, from when it is cooked until it is shown; nothing else stands so.
+        PlannedTask stands = Assert.Single(Plan.Tasks, t => t.Text.EndsWith(" stands in its heat until its cue", StringComparison.Ordinal));
+        PlannedTask cooked = Plan.Tasks.Single(t => t.Id == Plan.Twins.Single(x => x.Holds.Contains("in the bath", StringComparison.Ordinal)).SetOutBy);
+        Assert.Equal((cooked.End, 82.0), (stands.Start, stands.Celsius!.Value));
+        Assert.InRange(stands.End, Plan.SlotStart, Over);
     }
 
     [Fact]

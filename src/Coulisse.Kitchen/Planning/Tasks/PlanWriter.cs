@@ -52,13 +52,15 @@ public static class PlanWriter
 
         Meals(occasion, tasks);
         AfterSlot.Add(occasion, slot, tasks);
+        ImmutableArray<Twin> twins = Twins(occasion, slot, work, prep, schedule, ids);
+        Stand(occasion, twins, tasks);
         return new Plan
         {
             Title = occasion.Title,
             SlotStart = occasion.SlotStart,
             SlotLength = occasion.SlotLength,
             Tasks = [.. tasks.OrderBy(t => t.Start).ThenBy(t => t.Kind == TaskKind.Moment).ThenBy(t => t.Id, StringComparer.Ordinal)],
-            Twins = Twins(occasion, slot, work, prep, schedule, ids),
+            Twins = twins,
             RunSheet = slot.Segments,
             Objective = [slot.Level, .. Levels(prep, schedule)],
             Fallbacks = slot.Fallbacks,
@@ -84,6 +86,24 @@ public static class PlanWriter
             ready = carried < ready ? carried.Value : ready;
             return need.Twin with { MadeBy = made ? ids[task] : null, SetOutBy = sets >= 0 && schedule.Starts[sets] >= 0 ? ids[sets] : null, ReadyBy = ready < occasion.SlotStart.PlusSeconds(need.Twin.CueSecond) ? ready : need.Twin.ReadyBy };
         })];
+    }
+
+    // What stands in its heat holds the kit, and draws its power, from when it is cooked until its cue, or until what is begun live goes in beside it.
+    private static void Stand(Occasion occasion, ImmutableArray<Twin> twins, ImmutableArray<PlannedTask>.Builder tasks)
+    {
+        foreach (Twin t in twins)
+        {
+            if (tasks.FirstOrDefault(x => x.Id == t.SetOutBy && x.Kind == TaskKind.Unattended) is not { } cooked)
+            {
+                continue;
+            }
+
+            LocalDateTime until = tasks.Where(x => x.Id.StartsWith("live-", StringComparison.Ordinal) && x.Kit.Intersect(cooked.Kit).Any() && x.Start > cooked.End).Select(x => x.Start).Append(occasion.SlotStart.PlusMinutes(t.CueSecond / 60)).Min();
+            if (until > cooked.End)
+            {
+                tasks.Add(new PlannedTask { Id = "stands-" + t.Number.ToString(CultureInfo.InvariantCulture), Text = $"twin {t.Number.ToString(CultureInfo.InvariantCulture)}, {t.Component}, stands in its heat until its cue", Kind = TaskKind.Unattended, Start = cooked.End, End = until, Kit = cooked.Kit, Celsius = cooked.Celsius });
+            }
+        }
     }
 
     private static Dictionary<int, string> Ids(PrepProblem prep, EngineSchedule schedule, int[] present)
