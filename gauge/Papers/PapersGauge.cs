@@ -6,6 +6,7 @@ using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Papers;
+using Coulisse.Papers.Pages;
 using Coulisse.Papers.Pdf;
 using Coulisse.Views.Papers;
 using NodaTime;
@@ -25,6 +26,7 @@ internal static class PapersGauge
         }
 
         PaperBundle bundle = Bundle(root);
+        long planned = Peak();
         ImmutableArray<Paper> papers = PaperShelf.Papers(bundle);
         Console.WriteLine("| what | figure | limit |");
         Console.WriteLine("|---|---|---|");
@@ -42,18 +44,31 @@ internal static class PapersGauge
         Row(string.Create(CultureInfo.InvariantCulture, $"whole bundle, {papers.Length} sheets, {pdf.Pages} pages, in one file"), string.Create(CultureInfo.InvariantCulture, $"{median:0} ms (processor {processor:0} ms)"), "1500 ms for about 30 pages");
         Row("the same, milliseconds a page", string.Create(CultureInfo.InvariantCulture, $"{median / pdf.Pages:0.0} ms (processor {processor / pdf.Pages:0.0} ms)"), "50 ms");
         Row("size of the file", string.Create(CultureInfo.InvariantCulture, $"{pdf.Bytes.Length / 1024.0 / 1024:0.00} MB"), "3 MB");
+        (double words, double wordsOwn) = Timed(() => papers = PaperShelf.Papers(bundle));
+        ImmutableArray<PagePlan> laid = [];
+        (double layout, double layoutOwn) = Timed(() => laid = [.. papers.Select(p => PagePlan.Of(p, PageFormat.A4))]);
+        (double written, double writtenOwn) = Timed(() => PdfWriter.Write([.. laid]));
+        Row("of which words, layout, writing", string.Create(CultureInfo.InvariantCulture, $"{words:0}, {layout:0}, {written:0} ms (processor {wordsOwn:0}, {layoutOwn:0}, {writtenOwn:0} ms)"), "");
+        Row("memory at its peak after planning, after the bundle", string.Create(CultureInfo.InvariantCulture, $"{Megabytes(planned):0}, {Megabytes(Peak()):0} MB; held after it {Megabytes(GC.GetTotalMemory(true)):0} MB"), "300 MB");
         (double apart, double apartOwn) = Timed(() => PaperPrinter.Print(papers, PaperChoice.All));
         Row("the same as one file a sheet", string.Create(CultureInfo.InvariantCulture, $"{apart:0} ms (processor {apartOwn:0} ms), {PaperPrinter.Print(papers, PaperChoice.All).Sum(p => p.Pdf.Bytes.Length) / 1024.0 / 1024:0.00} MB"), "");
 
         Paper[] briefs = [.. papers.Where(p => p.Kind == HelperPaper.Kind)];
         Paper[] thousand = [.. Enumerable.Range(0, 1000).Select(i => briefs[i % briefs.Length] with { Id = $"brief-{i}" })];
         int pages = 0;
-        (double many, double manyOwn) = Timed(() => pages = thousand.Sum(p => PdfWriter.Write(Coulisse.Papers.Pages.PagePlan.Of(p, Coulisse.Papers.Pages.PageFormat.A4)).Pages));
+        (double many, double manyOwn) = Timed(() => pages = thousand.Sum(p => PdfWriter.Write(PagePlan.Of(p, PageFormat.A4)).Pages));
         Row(string.Create(CultureInfo.InvariantCulture, $"1,000 helper briefs, {pages} pages"), string.Create(CultureInfo.InvariantCulture, $"{many / 1000:0.0} s (processor {manyOwn / 1000:0.0} s)"), "20 s");
-        using Process me = Process.GetCurrentProcess();
-        Row("memory of the process at its peak, planning included", string.Create(CultureInfo.InvariantCulture, $"{me.PeakWorkingSet64 / 1024.0 / 1024:0} MB"), "300 MB");
+        Row("memory of the process at its peak, planning included", string.Create(CultureInfo.InvariantCulture, $"{Megabytes(Peak()):0} MB"), "300 MB");
         return 0;
     }
+
+    private static long Peak()
+    {
+        using Process me = Process.GetCurrentProcess();
+        return me.PeakWorkingSet64;
+    }
+
+    private static double Megabytes(long bytes) => bytes / 1024.0 / 1024;
 
     private static PaperBundle Bundle(string root)
     {

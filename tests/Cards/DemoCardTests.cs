@@ -61,6 +61,22 @@ public sealed class DemoCardTests
     public void Agar_royale_takes_its_base_from_the_royale() =>
         Assert.StartsWith("C1 ", Card("starter.md").Components[1].Ingredients[2].Foods[0].FromComponent!, StringComparison.Ordinal);
 
+    [Fact]
+    public void A_part_that_keeps_like_another_keeps_as_long_and_one_that_keeps_like_nothing_known_says_nothing()
+    {
+        Dish starter = Card("starter.md");
+        Keeping own = Assert.Single(starter.Components[0].Keeps);
+        Keeping like = Assert.Single(starter.Components[1].Keeps);
+        Assert.Equal((72, 5, "fridge"), (like.Hours!.Value, like.Celsius!.Value, like.Where));
+        Assert.NotEqual(own.Span, like.Span);
+
+        const string Two = "# Two\n\n## C1 Base\n\nKeeps 3 days at 5 °C or less.\n\n- 100 g milk\n\n1. Boil.\n\n## C2 Other\n\nKeeps like {0}.\n\n- 100 g milk\n\n1. Boil.\n";
+        Keeping[] Of(string other) => [.. Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(Two.Replace("{0}", other, StringComparison.Ordinal), "two.md"))).Value.Components[1].Keeps];
+        Assert.Single(Of("C1"));
+        Assert.Empty(Of("C10"));
+        Assert.Empty(Of("a brick"));
+    }
+
     [Theory]
     [InlineData("slice-buckwheat-plum.md", new[] { "Dough", "Plum filling", "Walnut top" })]
     [InlineData("tray-bake-pear-quark.md", new[] { "Ginger sponge", "Quark layer", "Pears", "Ramekin without gluten" })]

@@ -59,7 +59,7 @@ public sealed class BesideTheWorkTests
 
         // What the review says of the example's own steps is among them; a sentence nobody knows is printed as it is, with its mark.
         BriefPhrases polish = BriefPhrases.For("pl");
-        Assert.All(Bundle.Findings.SelectMany(f => f.ControlPoints.Where(p => Bundle.Plan!.Tasks.Any(t => t.Line == p.Line))), p => Assert.DoesNotContain(polish["untranslatedMark"], TaskLimits.Say(p, polish), StringComparison.Ordinal));
+        Assert.All(Bundle.Findings.SelectMany((f, i) => f.ControlPoints.Where(p => Bundle.Plan!.Tasks.Any(t => t.Line == p.Line && t.Dish == Bundle.NameOf(Bundle.Batches[i])))), p => Assert.DoesNotContain(polish["untranslatedMark"], TaskLimits.Say(p, polish), StringComparison.Ordinal));
         Assert.Contains(polish["untranslatedMark"] + " Call the chef", TaskLimits.Say(point with { Action = "Call the chef" }, polish), StringComparison.Ordinal);
     }
 

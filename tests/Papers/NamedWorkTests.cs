@@ -86,6 +86,26 @@ public sealed class NamedWorkTests
     }
 
     [Fact]
+    public void Many_twins_that_are_carried_at_once_take_several_rows_with_a_tick_each_and_a_few_take_one()
+    {
+        PaperRow[] Carried(int count, Func<PaperBundle, IEnumerable<Paper>> sheets)
+        {
+            Plan plan = Demo.Plan!;
+            PaperBundle bundle = Demo with { Plan = plan with { Twins = [.. Enumerable.Range(1, count).Select(n => plan.Twins[0] with { Number = n })] } };
+            return [.. sheets(bundle).Where(p => p.Person == "Bram").SelectMany(p => p.Blocks.OfType<TableBlock>()).SelectMany(t => t.Rows).Where(r => r.Cells.Any(c => c.Text.Contains(" → F2", StringComparison.Ordinal)))];
+        }
+
+        foreach (Func<PaperBundle, IEnumerable<Paper>> sheets in (Func<PaperBundle, IEnumerable<Paper>>[])[HelperPaper.Of, PrepListPaper.Of])
+        {
+            PaperRow[] rows = Carried(17, sheets);
+            Assert.Equal(3, rows.Length);
+            Assert.All(rows, r => Assert.Equal(ByHand.Tick, r.Cells[0].Hand));
+            Assert.Equal(Enumerable.Range(1, 17), rows.SelectMany(r => r.Cells).SelectMany(c => System.Text.RegularExpressions.Regex.Matches(c.Text, "№(\\d+) ")).Select(m => int.Parse(m.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)));
+            Assert.Single(Carried(6, sheets));
+        }
+    }
+
+    [Fact]
     public void A_bath_that_stays_low_is_turned_up_and_each_degree_has_its_minutes_until_it_never_gets_there()
     {
         ControlPoint bath = Demo.Findings.SelectMany(f => f.ControlPoints).Single(p => p.Limit == "80 °C in the middle for 10 min");

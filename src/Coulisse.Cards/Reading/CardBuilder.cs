@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Coulisse.Cards.Layout;
 using Coulisse.Cards.Words;
 
@@ -248,7 +249,7 @@ internal sealed class CardBuilder(string text, string lang)
         bool code = head.Length is > 1 and < 5 && char.IsAsciiLetterUpper(head[0]) && char.IsAsciiDigit(head[1]);
         _components.Add(new Component
         {
-            Name = name, Code = code ? head : null, Span = _span, Makes = [.. _makes], Keeps = [.. _keeps], Vessels = [.. _vessels],
+            Name = name, Code = code ? head : null, Span = _span, Makes = [.. _makes], Keeps = _keeps.Count > 0 ? [.. _keeps] : LikeAnother(), Vessels = [.. _vessels],
             Ingredients = [.. _lines], Steps = [.. _steps], Notes = [.. _componentNotes],
             IsAssembly = _lines.Count == 0 && Lexicon.Word("assembly", Folding.Key(name), _lang) is not null,
         });
@@ -261,5 +262,25 @@ internal sealed class CardBuilder(string text, string lang)
         _makes.Clear();
         _keeps.Clear();
         _vessels.Clear();
+    }
+
+    // "Keeps like C1": what that part says, under this part's own line; a part that is not above it says nothing.
+    private ImmutableArray<Keeping> LikeAnother()
+    {
+        foreach (Note note in _componentNotes)
+        {
+            foreach (string words in (ReadOnlySpan<string>)["keeps like ", "keeps as "])
+            {
+                int at = note.Text.IndexOf(words, StringComparison.OrdinalIgnoreCase);
+                string rest = at < 0 ? "" : note.Text[(at + words.Length)..];
+                bool Named(string? name) => name is { Length: > 0 } && rest.StartsWith(name, StringComparison.OrdinalIgnoreCase) && (rest.Length == name.Length || !char.IsLetterOrDigit(rest[name.Length]));
+                if (at >= 0 && _components.FirstOrDefault(c => Named(c.Code) || Named(c.Name)) is { } other)
+                {
+                    return [.. other.Keeps.Select(k => k with { Span = note.Span })];
+                }
+            }
+        }
+
+        return [];
     }
 }

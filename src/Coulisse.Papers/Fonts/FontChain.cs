@@ -14,9 +14,15 @@ public sealed class FontChain
     private static readonly Lazy<FontFace> Japanese = new(() => FontFace.Open("NotoSansJP_400Regular"));
     private static readonly Lazy<FontFace> Signs = new(() => FontFace.Open("DejaVuSansCondensed"));
 
+    /// <summary>Code points whose face is looked up once: all alphabets up to the signs of trade and the kana.</summary>
+    private const int Remembered = 0x3100;
+
     private readonly Lazy<FontFace>[] _faces;
+    private readonly Found?[] _found = new Found?[Remembered];
 
     private FontChain(string first) => _faces = [new(() => FontFace.Open(first)), Japanese, Signs];
+
+    private sealed record Found(FontFace? Face, double Em);
 
     /// <summary>For running text.</summary>
     public static FontChain Regular { get; } = new("SourceSans3_400Regular");
@@ -25,7 +31,28 @@ public sealed class FontChain
     public static FontChain Bold { get; } = new("SourceSans3_700Bold");
 
     /// <summary>First face that has the rune; null when none has.</summary>
-    public FontFace? FaceFor(Rune rune) => _faces.FirstOrDefault(f => f.Value.Has(rune))?.Value;
+    public FontFace? FaceFor(Rune rune) => Find(rune).Face;
+
+    /// <summary>Width of a rune at a size, in the unit of the size; null when no face has it.</summary>
+    public double? Width(Rune rune, double size) => Find(rune) is { Face: not null } found ? found.Em * size : null;
+
+    // Every letter is measured many times over; two threads that find the same face write the same thing.
+    private Found Find(Rune rune)
+    {
+        if (rune.Value < Remembered && _found[rune.Value] is { } known)
+        {
+            return known;
+        }
+
+        FontFace? face = _faces.FirstOrDefault(f => f.Value.Has(rune))?.Value;
+        Found found = new(face, face?.Width(rune, 1) ?? 0);
+        if (rune.Value < Remembered)
+        {
+            _found[rune.Value] = found;
+        }
+
+        return found;
+    }
 
     /// <summary>Splits a text into runs of one face; joined again they are the text.</summary>
     public ImmutableArray<FaceRun> Split(string text)

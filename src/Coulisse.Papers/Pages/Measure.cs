@@ -94,7 +94,7 @@ public static class Measure
     /// <summary>Width without any line end but its own.</summary>
     public static double Natural(string text, double size, bool strong) => Clean(text).Split('\n').Max(l => Width(l, size, strong));
 
-    private static double Advance(FontChain chain, Rune rune, double size) => chain.FaceFor(rune)?.Width(rune, size) ?? (Mark(rune) ? 0 : BoxEm * size);
+    private static double Advance(FontChain chain, Rune rune, double size) => chain.Width(rune, size) ?? (Mark(rune) ? 0 : BoxEm * size);
 
     /// <summary>True for signs that only change the sign before them and have no box of their own.</summary>
     internal static bool Mark(Rune rune) => Rune.GetUnicodeCategory(rune) is UnicodeCategory.Format or UnicodeCategory.NonSpacingMark;

@@ -108,14 +108,15 @@ public static class HelperPaper
         HashSet<string> said = [];
         yield return new HeadingBlock(1, head);
         yield return new TableBlock([new("", Side.Centre), new(say["from"], Side.Right, Strong: true), new(say["to"], Side.Right), new(say["what"]), new(say["with"])],
-            [.. tasks.Select(t => new PaperRow([PaperCell.Tick, Days.Hour(t.Start.TimeOfDay), Days.Until(t.End, day, say.Culture), Whole(bundle, plan, t, name, say, texts, said), string.Join(", ", t.People.Where(p => p != name))]))]);
+            [.. tasks.SelectMany(t => TwinPlaces.Rows(plan, t).Skip(1).Select(more => new PaperRow([PaperCell.Tick, "", "", more, ""]))
+                .Prepend(new PaperRow([PaperCell.Tick, Days.Hour(t.Start.TimeOfDay), Days.Until(t.End, day, say.Culture), Whole(bundle, plan, t, name, say, texts, said), string.Join(", ", t.People.Where(p => p != name))])))]);
     }
 
     // The work; under it what must not be forgotten with it: each twin's place, the limit and its rescue, once a day.
     private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, string name, BriefPhrases say, BriefTexts texts, HashSet<string> said)
     {
         PaperCell what = What(t, texts);
-        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), FirstPlates.Line(bundle, t, name, say), StepGrams.Line(bundle, t, say), .. TaskLimits.Lines(bundle, t, say).Where(l => said.Add(t.Dish + t.Line + l))];
+        string[] more = [TwinPlaces.Rows(plan, t).FirstOrDefault() ?? "", FirstPlates.Line(bundle, t, name, say), StepGrams.Line(bundle, t, say), .. TaskLimits.Lines(bundle, t, say).Where(l => said.Add(t.Dish + t.Line + l))];
         return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
     }
 

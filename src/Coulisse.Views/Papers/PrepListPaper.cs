@@ -46,7 +46,7 @@ public static class PrepListPaper
                 new("Hands", Figures.Lasting(hands.TotalSeconds, bundle.Culture)),
             ]),
             .. bundle.Warnings(all: false),
-            new TableBlock(columns, [.. tasks.Select(t => Row(bundle, plan, t, person, day, said))]),
+            new TableBlock(columns, [.. tasks.SelectMany(t => TwinPlaces.Rows(plan, t).Skip(1).Select(more => new PaperRow([PaperCell.Tick, "", "", "", more, .. Enumerable.Repeat<PaperCell>("", columns.Length - 5)])).Prepend(Row(bundle, plan, t, person, day, said)))]),
         ];
         PlannedTask[] alone = [.. plan.Tasks.Where(t => t.Kind == TaskKind.Unattended && t.Start.Date <= day && t.End.Date >= day && tasks.Any(x => x.Within == t.Id)).OrderBy(t => t.Start)];
         if (alone.Length > 0)
@@ -90,7 +90,7 @@ public static class PrepListPaper
     private static PaperCell Whole(PaperBundle bundle, Plan plan, PlannedTask t, string person, HashSet<string> said)
     {
         PaperCell what = What(t);
-        string[] more = [TwinPlaces.Lines(TwinPlaces.Of(plan, t)), FirstPlates.Line(bundle, t, person, BriefPhrases.For("en")), StepGrams.Line(bundle, t, BriefPhrases.For("en")), .. TaskLimits.Lines(bundle, t, BriefPhrases.For("en")).Where(l => said.Add(t.Dish + t.Line + l))];
+        string[] more = [TwinPlaces.Rows(plan, t).FirstOrDefault() ?? "", FirstPlates.Line(bundle, t, person, BriefPhrases.For("en")), StepGrams.Line(bundle, t, BriefPhrases.For("en")), .. TaskLimits.Lines(bundle, t, BriefPhrases.For("en")).Where(l => said.Add(t.Dish + t.Line + l))];
         return what with { Text = string.Join("\n", more.Prepend(what.Text).Where(m => m.Length > 0)) };
     }
 

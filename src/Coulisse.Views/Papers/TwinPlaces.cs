@@ -21,6 +21,12 @@ internal static class TwinPlaces
     /// <summary>The twins a piece of work puts in their places, by number.</summary>
     public static Twin[] Of(Plan plan, PlannedTask task) => [.. plan.Twins.Where(t => t.SetOutBy == task.Id && task.Kind == TaskKind.Carry).OrderBy(t => t.Number)];
 
+    /// <summary>Twins to a row: a row of all of them is half a page that no page before it has room for.</summary>
+    private const int ToARow = 6;
+
+    /// <summary>The twins a piece of work puts in their places, in as many rows as they take; none for other work.</summary>
+    public static string[] Rows(Plan plan, PlannedTask task) => [.. Of(plan, task).Chunk(ToARow).Select(Lines)];
+
     /// <summary>"№1 Buckwheat slice → shelf, stage", a line each.</summary>
-    public static string Lines(Twin[] twins) => string.Join("\n", twins.Select(t => $"{RunSheetPaper.Number(t.Number)} {t.Component} → {t.Place}"));
+    private static string Lines(Twin[] twins) => string.Join("\n", twins.Select(t => $"{RunSheetPaper.Number(t.Number)} {t.Component} → {t.Place}"));
 }
