@@ -68,5 +68,5 @@ public static class PaperPrinter
 
     /// <summary>Prints sheets into one file, one after another.</summary>
     public static WrittenPdf PrintOne(ImmutableArray<Paper> papers, PaperChoice choice)
-        => PdfWriter.Write([.. papers.SelectMany(p => Enumerable.Repeat(PagePlan.Of(p, choice.Format, choice.Labels), choice.Copies))]);
+        => PdfWriter.Write(papers, papers.SelectMany(p => Enumerable.Repeat(PagePlan.Of(p, choice.Format, choice.Labels), choice.Copies)));
 }

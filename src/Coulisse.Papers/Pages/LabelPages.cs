@@ -21,10 +21,11 @@ internal static class LabelPages
         (LabelBlock Label, ImmutableArray<Line> Lines, string Part)[] labels = [.. paper.Blocks.OfType<LabelBlock>().SelectMany(l => Parts(l, sheet, mm))];
         int each = sheet.Across * sheet.Down;
         int pages = Math.Max(1, (labels.Length + each - 1) / each);
+        string mark = PagePlan.Mark(paper);
         return new PagePlan(paper, sheet.Format, [.. Enumerable.Range(0, pages).Select(p => new LaidPage(
             sheet.Format.Width, sheet.Format.Height,
             [.. labels.Skip(p * each).Take(each).Select((l, i) => new Laid((sheet.Left + (i % sheet.Across * (sheet.Width + sheet.Gap))) * mm, (sheet.Top + (i / sheet.Across * sheet.Height)) * mm, Set(paper, sheet, l.Label, l.Lines, l.Part, mm)))],
-            Foot(paper, sheet, p + 1, pages)))]);
+            Foot(paper, mark, sheet, p + 1, pages)))]);
     }
 
     private static double Pad(LabelSheet sheet) => sheet.Height < 50 ? 2.5 : 4;
@@ -132,14 +133,13 @@ internal static class LabelPages
         return new Slab { Height = sheet.Height * mm, Pieces = [.. pieces] };
     }
 
-    private static Piece Foot(Paper paper, LabelSheet sheet, int page, int of)
+    private static Piece Foot(Paper paper, string mark, LabelSheet sheet, int page, int of)
     {
         double left = Math.Max(sheet.Left, 6) * PageFormat.Millimetre;
         double right = sheet.Format.Width - left;
         double y = sheet.Format.Height - (sheet.Format.Width < 320 ? 3.5 : 6) * PageFormat.Millimetre;
         string pages = string.Create(CultureInfo.InvariantCulture, $"page {page} of {of}");
         string what = $"{paper.Dish} · {paper.Occasion}".Trim(' ', '·');
-        string mark = $"version {paper.Mark.Version} · sheet {paper.Content} · printed {paper.Mark.Printed}";
         double room = right - left - Measure.Width(pages, Small, true) - Measure.Width(mark, Small, false) - 14;
         return new Piece(PieceTag.Artifact,
         [

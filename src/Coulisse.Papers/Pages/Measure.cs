@@ -27,6 +27,9 @@ public static class Measure
         return width;
     }
 
+    /// <summary>Width of one sign.</summary>
+    public static double Width(Rune rune, double size, bool strong) => Advance(strong ? FontChain.Bold : FontChain.Regular, rune, size);
+
     /// <summary>Makes a text fit to be set: no control signs, tabs as blanks; line ends stay.</summary>
     public static string Clean(string text)
     {

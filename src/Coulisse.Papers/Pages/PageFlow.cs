@@ -76,7 +76,9 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
             }
         }
 
-        return new PagePlan(paper, sheet, [.. pages.Select((p, n) => new LaidPage(sheet.Width, sheet.Height, [.. p], Furniture(paper, sheet, n + 1, pages.Count)))]);
+        // The hash of a sheet is of all its words and drawings: worked out once, not for each page.
+        string mark = Mark(paper);
+        return new PagePlan(paper, sheet, [.. pages.Select((p, n) => new LaidPage(sheet.Width, sheet.Height, [.. p], Furniture(paper, mark, sheet, n + 1, pages.Count)))]);
     }
 
     private static (int End, double Need) Chain(ImmutableArray<Slab> slabs, int from, bool wishes, bool pageIsEmpty)
@@ -93,7 +95,10 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         return (end, need);
     }
 
-    private static Piece Furniture(Paper paper, PageFormat sheet, int page, int of)
+    /// <summary>Version, content and hour as they stand in the foot of every page.</summary>
+    internal static string Mark(Paper paper) => $"version {paper.Mark.Version} · sheet {paper.Content} · printed {paper.Mark.Printed}";
+
+    private static Piece Furniture(Paper paper, string mark, PageFormat sheet, int page, int of)
     {
         double size = sheet.Width < 320 ? 6.5 : 8.5;
         double left = sheet.Margin;
@@ -101,7 +106,6 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         double headAt = (sheet.Margin * 0.8) + 8;
         double footAt = sheet.Height - (sheet.Margin * 0.8);
         string of1 = string.Create(CultureInfo.InvariantCulture, $"page {page} of {of}");
-        string mark = $"version {paper.Mark.Version} · sheet {paper.Content} · printed {paper.Mark.Printed}";
         string kind = paper.Title;
         double half = (right - left) * 0.68;
         string whatFit = What(paper, half, size);
@@ -140,13 +144,23 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
             return clean;
         }
 
-        int n = clean.Length;
-        while (n > 0 && Measure.Width(clean[..n].TrimEnd() + "…", size, strong) > width)
+        // One pass: how wide the text is up to each sign, and the last place where it and the points fit. Blanks before the points fall away, so no cut is made behind one.
+        double room = width - Measure.Width("…", size, strong);
+        double wide = 0;
+        int fits = 0;
+        int at = 0;
+        foreach (System.Text.Rune rune in clean.EnumerateRunes())
         {
-            n--;
-            n -= n > 0 && char.IsHighSurrogate(clean[n - 1]) ? 1 : 0;
+            wide += Measure.Width(rune, size, strong);
+            at += rune.Utf16SequenceLength;
+            if (wide > room)
+            {
+                break;
+            }
+
+            fits = System.Text.Rune.IsWhiteSpace(rune) ? fits : at;
         }
 
-        return clean[..n].TrimEnd() + "…";
+        return clean[..fits] + "…";
     }
 }

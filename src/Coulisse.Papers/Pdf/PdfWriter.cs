@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using Coulisse.Papers.Fonts;
 using Coulisse.Papers.Pages;
+using Coulisse.Views.Papers;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
@@ -21,12 +22,22 @@ public static class PdfWriter
     /// <summary>Writes papers one after another into one file.</summary>
     public static WrittenPdf Write(params ReadOnlySpan<PagePlan> plans)
     {
+        ImmutableArray<PagePlan> all = [.. plans];
+        return Write([.. all.Select(p => p.Paper)], all);
+    }
+
+    /// <summary>Writes papers one after another into one file; each is laid out when its turn comes, so that a bundle holds one layout at a time.</summary>
+    /// <param name="papers">The papers.</param>
+    /// <param name="plans">Their layouts, in the same order.</param>
+    public static WrittenPdf Write(ImmutableArray<Paper> papers, IEnumerable<PagePlan> plans)
+    {
+        ArgumentNullException.ThrowIfNull(plans);
         EmbeddedFonts.Use();
         using PdfDocument document = new();
-        document.Info.Title = string.Join(" · ", plans.ToArray().Select(p => p.Paper.Title).Distinct().Take(4));
+        document.Info.Title = string.Join(" · ", papers.Select(p => p.Title).Distinct().Take(4));
         document.Info.Creator = "Coulisse";
         UAManager access = UAManager.ForDocument(document);
-        access.SetDocumentLanguage(plans.Length > 0 ? plans[0].Paper.Language : "en");
+        access.SetDocumentLanguage(papers.IsEmpty ? "en" : papers[0].Language);
         Pen pen = new(access.StructureBuilder);
         int pages = 0;
         foreach (PagePlan plan in plans)
