@@ -24,7 +24,7 @@ internal static class PlanOutput
             status = p.Outcome switch { Kitchen.Planning.Plan => "planned", NoPlan => "impossible", _ => "notYet" },
             title = p.Occasion.Title,
             objective = plan?.Objective.Select(o => new { o.Level, o.Value, o.Bound, o.Unit, o.Proven }),
-            tasks = plan?.Tasks.Select(t => new { t.Id, t.Key, t.Component, step = t.Line, t.Text, kind = t.Kind, start = Iso(t.Start), end = Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
+            tasks = plan?.Tasks.Select(t => new { t.Id, t.Key, t.Component, step = t.Line, t.Text, kind = t.Kind, start = Iso(t.Start), end = Iso(t.End), t.People, t.Kit, t.Shelves, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
             twins = plan?.Twins.Select(t => new { id = "W" + t.Number.ToString(CultureInfo.InvariantCulture), t.Component, stage = t.State, t.Count, t.Grams, t.MadeBy, readyBy = Iso(t.ReadyBy), keeps = t.Holds, t.Place, t.SetOutBy, t.BroughtBy, cue = t.CueSecond, t.Replaces, t.Afterwards }),
             runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.Who, s.Kit, s.Twins, s.DroppableSeconds, s.DropRank, s.Gate, s.Silence }),
             fallbacks = plan?.Fallbacks,

@@ -64,7 +64,7 @@ internal static class ReplanCommand
             waysOut = r.WaysOut.Select(w => new { w.Sentence, lateSeconds = w.Late, runSheet = w.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show }) }),
             objective = plan?.Objective.Select(o => new { o.Level, o.Value, o.Bound, o.Unit, o.Proven }),
             title = r.Occasion.Title,
-            tasks = plan?.Tasks.Select(t => new { t.Id, t.Component, step = t.Line, t.Text, kind = t.Kind, start = PlanOutput.Iso(t.Start), end = PlanOutput.Iso(t.End), t.People, t.Kit, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
+            tasks = plan?.Tasks.Select(t => new { t.Id, t.Component, step = t.Line, t.Text, kind = t.Kind, start = PlanOutput.Iso(t.Start), end = PlanOutput.Iso(t.End), t.People, t.Kit, t.Shelves, t.Celsius, t.Within, slackMinutes = t.Slack.TotalMinutes, t.Because }),
             runSheet = plan?.RunSheet.Select(s => new { segment = s.Number, start = s.StartSecond, s.Seconds, s.Show, s.DroppableSeconds, s.DropRank }),
             conflicts = (r.Replanned.Outcome as NoPlan)?.Conflicts,
             remedies = (r.Replanned.Outcome as NoPlan)?.Remedies,
