@@ -129,4 +129,13 @@ public sealed class FrozenAndOvenTests
     [InlineData("If a bag floats, weigh it down.")]
     public void Words_against_it_are_silent(string words)
         => Assert.DoesNotContain(Review("- 800 g carrot", $"1. Seal in flat bags, nowhere thicker than 20 mm.\n2. Water bath at 82 °C for 120 min. {words}").All, x => x.Rule == "SAF045");
+
+    [Theory]
+    [InlineData(120, "Work with the lid off.", true)]
+    [InlineData(120, "The bath stands open without its lid.", true)]
+    [InlineData(120, "Put the lid on and leave it.", false)]
+    [InlineData(120, "Take them out and leave uncovered in the fridge.", false)] // not the bath
+    [InlineData(45, "Work with the lid off.", false)] // too short for the water to sink
+    public void A_bath_left_open_for_long_is_found(int minutes, string words, bool found)
+        => Assert.Equal(found, Review("- 800 g carrot", $"1. Seal in flat bags, nowhere thicker than 20 mm.\n2. Water bath at 82 °C for {minutes} min. {words}").All.Any(x => x.Rule == "SAF045"));
 }

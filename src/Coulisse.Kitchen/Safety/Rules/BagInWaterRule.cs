@@ -6,12 +6,14 @@ using NodaTime;
 
 namespace Coulisse.Kitchen.Safety.Rules;
 
-/// <summary>Bags that float, lie on one another or carry air in a bath: water does not reach them on both faces.</summary>
+/// <summary>Bags that float, lie on one another or carry air in a bath: water does not reach them on both faces; and a bath left open for long, whose water sinks below them.</summary>
 /// <remarks>
 /// Raised by what the card says of its bags; "so that none floats" or "without overlapping" says the opposite. With the greatest thickness known the minutes of the worse case are given: overlapping as twice the thickness, floating or with air as h 21 W/(m²·K) on both faces, what 1 mm of still air leaves of 95.
 /// </remarks>
 internal static partial class BagInWaterRule
 {
+    private const double WarmBath = 50;    // °C; common practice, no source
+    private const double LongOpen = 60;    // min; common practice, no source
     private const double BehindAir = 21;   // W/(m²·K): 1/(1/95 + 0.001/0.026)
 
     public static IEnumerable<Finding> Judge(WeighedDish dish, PracticeCode code, bool vulnerable)
@@ -25,6 +27,13 @@ internal static partial class BagInWaterRule
                 if (s.Temperatures.Where(t => t.Of == TemperatureOf.Bath && t.Celsius is > 20 and <= 100).Select(t => (double?)t.Celsius).Min() is { } bath && Said(s.Text) is { } how)
                 {
                     yield return Found(c, s, piece, bath, how);
+                }
+
+                if (s.Temperatures.Where(t => t.Of == TemperatureOf.Bath && t.Celsius is >= WarmBath and <= 100).Select(t => (double?)t.Celsius).Max() is { } warm && CoreHeldRule.Stays(s) is >= LongOpen and var minutes && Open().Match(s.Text) is { Success: true } open)
+                {
+                    yield return new Finding(
+                        Severity.Warn, "SAF045", c.Component.Name, s.Span.Line, FormattableString.Invariant($"An open bath at {warm:0.#} °C loses water for {minutes:0} min: it sinks below the bags and may not hold its heat (“{open.Value.Trim()}”)."), "", "covered, the water over every bag", "",
+                        "Cover the bath with its lid or foil, look in every half hour, top up with water of the same heat.", "Common practice, no source");
                 }
 
                 piece.Leave(s);
@@ -85,6 +94,9 @@ internal static partial class BagInWaterRule
 
     [GeneratedRegex(@"(?<lies>\boverlap\w*|\bstack(ed|ing)?\b[^.;]{0,20}\bbags?|\bbags?\b[^.;]{0,30}\b(stacked|piled|on top of (each other|one another|the first))|\b(lay|pile|put|place)\b[^.;]{0,30}\bon top of (each other|one another|the first|the others?)|\bin layers of bags\b)|(?<air>\bfloat(s|ing)?\b|\b(air|air pocket|some air|a little air)\b[^.;]{0,15}\b(left|stays?|remains?|in the bag))", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Signs();
+
+    [GeneratedRegex(@"\b(lid|cover) off\b|\bwithout (a|its|the) (lid|cover)\b|\b(open|uncovered) (water )?bath\b|\bbath\b[^.;]{0,20}\b(uncovered|left open|no lid)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    private static partial Regex Open();
 
     [GeneratedRegex(@"\b(not|no|none|never|nothing|nor|without|avoid\w*|prevent\w*|don't|mustn't|cannot|can't|neither|stop\w*|keep\w* (it|them)? ?from|if|unless|turn\w*|press\w*)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Denied();
