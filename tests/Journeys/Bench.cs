@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
 using Coulisse.Formats.Travel;
@@ -12,20 +13,21 @@ using Microsoft.Playwright;
 
 namespace Coulisse.Journeys.Tests;
 
-/// <summary>A bench on a free port with an empty store and one real browser; every test opens its own pages and its own bench.</summary>
+/// <summary>A bench on a free port with an empty store and pages of a real browser; every test opens its own bench and its own contexts.</summary>
 internal sealed class Bench : IAsyncDisposable
 {
     private readonly WebApplication _app;
     private readonly string _folder;
-    private readonly IPlaywright _playwright;
-    private readonly IBrowser _browser;
+    private readonly OpenBrowser _open;
+    private readonly bool _own;
+    private readonly ConcurrentBag<IBrowserContext> _contexts = [];
 
-    private Bench(WebApplication app, string folder, IPlaywright playwright, IBrowser browser)
+    private Bench(WebApplication app, string folder, OpenBrowser open, bool own)
     {
         _app = app;
         _folder = folder;
-        _playwright = playwright;
-        _browser = browser;
+        _open = open;
+        _own = own;
         Address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First().Replace("[::]", "127.0.0.1", StringComparison.Ordinal);
     }
 
@@ -45,20 +47,16 @@ internal sealed class Bench : IAsyncDisposable
         string folder = Directory.CreateTempSubdirectory("coulisse-journey-").FullName;
         WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder, Names = ["kitchen.test"] });
         await app.StartAsync();
-        IPlaywright playwright = await Playwright.CreateAsync();
-        IBrowser browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = chromium,
-            Headless = true,
-            Args = [.. Trusting(options?.Certificate), "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--host-resolver-rules=MAP kitchen.test 127.0.0.1"],
-        });
-        return new Bench(app, folder, playwright, browser);
+        // one browser for all, each bench with contexts of its own; trust in a key is given when a browser starts, so that takes another
+        bool own = options?.Certificate is not null;
+        return new Bench(app, folder, own ? await OpenBrowser.StartAsync(chromium, Trusting(options?.Certificate)) : await OpenBrowser.SharedAsync(chromium), own);
     }
 
     public async Task<IPage> PageAsync(int width = 1440, int height = 1000, ColorScheme colours = ColorScheme.Light, bool touch = false, float fine = 1)
     {
-        IBrowserContext context = await _browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = colours, HasTouch = touch, DeviceScaleFactor = fine, AcceptDownloads = true });
+        IBrowserContext context = await _open.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = colours, HasTouch = touch, DeviceScaleFactor = fine, AcceptDownloads = true });
         context.SetDefaultTimeout(60_000);
+        _contexts.Add(context);
         IPage page = await context.NewPageAsync();
         page.Request += (_, r) =>
         {
@@ -103,8 +101,16 @@ internal sealed class Bench : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        await _browser.DisposeAsync();
-        _playwright.Dispose();
+        foreach (IBrowserContext context in _contexts)
+        {
+            await context.CloseAsync();
+        }
+
+        if (_own)
+        {
+            await _open.DisposeAsync();
+        }
+
         await _app.StopAsync();
         await _app.DisposeAsync();
         Directory.Delete(_folder, recursive: true);
