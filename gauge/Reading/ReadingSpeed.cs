@@ -41,7 +41,7 @@ internal static class ReadingSpeed
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"lines a second",-46} {most,12:0}  (processor time, the fastest of {Tries})"));
     }
 
-    /// <summary>How much slower than its fastest a fixed piece of work runs on average: what others on the machine cost, in processor time too where two cores share one.</summary>
+    /// <summary>How much slower than its fastest a fixed piece of work runs on average, by the clock: what others on the machine cost. Processor time suffers less, but two cores that share one suffer too.</summary>
     private static void Load()
     {
         const int Tries = 300;

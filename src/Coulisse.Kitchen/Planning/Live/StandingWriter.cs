@@ -116,6 +116,18 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
         bool Gone(int r) => r < occasion.People.Length && state.Gone.ContainsKey(occasion.People[r].Name);
         int asked = activity.Modes.SelectMany(m => m.Choices).Select(c => c.Count).DefaultIfEmpty().Max();
         int left = activity.Modes.SelectMany(m => m.Choices).Select(c => c.Resources.Count(r => !Gone(r))).DefaultIfEmpty().Min();
+        if (left == 0 && asked > 0 && !task.Named.IsEmpty)
+        {
+            // named hands that are all gone: the work is given to whoever else is able, or it would never be done
+            PrepTask anyone = task with { Named = [] };
+            ImmutableArray<int> others = [.. Skills.Able(occasion.People, anyone).Where(r => !Gone(r))];
+            if (!others.IsEmpty)
+            {
+                warnings.Add($"“{task.Text}” was to be done by {string.Join(" or ", task.Named)}: it goes to whoever is free.");
+                return (activity with { Modes = [.. activity.Modes.Select(m => m with { Choices = [.. m.Choices.Select(c => new Choice(others, Math.Min(others.Length, c.Count)))] })] }, anyone);
+            }
+        }
+
         if (left == 0 || left >= asked)
         {
             return (activity, task);
