@@ -4,6 +4,7 @@ using System.Security.Cryptography.X509Certificates;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Store;
+using Coulisse.Tests;
 using Coulisse.Web;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -42,7 +43,7 @@ internal sealed class Bench : IAsyncDisposable
 
     public static async Task<Bench> OpenAsync(WebBenchOptions? options = null)
     {
-        string chromium = Environment.GetEnvironmentVariable("COULISSE_CHROMIUM") ?? OnPath("chromium") ?? "";
+        string chromium = Environment.GetEnvironmentVariable("COULISSE_CHROMIUM") ?? (LongRun.On ? null : OnPath("chromium-headless-shell")) ?? OnPath("chromium") ?? OnPath("chromium-headless-shell") ?? "";
         Assert.SkipWhen(chromium.Length == 0, "No chromium on the path; install it to run the browser journeys.");
         string folder = Directory.CreateTempSubdirectory("coulisse-journey-").FullName;
         WebApplication app = await WebBench.BuildAsync((options ?? new WebBenchOptions()) with { Port = 0, Store = folder, Names = ["kitchen.test"] });
