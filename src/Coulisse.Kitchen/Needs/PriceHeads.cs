@@ -14,6 +14,9 @@ public sealed partial record PriceHeads
         ("note", "note"), ("since", "price since"), ("until", "price until"), ("replace", "another article allowed"), ("", "nothing"),
     ];
 
+    /// <summary>Columns whose price is for one unit and not for a pack: the meaning, the unit, and how many of our g, ml or pieces it is.</summary>
+    internal static ImmutableArray<(string Key, string Unit, decimal Size)> PerOne { get; } = [("perkg", "g", 1000), ("perl", "ml", 1000), ("pereach", "each", 1)];
+
     private static readonly Dictionary<string, string[]> Usual = new(StringComparer.Ordinal)
     {
         ["item"] = ["item", "food", "article", "product", "name", "description", "item_description", "product_description", "product_name", "item_name", "artikel", "bezeichnung", "artikelbezeichnung", "produkt", "ware", "produit", "désignation", "designation", "libellé", "articulo", "artículo", "producto", "articolo", "prodotto", "descrizione", "descripción", "denominazione", "towar", "nazwa"],
@@ -55,7 +58,7 @@ public sealed partial record PriceHeads
 
         string? usual = Usual.FirstOrDefault(u => u.Value.Contains(folded)).Key;
         // "Price (per kg)" is no price of a pack, and a price with tax is none that food cost is reckoned by: that one is asked about
-        return usual is null or "price" && PerUnit().Match(head.Trim()) is { Success: true } per ? PriceCells.Unit(per.Groups["u"].Value) switch { ("g", 1000) => "perkg", ("ml", 1000) => "perl", ("each", _) => "pereach", _ => null }
+        return usual is null or "price" && PerUnit().Match(head.Trim()) is { Success: true } per ? PerOne.FirstOrDefault(o => (o.Unit, o.Size) == PriceCells.Unit(per.Groups["u"].Value)).Key
             : usual is "price" && WithTax().IsMatch(head) ? null : usual;
     }
 

@@ -7,9 +7,6 @@ namespace Coulisse.Kitchen.Needs;
 /// <summary>One line of a price list: pack, price, currency and days. What is missing or could be two things is asked about.</summary>
 internal static class PriceLine
 {
-    // what the price column is the price of, where it is not that of a pack
-    private static readonly (string Key, string Unit, decimal Size)[] PerUnit = [("perkg", "g", 1000), ("perl", "ml", 1000), ("pereach", "each", 1)];
-
     /// <summary>The pack on offer; null, with a problem added, when the line cannot be read.</summary>
     /// <param name="line">Line of the list.</param>
     /// <param name="packed">Whether the list has a column of packs.</param>
@@ -22,7 +19,7 @@ internal static class PriceLine
         // a list without a pack column prices what its unit column says: "1 kg", or one of the unit
         string written = packed ? cell("size") : cell("unit");
         string beside = packed ? cell("unit") : "";
-        (string Key, string Unit, decimal Size) per = cell("price").Length > 0 ? default : PerUnit.FirstOrDefault(p => cell(p.Key).Length > 0);
+        (string Key, string Unit, decimal Size) per = cell("price").Length > 0 ? default : PriceHeads.PerOne.FirstOrDefault(p => cell(p.Key).Length > 0);
         string asked = per.Key is null ? cell("price") : cell(per.Key);
         (decimal Size, string Unit)? pack = PriceCells.Pack(written) ?? (!packed && PriceCells.Unit(written).Unit.Length > 0 ? (1, written) : !packed && written.Length == 0 && per.Key is not null ? (per.Size, per.Unit) : null);
         (decimal Amount, string Currency)? price = PriceCells.Money(asked);

@@ -11,9 +11,10 @@ public sealed record PriceTable
     private readonly Dictionary<string, int> _columns = new(StringComparer.Ordinal);
     private readonly string _sizeUnit = "";
 
-    private PriceTable((int Line, List<string> Cells) head, ImmutableArray<(int Line, List<string> Cells)> rows, PriceHeads heads)
+    private PriceTable(IReadOnlyList<(int Line, List<string> Cells)> lines, int at, PriceHeads heads)
     {
-        (Line, Heads, Rows) = (head.Line, [.. head.Cells], rows);
+        (int Line, List<string> Cells) head = lines[at];
+        (Line, Heads, Rows) = (head.Line, [.. head.Cells], lines.Skip(at + 1));
         for (int i = 0; i < head.Cells.Count; i++)
         {
             if (heads.Of(head.Cells[i]) is { Length: > 0 } key && _columns.TryAdd(key, i) && key == "size")
@@ -30,7 +31,7 @@ public sealed record PriceTable
     public ImmutableArray<string> Heads { get; }
 
     /// <summary>Lines under the heads.</summary>
-    internal ImmutableArray<(int Line, List<string> Cells)> Rows { get; }
+    internal IEnumerable<(int Line, List<string> Cells)> Rows { get; }
 
     /// <summary>Whether a column says packs.</summary>
     internal bool Packed => _columns.ContainsKey("size");
@@ -39,7 +40,7 @@ public sealed record PriceTable
     public static PriceTable Find(IReadOnlyList<(int Line, List<string> Cells)> lines, PriceHeads heads)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        PriceTable At(int i) => new(lines[i], [.. lines.Skip(i + 1)], heads);
+        PriceTable At(int i) => new(lines, i, heads);
         return Enumerable.Range(0, Math.Min(Titles, lines.Count)).Select(At).FirstOrDefault(t => t.Missing.IsEmpty) ?? At(0);
     }
 
@@ -53,7 +54,7 @@ public sealed record PriceTable
     // A price of a kilogram, a litre or a piece needs no pack, nor does a price beside a unit.
     private IEnumerable<string> Lacking()
     {
-        bool per = _columns.Keys.Any(k => k is "perkg" or "perl" or "pereach");
+        bool per = PriceHeads.PerOne.Any(o => _columns.ContainsKey(o.Key));
         return new[] { ("item", false), ("size", per || _columns.ContainsKey("unit")), ("price", per) }.Where(n => !n.Item2 && !_columns.ContainsKey(n.Item1)).Select(n => n.Item1);
     }
 }

@@ -194,7 +194,7 @@ internal sealed class StandingWriter(Occasion occasion, PrepWork work, PrepProbl
         foreach (Stretch busy in _busy.GetValueOrDefault(r, []))
         {
             // Somebody who works into a meal or past their hours is working: the closing gives way, not the fact.
-            closed = [.. closed.SelectMany(c => c.End <= busy.Start || busy.End <= c.Start ? [c] : new[] { new Stretch(c.Start, busy.Start), new Stretch(busy.End, c.End) }.Where(s => s.End > s.Start))];
+            closed = [.. closed.SelectMany(c => c.Without(busy))];
         }
 
         bool gone = r < occasion.People.Length && state.Gone.ContainsKey(occasion.People[r].Name);

@@ -59,4 +59,10 @@ public readonly record struct StateUse(int Kit, int State);
 /// <summary>A stretch of time.</summary>
 /// <param name="Start">First step.</param>
 /// <param name="End">Step after the last.</param>
-public readonly record struct Stretch(int Start, int End);
+public readonly record struct Stretch(int Start, int End)
+{
+    /// <summary>What is left of it outside another: itself, one piece, two, or nothing.</summary>
+    /// <param name="other">What is taken out.</param>
+    public Stretch[] Without(Stretch other)
+        => other.End <= Start || End <= other.Start ? [this] : [.. new[] { new Stretch(Start, other.Start), new Stretch(other.End, End) }.Where(s => s.End > s.Start)];
+}

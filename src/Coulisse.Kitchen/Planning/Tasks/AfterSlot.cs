@@ -23,9 +23,13 @@ internal static class AfterSlot
                 continue;
             }
 
-            LocalDateTime served = w.Start == over && slot.Segments.Length > 0 ? Serve(occasion, there, w, tasks) : w.Start;
-            string[] serving = [.. tasks.Where(t => t.Id.StartsWith("serve-", StringComparison.Ordinal) && t.Start == w.Start).SelectMany(t => t.People)];
-            foreach (IGrouping<LocalDateTime, Person> clear in there.GroupBy(p => serving.Contains(p.Name) ? served : w.Start))
+            PlannedTask? serve = w.Start == over && slot.Segments.Length > 0 ? Serve(occasion, there, w) : null;
+            if (serve is not null)
+            {
+                tasks.Add(serve);
+            }
+
+            foreach (IGrouping<LocalDateTime, Person> clear in there.GroupBy(p => serve is not null && serve.People.Contains(p.Name) ? serve.End : w.Start))
             {
                 tasks.Add(new PlannedTask { Id = Id("clear", clear.Key), Text = "clear down: what goes on in ovens and bath comes out at its time; left-overs weighed, to the cold or the bin", Kind = TaskKind.House, Start = clear.Key, End = w.End, People = [.. clear.Select(p => p.Name)] });
             }
@@ -34,26 +38,26 @@ internal static class AfterSlot
         GoesOn(occasion, slot, tasks);
     }
 
-    // Everybody but who presents carries: the plates are finished and the guests sit.
-    private static LocalDateTime Serve(Occasion occasion, Person[] there, SheetWindow window, ImmutableArray<PlannedTask>.Builder tasks)
+    // Everybody but who presents carries: the plates are finished and the guests sit. Nothing without plates, hands or time.
+    private static PlannedTask? Serve(Occasion occasion, Person[] there, SheetWindow window)
     {
         SlotCrew crew = SlotCrew.Of(occasion);
         string[] carry = [.. there.Where(p => p != crew.Presenter).Select(p => p.Name)];
         int plates = occasion.Dishes.Where(d => d.Unit == "plates").Select(d => Math.Min(d.Count, occasion.Guests)).DefaultIfEmpty().Max();
         if (carry.Length == 0 || plates == 0)
         {
-            return window.Start;
+            return null;
         }
 
         double minutes = WorkStandards.Find("serve")!.For(plates).Hands.Best / carry.Length;
         LocalDateTime end = window.Start.PlusMinutes(Math.Max(1, (long)Math.Ceiling(minutes)));
         if (end >= window.End)
         {
-            return window.Start;
+            return null;
         }
 
         int[] seats = [.. occasion.Diets.SelectMany(d => d.Seats).Distinct().Order()];
-        tasks.Add(new PlannedTask
+        return new PlannedTask
         {
             Id = Id("serve", window.Start),
             Text = string.Create(CultureInfo.InvariantCulture, $"serve {plates} plates to the seats{(seats.Length > 0 ? "; by name, before the others: seats " + string.Join(", ", seats) : "")}"),
@@ -62,8 +66,7 @@ internal static class AfterSlot
             End = end,
             People = [.. carry],
             Because = "eaten when the slot is over",
-        });
-        return end;
+        };
     }
 
     // What was begun live runs on in its kit; somebody with a name takes it out, done or not, before the room must be empty.

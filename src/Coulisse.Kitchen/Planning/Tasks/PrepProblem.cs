@@ -149,7 +149,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         foreach ((LocalDateTime from, LocalDateTime to) in task.NotDuring)
         {
             Stretch no = new(step(from), step(to));
-            left = [.. left.SelectMany(w => no.End <= w.Start || w.End <= no.Start ? [w] : new[] { new Stretch(w.Start, no.Start), new Stretch(no.End, w.End) }.Where(s => s.End > s.Start))];
+            left = [.. left.SelectMany(w => w.Without(no))];
         }
 
         if (task.PinnedAt is { } at)
@@ -224,7 +224,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         foreach (SheetWindow meal in occasion.Meals)
         {
             Stretch no = new(step(meal.Start), step(meal.End));
-            open = [.. open.SelectMany(w => no.End <= w.Start || w.End <= no.Start ? [w] : new[] { new Stretch(w.Start, no.Start), new Stretch(no.End, w.End) }.Where(s => s.End > s.Start))];
+            open = [.. open.SelectMany(w => w.Without(no))];
         }
 
         return open.Any(s => s.End - s.Start >= longest) ? [.. open] : [new Stretch(from, to)];

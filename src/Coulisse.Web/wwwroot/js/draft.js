@@ -25,11 +25,11 @@ function room(does) { return held ? act(held, does) : openRoom().then((db) => ac
 /** @template T @param {IDBDatabase} db @param {(store: IDBObjectStore) => IDBRequest<T>} does @returns {Promise<T>} */
 function act(db, does) {
   return new Promise((done, fail) => {
-    const act = db.transaction('drafts', 'readwrite');
-    const asked = does(act.objectStore('drafts'));
-    act.oncomplete = () => done(asked.result);
-    act.onabort = act.onerror = () => fail(act.error);
-    act.commit(); // not left to the end of the task: drawing five megabytes takes seconds, and a page left before then would take the text with it
+    const turn = db.transaction('drafts', 'readwrite');
+    const asked = does(turn.objectStore('drafts'));
+    turn.oncomplete = () => done(asked.result);
+    turn.onabort = turn.onerror = () => fail(turn.error);
+    turn.commit(); // not left to the end of the task: drawing five megabytes takes seconds, and a page left before then would take the text with it
   });
 }
 
