@@ -17,6 +17,7 @@ return (args.Length > 0 ? args[0] : "") switch
     "foods" => Coulisse.Gauge.Foods.FoodsGauge.Run(),
     "shapes" => Coulisse.Gauge.Shapes.ShapesGauge.Run(),
     "papers" => Coulisse.Gauge.Papers.PapersGauge.Run(),
+    "memory" => Coulisse.Gauge.Papers.MemoryGauge.Run(rest),
     "risk" => Coulisse.Gauge.Planning.RiskGauge.Run(),
     "web" => await Coulisse.Gauge.Web.WebGauge.RunAsync(rest.FirstOrDefault()),
     "reading" => Coulisse.Gauge.Reading.ReadingGauge.Run(rest),

@@ -89,7 +89,7 @@ internal static class PapersGauge
         return (wall, (me.TotalProcessorTime - before).TotalMilliseconds);
     }
 
-    private static string? Root()
+    public static string? Root()
     {
         for (DirectoryInfo? d = new(Directory.GetCurrentDirectory()); d is not null; d = d.Parent)
         {

@@ -153,9 +153,9 @@ public sealed partial record StepTranslations
 
     private static string Fold(string text) => Blanks().Replace(text, " ").Trim().ToUpperInvariant();
 
-    [GeneratedRegex(@"\s+", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
 
-    [GeneratedRegex(@"[0-9]{1,3}([ \u00A0\u202F][0-9]{3})+([.,][0-9]+)?\b|[0-9]+([.,][0-9]+)*|[½¼¾⅓⅔⅛]", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"[0-9]{1,3}([ \u00A0\u202F][0-9]{3})+([.,][0-9]+)?\b|[0-9]+([.,][0-9]+)*|[½¼¾⅓⅔⅛]", RegexOptions.ExplicitCapture)]
     private static partial Regex Figures();
 }

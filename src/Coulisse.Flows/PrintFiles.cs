@@ -23,7 +23,7 @@ public static class PrintFiles
     /// <summary>Every sheet as a PDF of its own.</summary>
     /// <exception cref="IOException">The folder cannot be written.</exception>
     public static ImmutableArray<PrintedFile> Pdf(ImmutableArray<Paper> papers, PaperChoice choice, string folder)
-        => [.. PaperPrinter.Print(papers, choice).Select(p => new PrintedFile(p.Paper.Id, p.Paper.Kind, p.Paper.Title, Save(folder, FileName(p.Paper.Id) + ".pdf", p.Pdf.Bytes), p.Pdf.Pages, p.Paper.Content, p.Pdf.Remarks))];
+        => [.. PaperPrinter.PrintEach(papers, choice).Select(p => new PrintedFile(p.Paper.Id, p.Paper.Kind, p.Paper.Title, Save(folder, FileName(p.Paper.Id) + ".pdf", p.Pdf.Bytes), p.Pdf.Pages, p.Paper.Content, p.Pdf.Remarks))];
 
     /// <summary>All sheets in one PDF.</summary>
     /// <exception cref="IOException">The folder cannot be written.</exception>

@@ -31,10 +31,11 @@ public static class PrintOut
             return new PrintedSet(Documents.Write(bundle, choice, folder, form), [], [], false);
         }
 
-        ImmutableArray<Paper> now = PaperPrinter.Papers(bundle, choice);
+        ImmutableArray<Paper> shelf = PaperShelf.Papers(bundle);
+        ImmutableArray<Paper> now = PaperPrinter.Chosen(shelf, choice);
         ImmutableArray<HungSheet> hung = HungSheets.Read(folder);
-        ImmutableArray<string> all = PaperShelf.Stale(hung.ToDictionary(h => h.Id, h => h.Content, StringComparer.Ordinal), PaperPrinter.Papers(bundle, choice with { Kinds = [], Ids = [], People = [], Days = [] }));
-        HashSet<string> ids = [.. PaperShelf.Papers(bundle).Select(p => p.Id)];
+        ImmutableArray<string> all = PaperShelf.Stale(hung.ToDictionary(h => h.Id, h => h.Content, StringComparer.Ordinal), PaperPrinter.Chosen(shelf, choice with { Kinds = [], Ids = [], People = [], Days = [] }));
+        HashSet<string> ids = [.. shelf.Select(p => p.Id)];
         ImmutableArray<string> gone = [.. all.Where(id => !ids.Contains(id))];
         ImmutableArray<string> stale = [.. all.Where(ids.Contains)];
         ImmutableArray<Paper> print = onlyStale ? [.. ChangeNotePaper.Of(bundle, [.. hung.Select(h => new HungCopy(h.Id, h.Version, h.Printed, h.Lines))], now), .. now.Where(p => stale.Contains(p.Id))] : now;

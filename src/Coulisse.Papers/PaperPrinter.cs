@@ -48,9 +48,12 @@ public sealed record PrintedPaper(Paper Paper, WrittenPdf Pdf);
 public static class PaperPrinter
 {
     /// <summary>Sheets of a bundle that were asked for.</summary>
-    public static ImmutableArray<Paper> Papers(PaperBundle bundle, PaperChoice choice) =>
+    public static ImmutableArray<Paper> Papers(PaperBundle bundle, PaperChoice choice) => Chosen(PaperShelf.Papers(bundle), choice);
+
+    /// <summary>Of all sheets those that were asked for.</summary>
+    public static ImmutableArray<Paper> Chosen(ImmutableArray<Paper> all, PaperChoice choice) =>
     [
-        .. PaperShelf.Papers(bundle)
+        .. all
             .Where(p => choice.Kinds.IsEmpty || choice.Kinds.Contains(p.Kind))
             .Where(p => choice.Ids.IsEmpty || choice.Ids.Contains(p.Id))
             .Where(p => choice.People.IsEmpty || choice.People.Contains(p.Person))
@@ -64,7 +67,11 @@ public static class PaperPrinter
 
     /// <summary>Prints sheets already chosen.</summary>
     public static ImmutableArray<PrintedPaper> Print(ImmutableArray<Paper> papers, PaperChoice choice)
-        => [.. papers.Select(p => new PrintedPaper(p, PdfWriter.Write([.. Enumerable.Repeat(PagePlan.Of(p, choice.Format, choice.Labels), choice.Copies)])))];
+        => [.. PrintEach(papers, choice)];
+
+    /// <summary>Prints sheets already chosen, each when its turn comes, so that nobody need hold more than one.</summary>
+    public static IEnumerable<PrintedPaper> PrintEach(ImmutableArray<Paper> papers, PaperChoice choice)
+        => papers.Select(p => new PrintedPaper(p, PdfWriter.Write([.. Enumerable.Repeat(PagePlan.Of(p, choice.Format, choice.Labels), choice.Copies)])));
 
     /// <summary>Prints sheets into one file, one after another.</summary>
     public static WrittenPdf PrintOne(ImmutableArray<Paper> papers, PaperChoice choice)

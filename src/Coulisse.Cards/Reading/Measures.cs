@@ -115,12 +115,12 @@ internal static partial class Measures
             : null;
     }
 
-    [GeneratedRegex(@"\b(?:tablespoons?|tbsp)\b[^.\d]{0,20}\b(?<ml>15|20)\s?ml\b", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(?:tablespoons?|tbsp)\b[^.\d]{0,20}\b(?<ml>15|20)\s?ml\b", RegexOptions.IgnoreCase)]
     private static partial Regex SpoonInMillilitres();
 
-    [GeneratedRegex(@"\b(?:tablespoons|spoons|cups|measures) are (?:all |New )?(?<place>\w+)", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(?:tablespoons|spoons|cups|measures) are (?:all |New )?(?<place>\w+)", RegexOptions.IgnoreCase)]
     private static partial Regex MeasuresAre();
 
-    [GeneratedRegex(@"\b\p{Lu}\w+\b", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b\p{Lu}\w+\b")]
     private static partial Regex Capitalised();
 }

@@ -36,9 +36,9 @@ internal static partial class HomeSteps
         return own.Any(o => Math.Abs(o - grams) <= Math.Max(0.5, o * 0.005)) ? $"about {HomeMeasure.Number(shown)} g" : $"{m.Value} (the chef’s batch)";
     }
 
-    [GeneratedRegex(@"(?<n>\d[\d,]*(\.\d+)?) g\b", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<!\d)(?<n>\d[\d,]{0,14}(\.\d+)?) g\b", RegexOptions.ExplicitCapture)]
     private static partial Regex Grams();
 
-    [GeneratedRegex(@"\((two people, |three people, )?(hands )?\d+ min[^)]*\)|\(hands [^)]*\)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\((two people, |three people, )?(hands )?\d+ min[^)]{0,300}\)|\(hands [^)]{0,300}\)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Hands();
 }

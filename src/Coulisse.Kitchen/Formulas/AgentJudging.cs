@@ -80,9 +80,9 @@ internal static partial class AgentJudging
         return found.Success && double.TryParse(found.Groups["bloom"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out double bloom) ? bloom : null;
     }
 
-    [GeneratedRegex(@"\bpH(?: of| is|:)? ?(?<ph>\d{1,2}(?:[.,]\d{1,2})?)\b", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\bpH(?: of| is|:)? ?(?<ph>\d{1,2}(?:[.,]\d{1,2})?)\b")]
     private static partial Regex PhWritten();
 
-    [GeneratedRegex(@"\b(?<bloom>\d{2,3})[ -]?bloom\b", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(?<bloom>\d{2,3})[ -]?bloom\b", RegexOptions.IgnoreCase)]
     private static partial Regex BloomWritten();
 }

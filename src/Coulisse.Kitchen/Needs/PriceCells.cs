@@ -81,15 +81,15 @@ internal static partial class PriceCells
         return month is >= 1 and <= 12 && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month) ? new LocalDate(year, month, day) : null;
     }
 
-    [GeneratedRegex(@"^-?[1-9]\d{0,2},\d{3}$", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^-?[1-9]\d{0,2},\d{3}$", RegexOptions.ExplicitCapture)]
     private static partial Regex Thousands();
 
-    [GeneratedRegex(@"^((?<k>\d+)\s*[x×*]\s*)?(?<n>-?\d[\d.,]*)\s*(?<u>\p{L}*\.?)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^((?<k>\d+)\s*[x×*]\s*)?(?<n>-?\d[\d.,]*)\s*(?<u>\p{L}*\.?)$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex PackText();
 
-    [GeneratedRegex(@"^(?<a>[\p{Sc}\p{L}]{0,4})\s*(?<n>-?\d[\d.,]*)\s*(?<b>[\p{Sc}\p{L}]{0,4})$", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^(?<a>[\p{Sc}\p{L}]{0,4})\s*(?<n>-?\d[\d.,]*)\s*(?<b>[\p{Sc}\p{L}]{0,4})$", RegexOptions.ExplicitCapture)]
     private static partial Regex MoneyText();
 
-    [GeneratedRegex(@"^(?<a>\d{1,2})(?<p>[./])(?<b>\d{1,2})[./](?<y>\d{4})$", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^(?<a>\d{1,2})(?<p>[./])(?<b>\d{1,2})[./](?<y>\d{4})$", RegexOptions.ExplicitCapture)]
     private static partial Regex DayText();
 }

@@ -65,7 +65,7 @@ public sealed partial record PriceHeads
     /// <summary>The unit a head names in brackets, as in "Pack size (kg)"; empty for none.</summary>
     internal static string UnitOf(string head) => head.IndexOfAny(['(', '[']) is > 0 and var at && head[(at + 1)..].TrimEnd(' ', ')', ']') is var inside && PriceCells.Unit(inside).Unit.Length > 0 ? inside.Trim() : "";
 
-    [GeneratedRegex(@"^(price|cost|net price|preis|nettopreis|prix|precio|prezzo|cena|\p{Sc})\s*([(\[]\s*)?(/|per|pro|je|par|por|al|za|ex gst per|ex vat per|(?<=[(\[]\s*))\s*(?<u>\p{L}{1,8})\s*[)\]]?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(price|cost|net price|preis|nettopreis|prix|precio|prezzo|cena|\p{Sc})\s{0,5}([(\[]\s{0,5})?(/|per|pro|je|par|por|al|za|ex gst per|ex vat per|(?<=[(\[]\s{0,5}))\s{0,5}(?<u>\p{L}{1,8})\s{0,5}[)\]]?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex PerUnit();
 
     [GeneratedRegex(@"\b(inc|incl|including|inkl|brutto|gross|ttc|iva incl|con iva|with (vat|gst|tax))\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]

@@ -65,24 +65,24 @@ internal sealed partial record PriceNote(double Share, ImmutableHashSet<string> 
 
     private static double Number(string text) => double.TryParse(text.Replace(",", "", StringComparison.Ordinal), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double v) ? v : 0;
 
-    [GeneratedRegex(@"(?<when>[^:;]*):?\s*usable share (?<x>[01]?\.?\d+)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<![^:;])(?<when>[^:;]*):?\s{0,9}usable share (?<x>[01]?\.?\d+)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex UsableShare();
 
-    [GeneratedRegex(@"\bfor\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\bfor\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Scope();
 
-    [GeneratedRegex(@"(?<g>\d+(\.\d+)?) g (?<part>[a-z]+) (each|counted)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<!\d)(?<g>\d+(\.\d+)?) g (?<part>[a-z]+) (each|counted)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex PartGrams();
 
-    [GeneratedRegex(@"^(about )?(?<g>\d+(\.\d+)?) g( each)?\s*(,|;|$)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^(about )?(?<g>\d+(\.\d+)?) g( each)?\s*(,|;|$)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex PieceGrams();
 
-    [GeneratedRegex(@"(?<n>\d+) discs of (?<d>\d+(\.\d+)?) mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<!\d)(?<n>\d+) discs of (?<d>\d+(\.\d+)?) mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Discs();
 
-    [GeneratedRegex(@"((?<n>\d[\d,]*) )?discs of (?<d>\d+(\.\d+)?) mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"((?<!\d)(?<n>\d[\d,]{0,14}) )?discs of (?<d>\d+(\.\d+)?) mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex DiscsIn();
 
-    [GeneratedRegex(@"(?<n>\d[\d,]*) of them", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<!\d)(?<n>\d[\d,]{0,14}) of them", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex OfThem();
 }

@@ -37,12 +37,12 @@ public static partial class PlateClock
         return middle == 0 ? 12 : middle;
     }
 
-    [GeneratedRegex(@"(\d{1,2}(, | and | to )?)+ ?o['’]clock", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<!\d)\d{1,2}((, | and | to )\d{1,2}){0,11} ?o['’]clock", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex OClock();
 
-    [GeneratedRegex(@"half past (?<hour>\w+)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"half past (?<hour>\w+)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex HalfPast();
 
-    [GeneratedRegex(@"\d{1,2}", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\d{1,2}", RegexOptions.ExplicitCapture)]
     private static partial Regex Number();
 }

@@ -151,18 +151,18 @@ public sealed partial record PlateReading(ImmutableArray<ReadPart> Parts, PlateG
 
     private static double Number(Match m, string group) => double.Parse(m.Groups[group].Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"(?<mm>\d{1,3}) mm from the (middle|centre)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<mm>\d{1,3}) mm from the (middle|centre)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Distance();
 
-    [GeneratedRegex(@"\bfold(ed)? (it |them |each )?(over|in two|in half)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\bfold(ed)? (it |them |each )?(over|in two|in half)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Folded();
 
-    [GeneratedRegex(@"dots? of (?<g>\d+(\.\d+)?) g", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"dots? of (?<g>\d+(\.\d+)?) g", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Dots();
 
-    [GeneratedRegex(@"discs? of (?<mm>\d+(\.\d+)?) mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"discs? of (?<mm>\d+(\.\d+)?) mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Discs();
 
-    [GeneratedRegex(@"of (?<a>\d+(\.\d+)?) [×x] (?<b>\d+(\.\d+)?)( [×x] \d+(\.\d+)?)? mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"of (?<a>\d+(\.\d+)?) [×x] (?<b>\d+(\.\d+)?)( [×x] \d+(\.\d+)?)? mm", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Sides();
 }

@@ -67,9 +67,9 @@ internal sealed partial record Barrier(double? Ph, double? ActivityStated, Water
 
     private static string Say(FormattableString s) => s.ToString(CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"\bpH\s*(value)?\s*(?<floor>above|over|at least|>|≥)?\s*(of|is|reads|at most|below|under|no more than|not above|<|≤|=|:)?\s*(?<n>\d{1,2}([.,]\d{1,2})?)(?<over>\s*or (more|above|higher))?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\bpH\s*(value\s*)?((?<floor>above|over|at least|>|≥)\s*)?((of|is|reads|at most|below|under|no more than|not above|<|≤|=|:)\s*)?(?<n>\d{1,2}([.,]\d{1,2})?)(?<over>\s*or (more|above|higher))?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex AcidForm();
 
-    [GeneratedRegex(@"\b(a_?w|water activity)\s*(?<floor>above|over|at least|>|≥)?\s*(of|is|reads|at most|below|under|no more than|<|≤|=|:)?\s*(?<n>[01][.,]\d{1,3})(?<over>\s*or (more|above|higher))?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(a_?w|water activity)\s*((?<floor>above|over|at least|>|≥)\s*)?((of|is|reads|at most|below|under|no more than|<|≤|=|:)\s*)?(?<n>[01][.,]\d{1,3})(?<over>\s*or (more|above|higher))?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex ActivityForm();
 }

@@ -48,10 +48,10 @@ public sealed partial record CodeOfPractice(string Code, bool Stated, string Bec
         return null;
     }
 
-    [GeneratedRegex(@"\b(code of practice|food code|food law|food safety code)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(code of practice|food code|food law|food safety code)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Names();
 
     // "us" and "New Zealand": a capital or two, so that the word "us" is no country.
-    [GeneratedRegex(@"\b\p{Lu}\w*\b", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b\p{Lu}\w*\b")]
     private static partial Regex Words();
 }

@@ -121,7 +121,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
     [GeneratedRegex("^weigh and set out for the stage: (.+)$")]
     private static partial Regex SetOut();
 
-    [GeneratedRegex("^move (.+) to (.+), test the circuits at full load$")]
+    [GeneratedRegex("^move (.{1,200}) to (.{1,200}), test the circuits at full load$")]
     private static partial Regex Move();
 
     [GeneratedRegex("^run-through against the clock$")]

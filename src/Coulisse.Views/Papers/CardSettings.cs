@@ -49,6 +49,6 @@ internal static partial class CardSettings
         ]);
     }
 
-    [GeneratedRegex(@"\b(low|medium|middle|high|full|slow|slowest|first|second|third|lowest|highest) speed\b|\bspeed [0-9]+\b", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"\b(low|medium|middle|high|full|slow|slowest|first|second|third|lowest|highest) speed\b|\bspeed [0-9]+\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Speed();
 }

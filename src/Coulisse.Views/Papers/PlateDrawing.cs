@@ -82,12 +82,12 @@ public static partial class PlateDrawing
         return (centre + (distance * Math.Sin(angle)), centre - (distance * Math.Cos(angle)));
     }
 
-    [GeneratedRegex(@"(?<mm>\d{2,3}(\.\d+)?) mm plates?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<mm>\d{2,3}(\.\d+)?) mm plates?", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex PlateWidth();
 
-    [GeneratedRegex(@"\b(stroke|swipe|smear|line)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(stroke|swipe|smear|line)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Stroke();
 
-    [GeneratedRegex(@"(?<mm>\d{1,3}) mm from the (middle|centre)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<mm>\d{1,3}) mm from the (middle|centre)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Distance();
 }

@@ -48,6 +48,6 @@ internal static partial class ScaleSentence
     [GeneratedRegex(@"^(?:for )?(?<n>\d{1,6}(?:[.,]\d+)?)(?:\s*(?:plates?|covers?|portions?|people|guests?|servings?|pieces?))?$", RegexOptions.IgnoreCase)]
     private static partial Regex Covers();
 
-    [GeneratedRegex(@"^of |^in all$|\s*(?:at hand|in all)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^of |^in all$|(?<!\s)\s*(?:at hand|in all)$", RegexOptions.IgnoreCase)]
     private static partial Regex Tail();
 }

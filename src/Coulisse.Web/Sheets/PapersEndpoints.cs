@@ -108,7 +108,7 @@ internal static class PapersEndpoints
         MemoryStream packed = new();
         using (ZipArchive zip = new(packed, ZipArchiveMode.Create, leaveOpen: true))
         {
-            foreach (PrintedPaper paper in PaperPrinter.Print(bundle, chosen.Choice))
+            foreach (PrintedPaper paper in PaperPrinter.PrintEach(PaperPrinter.Papers(bundle, chosen.Choice), chosen.Choice))
             {
                 for (int copy = 1; copy <= chosen.Copies(paper.Paper.Id); copy++)
                 {

@@ -30,7 +30,7 @@ internal static partial class PrintPages
         return at < 0 ? text : text[..at] + by + text[(at + what.Length)..];
     }
 
-    [GeneratedRegex("<style>(?<css>.*?)</style>", RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("<style>(?<css>[^<]*)</style>", RegexOptions.ExplicitCapture)]
     private static partial Regex Sheet();
 
     // text is encoded, so a quoted style can only be one of the writer's own

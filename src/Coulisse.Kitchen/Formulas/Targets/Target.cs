@@ -63,6 +63,6 @@ public sealed partial record Target(MixtureProperty Property, double Value, Boun
 
     private static Parsed<Target>.Failed Refuse(string message, string hint) => new([new Problem("MIX003", 0, message, hint)]);
 
-    [GeneratedRegex(@"-?\s?\d+(?:[.,]\d+)?", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"-?\s?\d+(?:[.,]\d+)?")]
     private static partial Regex Figure();
 }

@@ -38,7 +38,7 @@ internal sealed record ShowItem(SheetShow Show, OccasionDish Dish, Component? Co
 /// <param name="Least">The shortest at which it can still be followed.</param>
 /// <param name="Best">As one would like it.</param>
 /// <param name="Why">Where they came from.</param>
-internal sealed record ShowSeconds(int Least, int Best, string Why)
+internal sealed partial record ShowSeconds(int Least, int Best, string Why)
 {
     /// <summary>
     /// Talk and hands for each way of showing, in seconds. Common practice, no source: media coaches and demonstrators give lengths
@@ -64,7 +64,7 @@ internal sealed record ShowSeconds(int Least, int Best, string Why)
     // Only what is stated in seconds, or up to a minute, can run while people watch; longer waits are what twins are for.
     private static int Stated(string text, Step? step)
     {
-        Match m = Regex.Match(text, @"(?<n>\d+)\s*s\b", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture);
+        Match m = Seconds().Match(text);
         if (m.Success && int.TryParse(m.Groups["n"].Value, System.Globalization.CultureInfo.InvariantCulture, out int seconds) && seconds <= 600)
         {
             return seconds;
@@ -72,4 +72,7 @@ internal sealed record ShowSeconds(int Least, int Best, string Why)
 
         return step is null ? 0 : (int)step.Times.Where(t => t.MinutesMin is <= 1 && t.Kind is TimeKind.Machine or TimeKind.Hands).Select(t => (t.MinutesMin ?? 0) * 60).DefaultIfEmpty(0).Max();
     }
+
+    [GeneratedRegex(@"(?<!\d)(?<n>\d+)\s{0,3}s\b", RegexOptions.ExplicitCapture)]
+    private static partial Regex Seconds();
 }

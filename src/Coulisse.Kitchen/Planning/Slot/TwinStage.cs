@@ -10,7 +10,7 @@ namespace Coulisse.Kitchen.Planning.Slot;
 /// <param name="State">In words.</param>
 /// <param name="Replaces">What the audience does not wait for.</param>
 /// <param name="Done">The last step done; null when only weighed.</param>
-internal sealed record TwinStage(int Line, string State, string Replaces, Step? Done)
+internal sealed partial record TwinStage(int Line, string State, string Replaces, Step? Done)
 {
     /// <summary>Nothing of the card is left to do to it.</summary>
     public bool Finished => State == "finished";
@@ -42,7 +42,7 @@ internal sealed record TwinStage(int Line, string State, string Replaces, Step? 
         {
             foreach (string text in texts)
             {
-                Match kept = Regex.Match(text, @"keep (?<g>\d[\d,.]*) g\b[^.]*(stage|show)", RegexOptions.NonBacktracking | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture);
+                Match kept = Kept().Match(text);
                 if (kept.Success)
                 {
                     return (Number(kept), 1, "set aside by the card");
@@ -51,7 +51,7 @@ internal sealed record TwinStage(int Line, string State, string Replaces, Step? 
 
             foreach (string text in texts)
             {
-                Match each = Regex.Match(text, @"(?<g>\d[\d,.]*) g each", RegexOptions.NonBacktracking | RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture);
+                Match each = Each().Match(text);
                 if (each.Success)
                 {
                     return (Number(each), 1, "one portion as the card fills it");
@@ -67,7 +67,7 @@ internal sealed record TwinStage(int Line, string State, string Replaces, Step? 
         foreach (string sentence in texts.SelectMany(t => t.Split('.')).Where(t => t.Contains("for the stage", StringComparison.OrdinalIgnoreCase)))
         {
             // "one block of 3 × 2 bars uncut for the stage"
-            Match block = Regex.Match(sentence, @"(?<a>\d+) [×x] (?<b>\d+)", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture);
+            Match block = Block().Match(sentence);
             if (item.Show.How == ShowKind.Finish && block.Success && perPlate > 0)
             {
                 double pieces = double.Parse(block.Groups["a"].Value, CultureInfo.InvariantCulture) * double.Parse(block.Groups["b"].Value, CultureInfo.InvariantCulture);
@@ -125,4 +125,13 @@ internal sealed record TwinStage(int Line, string State, string Replaces, Step? 
         : Math.Max(1, Math.Round(minutes)).ToString("0", CultureInfo.InvariantCulture) + " min";
 
     private static double? Number(Match m) => double.TryParse(m.Groups["g"].Value.Replace(",", "", StringComparison.Ordinal), NumberStyles.Float, CultureInfo.InvariantCulture, out double g) ? g : null;
+
+    [GeneratedRegex(@"keep (?<g>\d[\d,.]*) g\b[^.]{0,400}(stage|show)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    private static partial Regex Kept();
+
+    [GeneratedRegex(@"(?<!\d)(?<g>\d[\d,.]{0,14}) g each", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    private static partial Regex Each();
+
+    [GeneratedRegex(@"(?<!\d)(?<a>\d+) [×x] (?<b>\d+)", RegexOptions.ExplicitCapture)]
+    private static partial Regex Block();
 }

@@ -87,6 +87,6 @@ public static partial class ColdWaits
 
     private static bool Dry(Component c) => c.Keeps.Any(k => k.Where is "airtight" or "room" or "dry");
 
-    [GeneratedRegex(@"\b(?<n>\d{1,4}) to (a|each|one) (?<on>GN|tray|cloth)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(?<n>\d{1,4}) to (a|each|one) (?<on>GN|tray|cloth)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex ToTray();
 }

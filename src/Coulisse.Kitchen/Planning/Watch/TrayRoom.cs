@@ -37,6 +37,6 @@ public static partial class TrayRoom
 
     private static int? Positive(int n) => n > 0 ? n : null;
 
-    [GeneratedRegex(@"^(?<n>\d{1,3}) plates\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^(?<n>\d{1,3}) plates\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex PlatesOn();
 }

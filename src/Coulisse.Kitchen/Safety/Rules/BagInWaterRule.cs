@@ -92,12 +92,12 @@ internal static partial class BagInWaterRule
         return null;
     }
 
-    [GeneratedRegex(@"(?<lies>\boverlap\w*|\bstack(ed|ing)?\b[^.;]{0,20}\bbags?|\bbags?\b[^.;]{0,30}\b(stacked|piled|on top of (each other|one another|the first))|\b(lay|pile|put|place)\b[^.;]{0,30}\bon top of (each other|one another|the first|the others?)|\bin layers of bags\b)|(?<air>\bfloat(s|ing)?\b|\b(air|air pocket|some air|a little air)\b[^.;]{0,15}\b(left|stays?|remains?|in the bag))", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"(?<lies>\boverlap\w*|\bstack(ed|ing)?\b[^.;]{0,20}\bbags?|\bbags?\b[^.;]{0,30}\b(stacked|piled|on top of (each other|one another|the first))|\b(lay|pile|put|place)\b[^.;]{0,30}\bon top of (each other|one another|the first|the others?)|\bin layers of bags\b)|(?<air>\bfloat(s|ing)?\b|\b(air|air pocket|some air|a little air)\b[^.;]{0,15}\b(left|stays?|remains?|in the bag))", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Signs();
 
-    [GeneratedRegex(@"\b(lid|cover) off\b|\bwithout (a|its|the) (lid|cover)\b|\b(open|uncovered) (water )?bath\b|\bbath\b[^.;]{0,20}\b(uncovered|left open|no lid)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(lid|cover) off\b|\bwithout (a|its|the) (lid|cover)\b|\b(open|uncovered) (water )?bath\b|\bbath\b[^.;]{0,20}\b(uncovered|left open|no lid)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Open();
 
-    [GeneratedRegex(@"\b(not|no|none|never|nothing|nor|without|avoid\w*|prevent\w*|don't|mustn't|cannot|can't|neither|stop\w*|keep\w* (it|them)? ?from|if|unless|turn\w*|press\w*)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(not|no|none|never|nothing|nor|without|avoid\w*|prevent\w*|don't|mustn't|cannot|can't|neither|stop\w*|keep\w* (it|them)? ?from|if|unless|turn\w*|press\w*)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Denied();
 }

@@ -35,6 +35,6 @@ internal static partial class ProbeRule
         }
     }
 
-    [GeneratedRegex(@"\b(probe|thermometer|sensor)\b[^.;,]{0,20}\b(in|into|inside)\b (the |its )?(bath|water|oven|air|liquid|pan)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\b(probe|thermometer|sensor)\b[^.;,]{0,20}\b(in|into|inside)\b (the |its )?(bath|water|oven|air|liquid|pan)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
     private static partial Regex Outside();
 }
