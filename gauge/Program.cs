@@ -26,6 +26,6 @@ return (args.Length > 0 ? args[0] : "") switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), records (ten thousand cards and a hundred thousand records, either store), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), foods (the whole assessment of a dish without heat), papers (the whole bundle, a thousand briefs), heat (nearness to the exact series, speed) …");
+    Console.Error.WriteLine("coulisse gauge PART: start (the command line, start to exit), store (10,000 cards), bigstore (a gigabyte), records (ten thousand cards and a hundred thousand records, either store), servers (fifty people, two processes, PostgreSQL), planning (outside instance sets), banquet (600 tasks planned, 300 re-planned), bakes (formulations of set points), web (the bench in a real browser), risk (ten thousand runs of a plan), shapes (fits, orders, costs), foods (the whole assessment of a dish without heat), papers (the whole bundle, a thousand briefs), memory (planning and printing, each in a process of its own), heat (nearness to the exact series, speed) …");
     return 2;
 }

@@ -63,7 +63,7 @@ public sealed record HomeMeasure(string Text, double Grams, double Shift, bool B
             yield return spoon;
         }
 
-        foreach ((string unit, Held piece) in food?.Units.Where(u => u.Value.Value > 0).OrderBy(u => u.Key, StringComparer.Ordinal) ?? Enumerable.Empty<KeyValuePair<string, Held>>())
+        foreach ((string unit, Held piece) in food?.Units.Where(u => u.Value.Value > 0 && !(Cut(line) && u.Key != "piece")).OrderBy(u => u.Key, StringComparer.Ordinal) ?? Enumerable.Empty<KeyValuePair<string, Held>>())
         {
             if (Math.Round(grams / piece.Value) is >= 1 and <= 12 and var count)
             {

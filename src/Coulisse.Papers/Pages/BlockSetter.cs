@@ -4,7 +4,11 @@ using Coulisse.Views.Papers;
 namespace Coulisse.Papers.Pages;
 
 /// <summary>Turns the blocks of a paper into slabs of one width.</summary>
-internal sealed class BlockSetter(double width, double size, double room)
+/// <param name="width">Width of the body.</param>
+/// <param name="size">Size of running text.</param>
+/// <param name="room">Height of the body of a page.</param>
+/// <param name="air">Share of the usual blank between blocks and inside rows; 1 for all of it.</param>
+internal sealed class BlockSetter(double width, double size, double room, double air = 1)
 {
     private const double Leading = 1.3;
 
@@ -14,17 +18,20 @@ internal sealed class BlockSetter(double width, double size, double room)
     {
         yield return Title(paper);
         bool breaks = false;
-        foreach (Block block in paper.Blocks)
+        for (int i = 0; i < paper.Blocks.Length; i++)
         {
+            Block block = paper.Blocks[i];
             if (block is PageBreakBlock)
             {
                 breaks = true;
                 continue;
             }
 
+            // Facts under a heading say what the table under them is of: neither is left alone at the foot of a page.
+            bool leads = block is FactsBlock && i > 0 && paper.Blocks[i - 1] is HeadingBlock && i + 1 < paper.Blocks.Length && paper.Blocks[i + 1] is TableBlock or HeadingBlock or FigureBlock;
             foreach (Slab slab in Of(block))
             {
-                yield return breaks ? slab with { PageFirst = true } : slab;
+                yield return slab with { PageFirst = breaks || slab.PageFirst, KeepNext = leads || slab.KeepNext, Before = slab.Before * air };
                 breaks = false;
             }
         }
@@ -90,9 +97,9 @@ internal sealed class BlockSetter(double width, double size, double room)
     /// <summary>Facts in columns: the label small above its value.</summary>
     private IEnumerable<Slab> Facts(FactsBlock facts)
     {
-        const int Across = 4;
+        // Four stand beside each other on an upright sheet, six on one that lies.
         double gap = size * 1.2;
-        int across = Math.Clamp((int)((width + gap) / ((size * 11) + gap)), 1, Across);
+        int across = Math.Clamp((int)((width + gap) / ((size * 9.5) + gap)), 1, width > 600 ? 6 : 4);
         double column = (width - (gap * (across - 1))) / across;
         double small = size * 0.8;
         for (int i = 0; i < facts.Facts.Length; i += across)
@@ -130,7 +137,7 @@ internal sealed class BlockSetter(double width, double size, double room)
         }
 
         _table++;
-        foreach (Slab slab in new TableSetter(width, size, room).Set(table, _table))
+        foreach (Slab slab in new TableSetter(width, size, room, air).Set(table, _table))
         {
             yield return slab;
         }

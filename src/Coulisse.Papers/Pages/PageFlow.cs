@@ -13,6 +13,11 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
     private const double HeadRoom = 26;
     private const double FootRoom = 24;
 
+    /// <summary>A last page filled less than this is worth a second try.</summary>
+    private const double Scant = 0.3;
+
+    private const double LessAir = 0.5;
+
     /// <summary>Lays a paper out.</summary>
     /// <param name="paper">The paper.</param>
     /// <param name="format">On which sheet.</param>
@@ -30,7 +35,23 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
         double top = (sheet.Margin * 0.8) + HeadRoom;
         double bottom = sheet.Height - (sheet.Margin * 0.8) - FootRoom;
         double width = sheet.Width - (2 * sheet.Margin);
-        ImmutableArray<Slab> slabs = [.. new BlockSetter(width, paper.TextSize, bottom - top).Set(paper).SelectMany(s => SlabCut.Cut(s, bottom - top))];
+        ImmutableArray<Slab> Slabs(double air) => [.. new BlockSetter(width, paper.TextSize, bottom - top, air).Set(paper).SelectMany(s => SlabCut.Cut(s, bottom - top))];
+        List<List<Laid>> pages = Flow(Slabs(1), left, top, bottom);
+
+        // A last page with next to nothing on it is one more sheet to lose: with less air between the lines it may not be needed.
+        if (pages.Count > 1 && pages[^1][^1] is var last && last.Y + last.Slab.Height - top < (bottom - top) * Scant && Flow(Slabs(LessAir), left, top, bottom) is var tight && tight.Count < pages.Count)
+        {
+            pages = tight;
+        }
+
+        // The hash of a sheet is of all its words and drawings: worked out once, not for each page.
+        string mark = Mark(paper);
+        return new PagePlan(paper, sheet, [.. pages.Select((p, n) => new LaidPage(sheet.Width, sheet.Height, [.. p], Furniture(paper, mark, sheet, n + 1, pages.Count)))]);
+    }
+
+    /// <summary>Slabs onto pages.</summary>
+    private static List<List<Laid>> Flow(ImmutableArray<Slab> slabs, double left, double top, double bottom)
+    {
         List<List<Laid>> pages = [[]];
         double y = top;
         for (int i = 0; i < slabs.Length;)
@@ -76,9 +97,7 @@ public sealed record PagePlan(Paper Paper, PageFormat Format, ImmutableArray<Lai
             }
         }
 
-        // The hash of a sheet is of all its words and drawings: worked out once, not for each page.
-        string mark = Mark(paper);
-        return new PagePlan(paper, sheet, [.. pages.Select((p, n) => new LaidPage(sheet.Width, sheet.Height, [.. p], Furniture(paper, mark, sheet, n + 1, pages.Count)))]);
+        return pages;
     }
 
     private static (int End, double Need) Chain(ImmutableArray<Slab> slabs, int from, bool wishes, bool pageIsEmpty)

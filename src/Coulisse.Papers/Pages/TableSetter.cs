@@ -4,13 +4,13 @@ using Coulisse.Views.Papers;
 namespace Coulisse.Papers.Pages;
 
 /// <summary>Turns a table into slabs: a head that can be repeated, rows that are not cut unless longer than a page.</summary>
-internal sealed class TableSetter(double width, double size, double room)
+internal sealed class TableSetter(double width, double size, double room, double air)
 {
     private const double Leading = 1.26;
     private const double Gap = 0.9;
 
     private readonly double _line = size * Leading;
-    private readonly double _pad = size * 0.32;
+    private readonly double _pad = size * 0.32 * ((1 + air) / 2);
 
     public IEnumerable<Slab> Set(TableBlock table, int id)
     {

@@ -16,6 +16,12 @@ public static class BatchPaper
     /// <summary>Sheet of what is weighed out for the stage besides the guests' batches.</summary>
     public const string ForStage = Kind + "-for-the-stage";
 
+    // Half a step of a coarser scale is more than five parts in a hundred of so little.
+    private const string Scales = "Under 10 g weigh apart on a scale that shows 0.1 g, under 1 g on one that shows 0.01 g.";
+
+    // What no scale in a kitchen shows is taken by the fingers.
+    private const double Pinch = 0.1;
+
     public static IEnumerable<Paper> Of(PaperBundle bundle) => bundle.Batches.Where(b => b.Components.Any(c => !c.Lines.IsEmpty)).Select(b => One(bundle, b)).Concat(Stage(bundle));
 
     // What the order counts for the stage is weighed out from a sheet of its own: other hands, another hour, other containers.
@@ -27,7 +33,7 @@ public static class BatchPaper
             yield break;
         }
 
-        List<Block> blocks = [new ParagraphBlock("Weighed out besides the guests' batches, each into containers with its number; the order counts it. Each table is tared once.")];
+        List<Block> blocks = [new ParagraphBlock("Weighed out besides the guests' batches, each into containers with its number; the order counts it. Each table is tared once. " + Scales)];
         foreach (TwinBatch twin in bundle.ForStage)
         {
             BatchComponent[] parts = [.. twin.Batch.Components.Where(c => !c.Lines.IsEmpty)];
@@ -52,7 +58,7 @@ public static class BatchPaper
     private static Paper One(PaperBundle bundle, Batch batch)
     {
         CultureInfo culture = bundle.Culture;
-        List<Block> blocks = [new ParagraphBlock($"{CardPaper.For(batch)}. The last column is the reading of one scale on which everything is weighed into the same bowl, tared once.")];
+        List<Block> blocks = [new ParagraphBlock($"{CardPaper.For(batch)}. The last column is the reading of one scale on which everything is weighed into the same bowl, tared once. {Scales}")];
         foreach (BatchComponent c in batch.Components.Where(c => !c.Lines.IsEmpty))
         {
             blocks.Add(new HeadingBlock(1, CardPaper.Name(c, batch)));
@@ -96,7 +102,7 @@ public static class BatchPaper
             }
 
             running += CardPaper.Weighs(l) ? l.Rounded : 0;
-            List<PaperCell> cells = [PaperCell.Tick, CardPaper.Ingredient(l), new(CardPaper.Grams(l, culture), true)];
+            List<PaperCell> cells = [PaperCell.Tick, CardPaper.Ingredient(l) + (CardPaper.Weighs(l) && l.Rounded is > 0 and < Pinch ? ", a pinch: too little to weigh" : ""), new(CardPaper.Grams(l, culture), true)];
             if (several)
             {
                 cells.Add(CardPaper.Weighs(l) ? Figures.Grams(l.Rounded / c.Batches, culture) : "");
@@ -111,6 +117,6 @@ public static class BatchPaper
         ImmutableArray<PaperColumn> columns = several
             ? [new("In", Side.Centre), new("Ingredient"), new("Weigh", Side.Right), new("Each batch", Side.Right), new("Scale reads", Side.Right)]
             : [new("In", Side.Centre), new("Ingredient"), new("Weigh", Side.Right), new("Scale reads", Side.Right)];
-        return new TableBlock(columns, rows.ToImmutable());
+        return new TableBlock(columns, rows.ToImmutable()) { Together = true };
     }
 }

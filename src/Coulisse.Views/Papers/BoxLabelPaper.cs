@@ -70,7 +70,14 @@ public static class BoxLabelPaper
         [
             new("Made", made.Count > 0 ? Days.Short(made.Min().Date, bundle.Culture) : ""),
             new("Use by", use is null ? "" : LabelPaper.Until(use, bundle.Culture)),
-            new("Keep", keeps.Count > 0 ? string.Join("; ", keeps.Distinct()) : ""),
+            new("Keep", Keep(dishes.Select(i => bundle.Batches[i]), [.. keeps.Distinct()], use is not null)),
         ], [.. texts]);
+    }
+
+    // Two dishes in one box are kept as the colder of them wants it; how long stands in the date. Without a date the card's words stay.
+    private static string Keep(IEnumerable<Batch> batches, string[] words, bool dated)
+    {
+        double[] cold = [.. batches.SelectMany(b => b.Components).SelectMany(c => c.Weighed.Component.Keeps).Where(k => !k.Quality && k.Where != "freezer" && k.Celsius is >= 0).Select(k => k.Celsius!.Value)];
+        return words.Length > 1 && dated && cold.Length > 0 ? string.Create(CultureInfo.InvariantCulture, $"the whole box at {cold.Min():0.#} °C or less") : string.Join("; ", words);
     }
 }

@@ -33,7 +33,8 @@ public static class CardPaper
         }
 
         blocks.AddRange(CardSettings.Of(batch, culture));
-        if (!dish.Notes.IsEmpty)
+        // What a card notes of its whole tray is not true of the one piece made apart from it.
+        if (!dish.Notes.IsEmpty && !(bundle.Occasion is { } o && index < o.Dishes.Length && MadeAlone.In(o.Dishes[index]) is not null))
         {
             blocks.Add(new HeadingBlock(1, "Notes"));
             blocks.AddRange(dish.Notes.Select(n => new ParagraphBlock(n.Text)));
@@ -117,7 +118,7 @@ public static class CardPaper
 
         if (!c.Lines.IsEmpty)
         {
-            yield return new TableBlock([new("Ingredient"), new("As written", Side.Right), new("This batch", Side.Right, Strong: true), new("Today", Pen: 22)], [.. Rows(c, culture)]);
+            yield return new TableBlock([new("Ingredient"), new("As written", Side.Right), new("This batch", Side.Right, Strong: true), new("Today", Pen: 22)], [.. Rows(c, culture)]) { Together = true };
         }
 
         if (!c.Steps.IsEmpty)
@@ -161,7 +162,7 @@ public static class CardPaper
     {
         FoodAmount f = l.Weighed.Food;
         string name = f.Food.Length > 0 ? f.Food : l.Weighed.Source.Text;
-        string tail = string.Concat(new[] { f.Grade, f.State, f.Preparation, f.Use }.Where(t => t is { Length: > 0 } && !name.Contains(t, StringComparison.OrdinalIgnoreCase)).Select(t => ", " + t));
+        string tail = CountsInWords.Scaled(string.Concat(new[] { f.Grade, f.State, f.Preparation, f.Use }.Where(t => t is { Length: > 0 } && !name.Contains(t, StringComparison.OrdinalIgnoreCase)).Select(t => ", " + t)), l.Weighed.Grams > 0 ? l.Grams / l.Weighed.Grams : 1);
         string sure = l.Weighed.Grade switch { WeightGrade.Converted => " (converted)", WeightGrade.Estimated => " (estimated)", _ => "" };
         return name + tail + (f.Optional ? ", may be left out" : "") + sure;
     }

@@ -123,9 +123,10 @@ public static class CostPaper
     {
         PriceRow? row = bundle.Prices?.Rows.Where(r => r.Item == l.Item).MinBy(r => r.PerUnit);
         bool pieces = row?.Unit == "each";
-        decimal bought = l.Amount == 0 ? 0 : l.Value.Amount / l.Amount * (pieces ? 1 : 1000);
+        // A piece costs what the list says, however many whole ones are taken for the fraction that is needed.
+        decimal bought = pieces ? row!.PerUnit : l.Amount == 0 ? 0 : l.Value.Amount / l.Amount * 1000;
         string usable = !pieces && l.Amount > 0 && l.Need.Grams > 0 ? Percent(Math.Round((decimal)l.Need.Grams / l.Amount * 100, 1)) : "";
-        string ready = l.Need.Grams > 0 ? Fine(l.Value * (1000 / (decimal)l.Need.Grams)) : "";
+        string ready = l.Need.Grams > 0 ? OrderPaper.Money((l.Value * (1000 / (decimal)l.Need.Grams)).Amount, "") : "";
         return PaperRow.Of(
             l.Need.Food, l.Need.Grams > 0 ? Figures.Grams(l.Need.Grams, culture) : Figures.Number(l.Need.Pieces, culture), usable,
             pieces ? Figures.Number(Math.Round((double)l.Amount, 3), culture) : OrderPaper.Quantity(l.Amount, row?.Unit ?? "g", culture),
@@ -134,8 +135,8 @@ public static class CostPaper
 
     private static string Money(Money m) => OrderPaper.Money(m.ToCents().Amount, m.Currency);
 
-    // A plate or a line costs cents: a third and fourth digit carry to the event.
-    private static string Fine(Money m) => m.Amount.ToString("#,0.00##", CultureInfo.InvariantCulture);
+    // A plate or a line costs cents: a third digit carries to the event, and all lines have as many, so that the column can be read down.
+    private static string Fine(Money m) => m.Amount.ToString("#,0.000", CultureInfo.InvariantCulture);
 
     private static string Percent(decimal p) => Figures.Number((double)p, CultureInfo.InvariantCulture) + "\u202F%";
 }

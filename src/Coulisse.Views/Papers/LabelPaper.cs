@@ -86,9 +86,12 @@ public static class LabelPaper
         facts.Add(new("Stands", t.Place));
         facts.Add(t.Stands ? new("Shown at", Figures.Clock(t.CueSecond)) : new("Brought by", $"{t.BroughtBy} at {Figures.Clock(t.CueSecond)}"));
         string made = dates is { } known ? $"|made {Iso(known.Made)}|use by {Iso(known.Use.Moment)}" : "";
-        return new LabelBlock($"{RunSheetPaper.Number(t.Number)} {t.Component}", [.. facts], [.. new[] { Capital(t.State) + ".", t.Afterwards.Length > 0 ? "Afterwards: " + t.Afterwards : "" }.Where(a => a.Length > 1)],
+        return new LabelBlock($"{RunSheetPaper.Number(t.Number)} {t.Component}", [.. facts], [.. new[] { Past(bundle, t, dates) ? "Past its date when it is shown: to no guest." : "", Capital(t.State) + ".", t.Afterwards.Length > 0 ? "Afterwards: " + t.Afterwards : "" }.Where(a => a.Length > 1)],
             string.Create(CultureInfo.InvariantCulture, $"twin {t.Number}|{t.Component}|{(dates is { Mark.Length: > 0 } marked ? marked.Mark : t.State)}{made}"));
     }
+
+    private static bool Past(PaperBundle bundle, Twin t, (string Mark, LocalDateTime? Made, UseBy Use)? dates)
+        => bundle.Plan is { } plan && dates is { Use.Moment: { } until } && until < plan.SlotStart.PlusSeconds(t.CueSecond);
 
     private static string Iso(LocalDateTime? when) => when is { } w ? w.ToString("uuuu-MM-dd'T'HH:mm", CultureInfo.InvariantCulture) : "not known";
 

@@ -72,13 +72,30 @@ public static partial class RunSheetPaper
         At(plan, s.StartSecond, s.Gate ? "GATE " : "", ""),
         At(plan, s.StartSecond + s.Seconds, "", $"\n{Figures.Clock(s.Seconds)} long"),
         new PaperCell(s.Show) { Lead = s.Silence ? "NO TALKING" : "" },
-        string.Join("\n", people.Where(s.Who.ContainsKey).Select(p => $"{p}: {TwinWord().Replace(s.Who[p], "№")}")),
+        string.Join("\n", Does(s, people).Select(d => TwinWord().Replace(d, "№"))),
         string.Join("\n", new[] { RunSheetMind.OnAndOff(bundle, s, before), string.Join(" ", s.Twins.Select(Number)) }.Where(t => t.Length > 0)),
         RunSheetMind.Of(bundle, s),
         s.DroppableSeconds > 0 ? Figures.Clock(s.DroppableSeconds) + (s.DropRank > 0 ? $" ({Ordinal(s.DropRank)})" : "") : "",
         PaperCell.Blank,
         PaperCell.Blank,
     ]);
+
+    // What two do alike is said once, with both names; what one of them does besides stands on a line of its own.
+    private static IEnumerable<string> Does(RunSegment s, string[] people)
+    {
+        string[] busy = [.. people.Where(s.Who.ContainsKey)];
+        foreach (string p in busy)
+        {
+            string does = s.Who[p];
+            string? shared = busy.Where(q => q != p).Select(q => s.Who[q]).FirstOrDefault(t => does.EndsWith("; " + t, StringComparison.Ordinal));
+            string own = shared is null ? does : does[..^(shared.Length + 2)];
+            string[] alike = [.. busy.Where(q => q != p && (s.Who[q] == own || s.Who[q].EndsWith("; " + own, StringComparison.Ordinal)))];
+            if (!alike.Any(q => s.Who[q] == own && Array.IndexOf(busy, q) < Array.IndexOf(busy, p)))
+            {
+                yield return $"{string.Join(", ", busy.Where(q => q == p || alike.Contains(q)))}: {own}";
+            }
+        }
+    }
 
     // The second of the slot in bold; the hour of the day under it.
     private static PaperCell At(Plan plan, int second, string gate, string more)

@@ -32,7 +32,7 @@ internal static class StageDates
 
         // The stage's batch is as old as its first work, the weighing included: egg stands open from then on. The guests' part is as old as its own making.
         PlannedTask? first = own ? First(bundle, batch, twin.Component) ?? making : null;
-        LocalDateTime? Made(string name) => own && parts.Any(p => p.Weighed.Component.Name == name) ? first?.End : Papers.Made.Of(bundle, batch, name)?.When;
+        LocalDateTime? Made(string name) => own && parts.Any(p => p.Weighed.Component.Name == name) ? first?.End : Earlier(Papers.Made.Of(bundle, batch, name)?.When, parts.Any(p => p.Weighed.Component.Name == name) ? twin.ReadyBy : default);
 
         UseBy[] uses = [.. parts.Where(p => !whole || p.Weighed.Component.Keeps.Any(k => !k.Quality)).Select(p => UseBy.Of(full, p.Weighed, Made))];
         LocalDateTime?[] made = [.. parts.Select(p => Made(p.Weighed.Component.Name))];
@@ -41,6 +41,9 @@ internal static class StageDates
         UseBy use = uses.Length == 0 ? new UseBy(null, false, "the card does not say how long it keeps") : uses.FirstOrDefault(u => u.Moment is null) ?? uses.MinBy(u => u.Moment!.Value)!;
         return (own ? Mark(bundle, batch, twin.Component) : whole ? "" : LabelPaper.Mark(bundle, batch, parts[0], 1), made.Where(m => m is not null).Min(), use);
     }
+
+    // What is taken from the guests' batch before that is finished has been made by then, not by the end of a making it had no part in.
+    private static LocalDateTime? Earlier(LocalDateTime? made, LocalDateTime ready) => made is { } m && ready != default && ready < m ? ready : made;
 
     /// <summary>Mark of the small batch a piece of work for the stage is on.</summary>
     public static string Mark(PaperBundle bundle, PlannedTask task)

@@ -54,7 +54,7 @@ public static class TwinListPaper
         }
 
         string keeps = Keeps.Words(bundle.Batches.SelectMany(b => b.Components).Select(c => c.Weighed.Component).Where(c => c.Name == t.Component));
-        return t.Holds + (keeps.Length == 0 ? "" : "\nkeeps " + keeps);
+        return t.Holds + (keeps.Length == 0 ? "" : "\nkeeps " + char.ToLowerInvariant(keeps[0]) + keeps[1..]);
     }
 
     private static string SetOut(Twin t, Plan plan, CultureInfo culture) => TwinPlaces.Of(plan, t) is not { } sets ? ""

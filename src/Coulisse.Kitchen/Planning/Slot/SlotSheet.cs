@@ -58,7 +58,7 @@ internal static class SlotSheet
             if (drafts[i].UsesBlender)
             {
                 lines.Add(last is not null
-                    ? $"If the blender stops in segment {N(i + 1)}: bring twin {N(last.Number)} forward ({last.State}) and tell the step."
+                    ? $"If the blender stops in segment {N(i + 1)}: bring twin {N(last.Number)} forward, {last.State.Split(" (")[0]}, and tell the step."
                     : $"If the blender stops in segment {N(i + 1)}: show the piece from before and after, tell the step, go on.");
             }
 
