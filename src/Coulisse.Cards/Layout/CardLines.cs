@@ -9,7 +9,7 @@ internal static class CardLines
     /// <summary>All lines that are not blank; a line longer than <see cref="Longest"/> comes as several of the same number.</summary>
     public static List<RawLine> Of(string text)
     {
-        List<RawLine> lines = [];
+        List<RawLine> lines = new(text.AsSpan().Count('\n') + 1);
         int start = 0;
         int number = 0;
         int block = 0;

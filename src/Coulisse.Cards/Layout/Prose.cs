@@ -8,6 +8,8 @@ internal static class Prose
 {
     private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "et", "avec", "dans", "pour", "puis", "jusqu'à", "und", "mit", "für", "im", "bis", "dann", "y", "con", "en", "para", "hasta", "e", "per", "poi", "fino"];
 
+    private static readonly Beginnings FirstOfStops = new(Stops);
+
     /// <summary>True when sentences hold three amounts by weight or volume and no list was found.</summary>
     public static bool Is(List<Piece> pieces, string lang)
     {
@@ -19,7 +21,7 @@ internal static class Prose
                 return false;
             }
 
-            amounts += p.Kind is PieceKind.Paragraph or PieceKind.Step && amounts < 3 ? Foods(Reading.Marks.Strip(Folding.Line(p.Text)), lang).Take(3).Count() : 0;
+            amounts += p.Kind is PieceKind.Paragraph or PieceKind.Step && amounts < 3 ? Math.Min(3, Foods(Reading.Marks.Strip(Folding.Line(p.Text)), lang).Count) : 0;
         }
 
         return amounts >= 3;
@@ -28,7 +30,7 @@ internal static class Prose
     /// <summary>The pieces of such a card.</summary>
     public static List<Piece> Cut(List<Piece> pieces, string lang)
     {
-        List<Piece> result = [];
+        List<Piece> result = new(pieces.Count);
         foreach (Piece p in pieces)
         {
             if (p.Kind is not (PieceKind.Paragraph or PieceKind.Step))
@@ -45,14 +47,18 @@ internal static class Prose
                     continue;
                 }
 
-                string[] foods = [.. Foods(sentence, lang)];
-                if (foods.Length > 0 && Name(sentence) is { } name)
+                List<string> foods = Foods(sentence, lang);
+                if (foods.Count > 0 && Name(sentence) is { } name)
                 {
                     result.Add(new Piece(PieceKind.Heading, name, p.Span, 2));
                 }
 
-                result.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, p.Span)));
-                result.Add(new Piece(foods.Length > 0 || Looks.Work(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+                foreach (string food in foods)
+                {
+                    result.Add(new Piece(PieceKind.Item, food, p.Span));
+                }
+
+                result.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
             }
         }
 
@@ -82,8 +88,9 @@ internal static class Prose
     }
 
     /// <summary>"250 g gooseberries" for each weight or volume of the sentence; "110 g each" is no food.</summary>
-    private static IEnumerable<string> Foods(string s, string lang)
+    private static List<string> Foods(string s, string lang)
     {
+        List<string> found = [];
         for (int i = 0; i < s.Length; i++)
         {
             bool word = char.IsLetter(s[i]);
@@ -104,7 +111,7 @@ internal static class Prose
 
             int from = PartReader.Of(s, Places.Skip(s, m.End), lang);
             int end = from;
-            while (end < s.Length && (char.IsLetter(s[end]) || s[end] is ' ' or '-' or '\'') && !Stops.Any(w => Places.WordAt(s, end, w)))
+            while (end < s.Length && (char.IsLetter(s[end]) || s[end] is ' ' or '-' or '\'') && !Stopped(s, end))
             {
                 end++;
             }
@@ -117,13 +124,29 @@ internal static class Prose
                 continue;
             }
 
-            if (food.Length > 1 && !Stops.Any(w => Places.WordAt(food, 0, w)))
+            if (food.Length > 1 && !Stopped(food, 0))
             {
-                yield return $"{s[i..m.End].Trim()} {food}";
+                found.Add($"{s[i..m.End].Trim()} {food}");
             }
 
             i = Math.Max(i, end - 1);
         }
+
+        return found;
+    }
+
+    /// <summary>True where a word stands that ends the name of a food.</summary>
+    private static bool Stopped(string s, int at)
+    {
+        foreach (string w in (at == 0 || !char.IsLetterOrDigit(s[at - 1])) && FirstOfStops.May(s, at) ? Stops : [])
+        {
+            if (Places.WordAt(s, at, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static IEnumerable<string> Full(string s)

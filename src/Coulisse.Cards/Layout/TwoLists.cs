@@ -12,7 +12,7 @@ internal static class TwoLists
     public static bool Cut(List<RawLine> lines, int at, string lang, List<Piece> into, out int end)
     {
         end = at;
-        if (Halves(lines[at].Text) is not { Right: { } right } heads || !Name(heads.Left) || !Name(right))
+        if (!lines[at].Text.Contains(Gap, StringComparison.Ordinal) || Halves(lines[at].Text) is not { Right: { } right } heads || !Name(heads.Left) || !Name(right))
         {
             return false;
         }
@@ -26,7 +26,7 @@ internal static class TwoLists
         }
 
         // A line without a right half, and far in, belongs to the right list: none is guessed here, so such a page is left as it is.
-        if (rows.Count(r => r.Right is not null) < FewestRows || rows.Exists(r => !Amounted(r.Left, lang)))
+        if (rows.Count(r => r.Right is not null) < FewestRows || !AllAmounted(rows, lang))
         {
             return false;
         }
@@ -51,6 +51,8 @@ internal static class TwoLists
         string right = s[gap..].Trim();
         return gap == 0 || right.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? null : (Folding.Line(s.AsSpan(0, gap)), Folding.Line(right));
     }
+
+    private static bool AllAmounted(List<(string Left, string? Right, Span Span)> rows, string lang) => rows.TrueForAll(r => Amounted(r.Left, lang));
 
     private static bool Name(string s) => s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Looks.Heading(s) && !TableColumns.Opens(s);
 

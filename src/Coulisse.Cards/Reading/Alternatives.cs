@@ -5,15 +5,15 @@ namespace Coulisse.Cards.Reading;
 /// <summary>"or 100 g turnip", "ou de sapin", "ドライなら3g": another food in its place.</summary>
 internal static class Alternatives
 {
+    private static readonly string[] French = ["ou bien", "ou", "sinon"];
+    private static readonly string[] German = ["oder", "ersatzweise", "bzw"];
+    private static readonly string[] Spanish = ["o bien", "o", "u"];
+    private static readonly string[] Italian = ["oppure", "o"];
+    private static readonly string[] English = ["or else", "or", "alternatively"];
+    private static readonly Beginnings First = new([.. French, .. German, .. Spanish, .. Italian, .. English]);
+
     /// <summary>Words that open an alternative, by language.</summary>
-    public static string[] Ors(string lang) => lang switch
-    {
-        "fr" => ["ou bien", "ou", "sinon"],
-        "de" => ["oder", "ersatzweise", "bzw"],
-        "es" => ["o bien", "o", "u"],
-        "it" => ["oppure", "o"],
-        _ => ["or else", "or", "alternatively"],
-    };
+    public static string[] Ors(string lang) => lang switch { "fr" => French, "de" => German, "es" => Spanish, "it" => Italian, _ => English };
 
     /// <summary>True when the words are an alternative; they are taken in.</summary>
     public static bool In(string w, string lang, Draft d)
@@ -36,7 +36,7 @@ internal static class Alternatives
             return true;
         }
 
-        foreach (string or in Ors(lang))
+        foreach (string or in First.May(w, 0) ? Ors(lang) : [])
         {
             if (Places.WordAt(w, 0, or) && w.Length > or.Length + 1)
             {
@@ -79,7 +79,7 @@ internal static class Alternatives
     /// <summary>Splits "quark or thick yoghurt" in the food itself.</summary>
     public static void Split(Draft d, string lang)
     {
-        foreach (string or in Ors(lang))
+        foreach (string or in First.MayIn(d.Food) ? Ors(lang) : [])
         {
             int at = Places.FindWord(d.Food, or, 2);
             if (at > 1 && at + or.Length + 1 < d.Food.Length && d.Food[at - 1] == ' ')

@@ -14,7 +14,7 @@ internal static class BareHeat
     /// <summary>"Bake at 220 for 10 min", "reduce to 180", "fan 160": a bare figure that only an oven has.</summary>
     public static bool Oven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
     {
-        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0 || !(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(operations.Exists(o => o.Id is "bake" or "roast" or "blind_bake" or "preheat_oven" or "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
+        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0 || !(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(Operations.Any(operations, "bake", "roast", "blind_bake", "preheat_oven", "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
         {
             return false;
         }

@@ -26,6 +26,7 @@ internal sealed class CardBuilder(string text, string lang)
     private Variant? _variant;
     private string? _title;
     private string? _name;
+    private string? _small;
     private Span _span;
     private string? _group;
     private string? _under;
@@ -40,15 +41,21 @@ internal sealed class CardBuilder(string text, string lang)
     /// <summary>The dish.</summary>
     public Dish Build()
     {
-        List<RawLine> lines = BrokenLines.Joined(CardLines.Of(text));
-        foreach (Piece piece in new Shaper(lines, _lang).Shape())
+        List<Piece> pieces = Shaped(out Remark[] remarks);
+        Ahead ahead = new(pieces, _lang, _ids);
+        for (int i = 0; i < pieces.Count; i++)
         {
+            Piece piece = pieces[i];
+            (object? read, Doubt[] asked) = ahead.Of(i);
+            _doubts.AddRange(asked);
+            // What was read is let go: of a text of 5 MB it is a third of all that is held.
+            pieces[i] = default;
             switch (piece.Kind)
             {
                 case PieceKind.Heading: Heading(piece.Text, piece.Level, piece.Span); break;
                 case PieceKind.Variant: Other(piece.Text, piece.Span); break;
-                case PieceKind.Item: AddLine(piece.Text, piece.Span); break;
-                case PieceKind.Step: AddStep(piece.Text, piece.Span); break;
+                case PieceKind.Item: AddLine(piece.Text, piece.Span, (IngredientLine?)read); break;
+                case PieceKind.Step: AddStep(piece.Text, piece.Span, (Step?)read); break;
                 default: Paragraph(Folding.Line(piece.Text), piece.Span); break;
             }
         }
@@ -58,9 +65,16 @@ internal sealed class CardBuilder(string text, string lang)
         {
             Title = _title ?? "Untitled", Language = _lang, Yields = [.. _yields], Components = [.. _components], Variants = [.. _variants], Notes = [.. _notes],
             Unread = [.. _components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient && l.Foods.All(f => f.Food.Length == 0)).Select(l => new Note(l.Text, l.Span))],
-            Remarks = [.. Long(lines)],
+            Remarks = [.. remarks],
         };
         return Finishing.Of(dish, _plate, _footnotes, _doubts);
+    }
+
+    private List<Piece> Shaped(out Remark[] remarks)
+    {
+        List<RawLine> lines = BrokenLines.Joined(CardLines.Of(text));
+        remarks = [.. Long(lines)];
+        return new Shaper(lines, _lang).Shape();
     }
 
     /// <summary>Lines so long that they were read in stretches.</summary>
@@ -138,6 +152,7 @@ internal sealed class CardBuilder(string text, string lang)
                 Close();
                 _mode = "";
                 _name = name;
+                _small = null;
                 _span = span;
                 if (YieldWords.OfTitle(name, span, _lang) is { } parted)
                 {
@@ -165,9 +180,10 @@ internal sealed class CardBuilder(string text, string lang)
         }
     }
 
-    private void AddLine(string s, Span span)
+    private void AddLine(string s, Span span, IngredientLine? ahead)
     {
-        IngredientLine line = LineReader.Read(Footnotes.Strip(s, span.Line, _footnotes), _lang, span, _doubts, _ids);
+        string bare = Footnotes.Strip(s, span.Line, _footnotes);
+        IngredientLine line = ahead ?? LineReader.Read(bare, _lang, span, _doubts, _ids);
         if (line.Text.Length == 0)
         {
             // A mark with nothing behind it.
@@ -185,11 +201,12 @@ internal sealed class CardBuilder(string text, string lang)
         (_variant is null ? _lines : _variantLines).Add(_group is null || line.Kind == LineKind.Heading ? line : line with { Group = _group });
     }
 
-    private void AddStep(string s, Span span)
+    private void AddStep(string s, Span span, Step? ahead)
     {
         EndOther();
-        Step step = StepReader.Read(s, _lang, span, _name ?? "", _steps.Count + 1, _oven ?? _dishOven);
-        StepTemperature[] set = [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
+        _small ??= Folding.Lower(_name ?? "");
+        Step step = StepReader.Placed(ahead ?? StepReader.Alone(s, _lang, span), _small, _steps.Count + 1, _oven ?? _dishOven);
+        StepTemperature[] set = step.Temperatures.IsEmpty ? [] : [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
         if (set.Length > 0)
         {
             // "180 °C, fan 160 °C": what follows inherits the figure that stands for any oven.
@@ -254,6 +271,7 @@ internal sealed class CardBuilder(string text, string lang)
             IsAssembly = _lines.Count == 0 && Lexicon.Word("assembly", Folding.Key(name), _lang) is not null,
         });
         _name = null;
+        _small = null;
         _group = null;
         _oven = null;
         _lines.Clear();

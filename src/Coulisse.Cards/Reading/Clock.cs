@@ -5,6 +5,14 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Finds the times of a sentence.</summary>
 internal static class Clock
 {
+    private static readonly string[] French = ["à", "ou"];
+    private static readonly string[] German = ["bis", "oder"];
+    private static readonly string[] Southern = ["a", "o"];
+    private static readonly string[] English = ["to", "or"];
+    private static readonly string[] Agains = ["more", "further", "extra", "good", "full", "whole", "solid", "or so", "weitere", "weiteren", "gute", "volle", "autres", "bonnes", "petites", "altri", "buoni", "más", "buenos"];
+    private static readonly Beginnings FirstOfAgains = new(Agains);
+    private static readonly string[] Ands = ["and", "et", "und", "y", "e"];
+
     /// <summary>A stretch of time at a place: low, high, end; null when none begins there.</summary>
     public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang)
     {
@@ -30,8 +38,7 @@ internal static class Clock
             return Places.Skip(s, i + 1);
         }
 
-        string[] words = lang switch { "fr" => ["à", "ou"], "de" => ["bis", "oder"], "es" => ["a", "o"], "it" => ["a", "o"], _ => ["to", "or"] };
-        foreach (string w in words)
+        foreach (string w in lang switch { "fr" => French, "de" => German, "es" or "it" => Southern, _ => English })
         {
             if (Places.WordAt(s, i, w))
             {
@@ -74,7 +81,7 @@ internal static class Clock
             return told;
         }
 
-        foreach (string again in (ReadOnlySpan<string>)["more", "further", "extra", "good", "full", "whole", "solid", "or so", "weitere", "weiteren", "gute", "volle", "autres", "bonnes", "petites", "altri", "buoni", "más", "buenos"])
+        foreach (string again in FirstOfAgains.May(s, i) ? Agains : [])
         {
             // "5 more minutes"
             i = Places.WordAt(s, i, again) ? Places.Skip(s, i + again.Length) : i;
@@ -161,7 +168,7 @@ internal static class Clock
     private static (double Minutes, int End)? Rest(string s, int end, double unit, string lang)
     {
         int j = Places.Skip(s, end);
-        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "y", "e"])
+        foreach (string and in Ands)
         {
             if (Places.WordAt(s, j, and))
             {

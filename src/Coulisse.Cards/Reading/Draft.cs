@@ -65,11 +65,14 @@ internal sealed class Draft(bool why)
             grams = n * pack;
         }
 
+        bool plain = AmountMax is null && Fill is null && Grade is null && Use is null && gramsMax is null && Second is null && Alternative is null && State is null && Bought is null && Percent is null && PercentOf is null && PackGrams is null;
         return new FoodAmount
         {
-            Food = Food, FoodId = Known?.Id, FoodConfidence = Known?.Confidence ?? 0, Amount = Amount, AmountMax = AmountMax, Unit = Amount is null && AmountMax is null ? null : Unit?.Unit ?? "piece", Fill = Fill, Grade = Grade, Preparation = Preparation,
-            Optional = Optional, Use = Use, Grams = grams, GramsMax = gramsMax, SecondMeasure = Second, Alternative = Alternative, State = State, BoughtGrams = Bought,
-            Percent = Percent, PercentOf = PercentOf, PackGrams = PackGrams,
+            Food = Food, FoodId = Known?.Id, FoodConfidence = Known?.Confidence ?? 0, Amount = Amount, Unit = Amount is null && AmountMax is null ? null : Unit?.Unit ?? "piece", Preparation = Preparation, Optional = Optional, Grams = grams,
+            Details = plain ? null : new FoodDetails
+            {
+                AmountMax = AmountMax, Fill = Fill, Grade = Grade, Use = Use, GramsMax = gramsMax, SecondMeasure = Second, Alternative = Alternative, State = State, BoughtGrams = Bought, Percent = Percent, PercentOf = PercentOf, PackGrams = PackGrams,
+            },
         };
     }
 }

@@ -19,12 +19,12 @@ internal static class EachOf
 
             int share = s.IndexOf('各');
             return share > 1 && s.Length - share < 14 && s.AsSpan(0, share).IndexOfAny('・', '、', '，') > 0
-                ? [.. s[..share].Split(['・', '、', '，'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods).Select(f => $"{f} {s[(share + 1)..]}")] : null;
+                ? Japanese(s, share) : null;
         }
 
         string each = lang switch { "fr" => "chacun de", "de" => "je", "es" => "cada uno de", "it" => "ciascuno di", _ => "each" };
-        int at = Places.FindWord(s, each);
-        if (at is < 2 or > 24 || !(char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) || Amounts.At(s, 0, lang) is not { Unit: not null } m)
+        int at = s.Length > 0 && (char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) ? Places.FindWord(s, each) : -1;
+        if (at is < 2 or > 24 || Amounts.At(s, 0, lang) is not { Unit: not null } m)
         {
             return null;
         }
@@ -47,11 +47,17 @@ internal static class EachOf
         if (lang == "en" && foods.Length > 1)
         {
             // "each of cumin and coriander seeds"
-            foods = [.. foods.Select(f => SharedHead.Of(f, foods[^1]))];
+            foods = Headed(foods);
         }
 
-        return foods.Length > 1 && s.IndexOf('(', from) < 0 ? [.. foods.Select(f => $"{s[..m.End]} {f}")] : null;
+        return foods.Length > 1 && s.IndexOf('(', from) < 0 ? Shared(s[..m.End], foods) : null;
     }
+
+    private static string[] Headed(string[] foods) => [.. foods.Select(f => SharedHead.Of(f, foods[^1]))];
+
+    private static List<string> Shared(string amount, IEnumerable<string> foods) => [.. foods.Select(f => $"{amount} {f}")];
+
+    private static List<string> Japanese(string s, int share) => [.. s[..share].Split(['・', '、', '，'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods).Select(f => $"{f} {s[(share + 1)..]}")];
 
     /// <summary>"塩・こしょう 少々", "塩こしょう 適量": two foods, as everywhere.</summary>
     private static List<string>? SaltAndPepper(string s)

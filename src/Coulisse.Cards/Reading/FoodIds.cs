@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Coulisse.Matter.Foods;
 
 namespace Coulisse.Cards.Reading;
@@ -7,23 +8,23 @@ internal sealed class FoodIds(string lang)
 {
     private const double Sure = 0.8;
     private const int LongestName = 60;
-    private readonly Dictionary<string, FoodMatch?> _known = new(StringComparer.OrdinalIgnoreCase);
+    private readonly ConcurrentDictionary<string, (string Name, FoodMatch? Match)> _known = new(StringComparer.Ordinal);
 
-    /// <summary>The food a wording of this card surely means; null when none is sure. A name of many words is a sentence.</summary>
-    public FoodMatch? Of(string food)
+    /// <summary>The food a wording of this card surely means; null when none is sure. A name of many words is a sentence. The wording becomes the one kept of it, so that a food told often is held once.</summary>
+    public FoodMatch? Of(ref string food)
     {
         if (food.Length is 0 or > LongestName)
         {
             return null;
         }
 
-        if (!_known.TryGetValue(food, out FoodMatch? match))
+        if (!_known.TryGetValue(food, out (string Name, FoodMatch? Match) known))
         {
-            match = Match(food, lang) is { Confidence: >= Sure } sure ? sure : null;
-            _known.Add(food, match);
+            known = _known.GetOrAdd(food, (food, Match(food, lang) is { Confidence: >= Sure } sure ? sure : null));
         }
 
-        return match;
+        food = known.Name;
+        return known.Match;
     }
 
     /// <summary>The food a wording means; null also for what is no wording: half a pair, a sign outside every alphabet.</summary>

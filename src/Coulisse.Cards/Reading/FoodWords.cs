@@ -1,3 +1,4 @@
+using System.Text;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -5,6 +6,12 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Takes from a food's words what is not its name: size, preparation, purpose, temperature, maker.</summary>
 internal static class FoodWords
 {
+    private static readonly string[] Cuts = [" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " diluted in", " left over from", " cut in", " cut into", " in "];
+    private static readonly Beginnings FirstOfCuts = new(Cuts.Select(c => c.TrimStart()));
+    private static readonly string[] Eaches = [" de ", " à ", " da ", " of about ", " of ", " je ", " zu je ", " zu ", " about "];
+    private static readonly Beginnings FirstOfEaches = new(Eaches.Select(c => c.TrimStart()));
+    private static readonly string[] Halves = [" e mezzo", " e mezza", " y medio", " y media", " et demi", " et demie", " and a half"];
+
     // What is done to these makes another food, sold by that name.
     private static readonly string[] Named = ["pan rallado", "queso rallado", "pomodori pelati", "pomodoro pelato", "pane grattugiato", "lait concentré", "lait fermenté", "leche condensada", "leche evaporada", "latte condensato"];
     private static readonly string[] Meats = ["beef", "pork", "lamb", "veal", "turkey", "chicken", "meat", "mutton", "venison", "rice"];
@@ -53,7 +60,7 @@ internal static class FoodWords
             return;
         }
 
-        foreach (string half in (ReadOnlySpan<string>)[" e mezzo", " e mezza", " y medio", " y media", " et demi", " et demie", " and a half"])
+        foreach (string half in Halves)
         {
             if (d.Food.Length > half.Length + 1 && d.Food.EndsWith(half, StringComparison.OrdinalIgnoreCase))
             {
@@ -88,7 +95,7 @@ internal static class FoodWords
             return;
         }
 
-        foreach (string w in (ReadOnlySpan<string>)[" de ", " à ", " da ", " of about ", " of ", " je ", " zu je ", " zu ", " about "])
+        foreach (string w in FirstOfEaches.MayIn(d.Food) ? Eaches : [])
         {
             int at = d.Food.LastIndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at > 0 && Amounts.At(d.Food, at + w.Length, lang) is { Unit: { Kind: "mass" } unit } m && m.Number is { InWords: false })
@@ -174,7 +181,7 @@ internal static class FoodWords
     /// <summary>"kohlrabi in discs of 60 mm": the cut is preparation.</summary>
     private static void Cut(Draft d)
     {
-        foreach (string w in (ReadOnlySpan<string>)[" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " diluted in", " left over from", " cut in", " cut into", " in "])
+        foreach (string w in d.Food.Contains(' ') && FirstOfCuts.MayIn(d.Food) ? Cuts : [])
         {
             int at = d.Food.IndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at > 0 && (w.Length > 4 || at + 4 < d.Food.Length && char.IsAsciiDigit(d.Food[at + 4])))
@@ -232,7 +239,7 @@ internal static class FoodWords
             return;
         }
 
-        for (int guard = 0; guard < 3 && !Named.Any(n => d.Food.EndsWith(n, StringComparison.OrdinalIgnoreCase)); guard++)
+        for (int guard = 0; guard < 3 && !IsNamed(d.Food); guard++)
         {
             int space = d.Food.LastIndexOf(' ');
             int two = space > 0 ? d.Food.LastIndexOf(' ', space - 1) : -1;
@@ -265,13 +272,26 @@ internal static class FoodWords
         }
     }
 
+    private static bool IsNamed(string food)
+    {
+        foreach (string n in Named)
+        {
+            if (food.EndsWith(n, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>"entier" says of an egg how it is used, of milk what it is.</summary>
     private static bool Whole(string w) => w is "entier" or "entière" or "entero" or "entera" or "intero" or "intera";
 
     /// <summary>A maker's name: a capitalised word before a percentage or, in lower-case languages, in the middle or at the end without a preposition.</summary>
     private static void Maker(Draft d, string lang)
     {
-        if (lang is "de" or "ja" || d.Amount is null)
+        if (lang is "de" or "ja" || d.Amount is null || lang == "en" && !d.Food.Contains('%') || !d.Food.AsSpan().ContainsAnyInRange('A', 'Z') && Ascii.IsValid(d.Food))
         {
             return;
         }

@@ -16,21 +16,30 @@ internal sealed class Footnotes
     /// <summary>A line of a list without its raised figure, which is remembered.</summary>
     public static string Strip(string s, int line, Footnotes notes)
     {
-        int at = s.AsSpan().IndexOfAny(Marks);
-        if (at < 1 || !char.IsLetter(s[at - 1]) && s[at - 1] is not (')' or ' '))
-        {
-            return s;
-        }
-
-        // "100 cm³" is a measure, and a figure inside a word is no mark.
-        bool ends = at + 1 >= s.Length || !char.IsLetterOrDigit(s[at + 1]) && s[at + 1] is not ('/' or '\u2044');
-        if (!ends || at > 1 && s[at - 1] == 'm' && s[at - 2] is 'c' or 'd' or ' ' or 'm')
+        int at = Mark(s);
+        if (at < 0)
         {
             return s;
         }
 
         notes._lines.TryAdd(line, s[at]);
         return s.Remove(at, 1);
+    }
+
+    /// <summary>The line without its raised figure.</summary>
+    public static string Bare(string s) => Mark(s) is var at and >= 0 ? s.Remove(at, 1) : s;
+
+    private static int Mark(string s)
+    {
+        int at = s.AsSpan().IndexOfAny(Marks);
+        if (at < 1 || !char.IsLetter(s[at - 1]) && s[at - 1] is not (')' or ' '))
+        {
+            return -1;
+        }
+
+        // "100 cm³" is a measure, and a figure inside a word is no mark.
+        bool ends = at + 1 >= s.Length || !char.IsLetterOrDigit(s[at + 1]) && s[at + 1] is not ('/' or '\u2044');
+        return !ends || at > 1 && s[at - 1] == 'm' && s[at - 2] is 'c' or 'd' or ' ' or 'm' ? -1 : at;
     }
 
     /// <summary>Takes a footnote that names another food; false for any other sentence.</summary>

@@ -7,6 +7,10 @@ internal static class Heat
 {
     private static readonly string[] Fans = ["fan", "chaleur tournante", "heißluft", "heissluft", "umluft", "ventilato", "ventilata", "ventilado", "con ventilador", "aire", "ventil", "convection", "コンベクション"];
 
+    private static readonly string[] Degrees = ["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"];
+    private static readonly Beginnings FirstOfDegrees = new(Degrees);
+    private static readonly (string Word, char Scale)[] Scales = [("Celsius", 'C'), ("centigrade", 'C'), ("centígrados", 'C'), ("centigradi", 'C'), ("Fahrenheit", 'F')];
+
     /// <summary>All temperatures in order; one setting told in two scales is one.</summary>
     public static List<StepTemperature> In(string s, string lang, string? main, List<(int At, string Id)> operations)
     {
@@ -18,7 +22,7 @@ internal static class Heat
             if (s[i] is 'g' or 'G' or 't' or 'T' && (i == 0 || !char.IsLetterOrDigit(s[i - 1])) && GasMarks.At(s, i, lang, out int markEnd) is { } mark)
             {
                 // "200 °C/180 °C fan/gas 6" is one setting told three ways.
-                if (!found.Exists(t => t.Of == TemperatureOf.Oven && Math.Abs(t.Celsius - mark) < 25))
+                if (!Oven(found, mark, null))
                 {
                     marks.Add(found.Count);
                     found.Add(new StepTemperature(TemperatureOf.Oven, mark, s[i..markEnd]));
@@ -74,7 +78,7 @@ internal static class Heat
             }
 
             // "200 °C (fan 180 °C/400 °F)": told before in the other scale
-            if (fahrenheit && scale == 'F' && before.TrimEnd() is { Length: > 0 } slash && slash[^1] is '/' or '(' or ',' && found.FindIndex(t => !t.Words.Contains('F') && Math.Abs(t.Celsius - celsius) < 6) is var same and >= 0)
+            if (fahrenheit && scale == 'F' && before.TrimEnd() is { Length: > 0 } slash && slash[^1] is '/' or '(' or ',' && InCelsius(found, celsius) is var same and >= 0)
             {
                 found[same] = found[same] with { Words = found[same].Words + " / " + words };
                 continue;
@@ -94,7 +98,7 @@ internal static class Heat
                 continue;
             }
 
-            string? op = operations.LastOrDefault(o => o.At < i).Id ?? main;
+            string? op = Operations.Before(operations, i - 1) ?? main;
             string own = Own(after);
             bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
             found.Add(new StepTemperature(Of(before, after, op, main, celsius), celsius, words)
@@ -109,13 +113,41 @@ internal static class Heat
         for (int m = marks.Count - 1; m >= 0; m--)
         {
             StepTemperature mark = found[marks[m]];
-            if (found.Exists(t => !ReferenceEquals(t, mark) && t.Of == TemperatureOf.Oven && (lang == "de" || Math.Abs(t.Celsius - mark.Celsius) < 25)))
+            if (Oven(found, lang == "de" ? null : mark.Celsius, mark))
             {
                 found.RemoveAt(marks[m]);
             }
         }
 
         return found;
+    }
+
+    /// <summary>True when an oven's figure near another is told; any figure where no other is given.</summary>
+    private static bool Oven(List<StepTemperature> found, double? near, StepTemperature? but)
+    {
+        foreach (StepTemperature t in found)
+        {
+            if (!ReferenceEquals(t, but) && t.Of == TemperatureOf.Oven && (near is not { } c || Math.Abs(t.Celsius - c) < 25))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Place of a figure told in °C that is the same heat; -1 when none is.</summary>
+    private static int InCelsius(List<StepTemperature> found, double celsius)
+    {
+        for (int k = 0; k < found.Count; k++)
+        {
+            if (!found[k].Words.Contains('F') && Math.Abs(found[k].Celsius - celsius) < 6)
+            {
+                return k;
+            }
+        }
+
+        return -1;
     }
 
     /// <summary>"minus 18 °C", "moins 18 °C".</summary>
@@ -133,7 +165,7 @@ internal static class Heat
             return j + 1;
         }
 
-        foreach (string w in (ReadOnlySpan<string>)["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"])
+        foreach (string w in FirstOfDegrees.May(s, j) ? Degrees : [])
         {
             if (Places.WordAt(s, j, w))
             {
@@ -160,7 +192,7 @@ internal static class Heat
             return char.ToUpperInvariant(s[k]);
         }
 
-        foreach ((string word, char scale) in (ReadOnlySpan<(string, char)>)[("Celsius", 'C'), ("centigrade", 'C'), ("centígrados", 'C'), ("centigradi", 'C'), ("Fahrenheit", 'F')])
+        foreach ((string word, char scale) in s[k] is 'C' or 'c' or 'F' or 'f' ? Scales : [])
         {
             if (Places.WordAt(s, k, word))
             {

@@ -6,11 +6,19 @@ namespace Coulisse.Cards.Reading;
 internal static class Joins
 {
     private static readonly string[] Ands = ["and", "et", "und", "y", "e", "plus", "more", "dazu", "&"];
+    private static readonly string[] Mores = ["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "plus a drizzle", "plus a few", "sowie etwas", "et un peu"];
+    private static readonly string[] Leads = ["and ", "dazu ", "y ", "plus ", "et "];
+    private static readonly string[] Extras = ["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little"];
+    private static readonly string[] Pairs = ["and", "et", "und", "u.", "y", "e", "&", "n", "'n'", "n'", "'n"];
+    private static readonly string[] Salts = ["salt", "sel", "Salz", "sal", "sale", "pepper", "poivre", "Pfeffer", "pimienta", "pepe"];
+    private static readonly Beginnings FirstOfJoints = new([.. Ands.Where(a => a != "&"), .. Mores]);
+    private static readonly Beginnings FirstOfExtras = new([.. Leads, .. Extras]);
+    private static readonly Beginnings FirstOfSalts = new(Salts);
 
     /// <summary>The parts of a line, in order.</summary>
     public static List<string> Split(string s, string lang)
     {
-        List<string> parts = [];
+        List<string> parts = new(1);
         int start = 0;
         int depth = 0;
         for (int i = 0; i < s.Length; i++)
@@ -56,7 +64,7 @@ internal static class Joins
         }
 
         // The amount is looked for last: nearly no line is a pair of names.
-        if (parts.Count == 1 && Unamounted(s, lang) is { Count: > 1 } pair && !LineKinds.HasAmount(s, lang))
+        if (parts.Count == 1 && Unamounted(s, lang) is { } pair && !LineKinds.HasAmount(s, lang))
         {
             return pair;
         }
@@ -155,6 +163,11 @@ internal static class Joins
             j++;
         }
 
+        if (j < s.Length && s[j] != '&' && !FirstOfJoints.May(s, j))
+        {
+            return 0;
+        }
+
         foreach (string and in Ands)
         {
             if (and is "y" && lang != "es" || and is "e" && lang != "it" || !Places.WordAt(s, j, and))
@@ -188,7 +201,7 @@ internal static class Joins
         }
 
         // "più quello per la teglia", "plus extra for"
-        foreach (string more in (ReadOnlySpan<string>)["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "plus a drizzle", "plus a few", "sowie etwas", "et un peu"])
+        foreach (string more in Mores)
         {
             if (Places.WordAt(s, j, more) || s.AsSpan(j).StartsWith(more, StringComparison.OrdinalIgnoreCase))
             {
@@ -228,7 +241,12 @@ internal static class Joins
     /// <summary>The words when they only say that some more is needed for something; null otherwise.</summary>
     public static string? Extra(string s)
     {
-        foreach (string lead in (ReadOnlySpan<string>)["and ", "dazu ", "y ", "plus ", "et "])
+        if (s.Length > 0 && s[^1] != '量' && s[^1] != '々' && !FirstOfExtras.May(s, 0))
+        {
+            return null;
+        }
+
+        foreach (string lead in Leads)
         {
             if (s.StartsWith(lead, StringComparison.OrdinalIgnoreCase) && s.Length > lead.Length + 4)
             {
@@ -237,7 +255,7 @@ internal static class Joins
             }
         }
 
-        foreach (string w in (ReadOnlySpan<string>)["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little"])
+        foreach (string w in Extras)
         {
             if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (s.Length == w.Length || s[w.Length] == ' '))
             {
@@ -260,7 +278,7 @@ internal static class Joins
     }
 
     /// <summary>"salt and pepper", "Sal y pimienta al gusto": two foods only when the first is one everybody pairs.</summary>
-    private static List<string> Unamounted(string s, string lang)
+    private static List<string>? Unamounted(string s, string lang)
     {
         int slash = s.IndexOf('/');
         if (slash > 1 && slash == s.LastIndexOf('/') && slash + 2 < s.Length && s.AsSpan(0, slash).TrimEnd().IndexOf(' ') < 0 && IsSalt(s[..slash]) && IsSalt(s[slash..]))
@@ -273,7 +291,8 @@ internal static class Joins
             return ["salt", "pepper"];
         }
 
-        foreach (string and in (ReadOnlySpan<string>)["and", "et", "und", "u.", "y", "e", "&", "n", "'n'", "n'", "'n"])
+        // A pair begins with salt or pepper, whatever joins it.
+        foreach (string and in FirstOfSalts.MayIn(s) ? Pairs : [])
         {
             int at = and[0] == '\'' ? s.IndexOf(and, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, and);
             if (at > 2 && at < 40 && (and.Length > 1 || and == "&" || and == "n" && lang == "en" || (and == "y" && lang == "es") || (and == "e" && lang == "it")) && IsSalt(s[..at]))
@@ -297,8 +316,8 @@ internal static class Joins
             return [s[..comma].Trim(), s[(comma + 1)..].Trim()];
         }
 
-        return [s];
+        return null;
     }
 
-    private static bool IsSalt(string s) => Places.HasAny(s, "salt", "sel", "Salz", "sal", "sale", "pepper", "poivre", "Pfeffer", "pimienta", "pepe");
+    private static bool IsSalt(string s) => FirstOfSalts.MayIn(s) && Places.HasAny(s, Salts);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 
 namespace Coulisse.Cards.Reading;
@@ -8,7 +9,7 @@ internal static class LineDoubts
     /// <summary>Adds the questions of one food of a line.</summary>
     public static void Of(Draft d, string line, string lang, int number, List<Doubt> doubts)
     {
-        string Say(double? v) => v is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
+        static string Say(double? v) => v is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
         if (d.Repaired)
         {
             string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();
@@ -59,7 +60,7 @@ internal static class LineDoubts
 
         if (d.Unit?.Unit is { } held && Sizes.TryGetValue(held, out (string Word, string[] Sizes) vessel) && d is { Amount: not null, Grams: null, PackGrams: null, Second: null, Food.Length: > 0 } && !(d.Unit.Unit == "tin" && d.Grade is not null))
         {
-            doubts.Add(new Doubt(number, $"“{line}”: how much does the {vessel.Word} hold?", [.. vessel.Sizes.Select(size => new Candidate(size, $"{Say(d.Amount)} × {size} {d.Food}"))], $"{vessel.Sizes[0]} to {vessel.Sizes[^1]}", 100));
+            doubts.Add(new Doubt(number, $"“{line}”: how much does the {vessel.Word} hold?", Sized(vessel.Sizes, Say(d.Amount), d.Food), $"{vessel.Sizes[0]} to {vessel.Sizes[^1]}", 100));
         }
 
         if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase))
@@ -72,6 +73,8 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: lard or butter?", [new Candidate("manteca de cerdo (lard)", "manteca de cerdo"), new Candidate("mantequilla (butter)", "mantequilla")], "milk as an allergen, or pork", 100));
         }
     }
+
+    private static ImmutableArray<Candidate> Sized(string[] sizes, string amount, string food) => [.. sizes.Select(size => new Candidate(size, $"{amount} × {size} {food}"))];
 
     // Vessels that come in many sizes; a pack of baking powder and a bottle of wine have their usual one. Sizes as shops sell them: common practice, no source.
     private static readonly Dictionary<string, (string Word, string[] Sizes)> Sizes = new(StringComparer.Ordinal)

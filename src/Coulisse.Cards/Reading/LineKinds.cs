@@ -5,6 +5,12 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Tells totals, headings and remarks from foods.</summary>
 internal static class LineKinds
 {
+    private static readonly string[] Remarks = ["see ", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi "];
+    private static readonly string[] Keepers = ["à réserver ", "à conserver ", "conserver ", "store ", "keep ", "haltbar ", "aufbewahren ", "conservar ", "conservare ", "da conservare "];
+    private static readonly string[] Tellers = ["we ", "i ", "this ", "it ", "they ", "wir ", "nous ", "on "];
+    private static readonly Beginnings FirstOfRemarks = new(Remarks);
+    private static readonly Beginnings FirstOfKeepers = new([.. Keepers, .. Tellers]);
+
     /// <summary>What a line of a list is.</summary>
     public static LineKind Of(string s, string lang)
     {
@@ -35,7 +41,7 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
-        if (Opens(s, "see ", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", "*", "※"))
+        if (s[0] is '*' or '※' || FirstOfRemarks.May(s, 0) && Opens(s, Remarks))
         {
             return LineKind.Note;
         }
@@ -51,8 +57,7 @@ internal static class LineKinds
 
     /// <summary>"À réserver au frais 48 h maximum", "We did 140 covers with this in March": a remark with a verb and a full stop or a time.</summary>
     private static bool Keeps(string s) =>
-        s.Length > 12 && (Opens(s, "à réserver ", "à conserver ", "conserver ", "store ", "keep ", "haltbar ", "aufbewahren ", "conservar ", "conservare ", "da conservare ")
-        || s[^1] == '.' && Opens(s, "we ", "i ", "this ", "it ", "they ", "wir ", "nous ", "on ") && s.Count(c => c == ' ') > 5);
+        s.Length > 12 && FirstOfKeepers.May(s, 0) && (Opens(s, Keepers) || s[^1] == '.' && Opens(s, Tellers) && s.Count(c => c == ' ') > 5);
 
     /// <summary>True when a figure that is an amount stands anywhere.</summary>
     public static bool HasAmount(string s, string lang)

@@ -34,7 +34,7 @@ internal static class LineReader
         foreach (Draft d in drafts)
         {
             LineDoubts.Of(d, s, lang, span.Line, doubts);
-            d.Known = ids?.Of(d.Food);
+            d.Known = ids?.Of(ref d.Food);
         }
 
         return new IngredientLine
@@ -59,7 +59,7 @@ internal static class LineReader
 
     private static List<Draft> Drafts(string s, string lang, bool why)
     {
-        List<Draft> drafts = [];
+        List<Draft> drafts = new(1);
         s = FrontMarks.Spaced(Leaders.Plain(s));
         if (s.Length > 6 && s[0] == '(' && s[^1] == ')' && s.AsSpan(1).IndexOf('(') < 0 && s.IndexOf(')') == s.Length - 1 && Amounts.At(s, 1, lang) is { Unit: not null })
         {

@@ -7,6 +7,7 @@ namespace Coulisse.Cards.Reading;
 internal static class Linking
 {
     private const int MostPairs = 100_000;
+    private static readonly string[] Everything = ["everything", "toss everything", "mix all", "the base"];
 
     /// <summary>Marks the foods of a component that are made by another ("140 g hot C1 base", "the 273 g of dough").</summary>
     public static Component Components(Component c, ComponentIndex index)
@@ -35,10 +36,29 @@ internal static class Linking
         (long)plate.Count * all.Length > MostPairs ? [.. plate] : [.. plate.Select(p => p with { Component = ComponentFor(p.Text, all) })];
 
     /// <summary>Fills in what each step takes from the list of its component.</summary>
-    public static Component Uses(Component c) => c with
+    public static Component Uses(Component c)
     {
-        Steps = [.. c.Steps.Select(step => step with { Uses = [.. Taken(step, c)] })],
-    };
+        if (c.Steps.IsEmpty)
+        {
+            return c;
+        }
+
+        ImmutableArray<Step>.Builder? changed = null;
+        List<StepUse> taken = [];
+        string[] heads = [.. c.Ingredients.SelectMany(l => l.Foods).Select(f => Head(f.Food))];
+        for (int i = 0; i < c.Steps.Length; i++)
+        {
+            taken.Clear();
+            Taken(c.Steps[i], c, heads, taken);
+            if (taken.Count > 0 || c.Steps[i].Uses.Length > 0)
+            {
+                changed ??= c.Steps.ToBuilder();
+                changed[i] = changed[i] with { Uses = [.. taken] };
+            }
+        }
+
+        return changed is null ? c : c with { Steps = changed.DrainToImmutable() };
+    }
 
     private static string? ComponentFor(string part, ImmutableArray<Component> all)
     {
@@ -60,20 +80,27 @@ internal static class Linking
         return name;
     }
 
-    private static IEnumerable<StepUse> Taken(Step step, Component c)
+    private static void Taken(Step step, Component c, string[] heads, List<StepUse> into)
     {
-        bool everything = Places.HasAny(step.Text, "everything", "toss everything", "mix all", "the base");
+        bool everything = heads.Length > 0 && Places.HasAny(step.Text, Everything);
+        int next = 0;
         foreach (IngredientLine line in c.Ingredients)
         {
             foreach (FoodAmount f in line.Foods)
             {
-                string[] words = f.Food.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-                string head = words.Length > 0 ? words[^1].TrimEnd('s') : "";
+                string head = heads[next++];
                 if (everything || (head.Length > 2 && step.Text.Contains(head, StringComparison.OrdinalIgnoreCase)))
                 {
-                    yield return new StepUse(f.FromComponent is null ? line.Span.Line : 0, f.Food, null, f.FromComponent);
+                    into.Add(new StepUse(f.FromComponent is null ? line.Span.Line : 0, f.Food, null, f.FromComponent));
                 }
             }
         }
+    }
+
+    /// <summary>The last word of a name, which a step says of it.</summary>
+    private static string Head(string food)
+    {
+        string name = food.TrimEnd(' ');
+        return name[(name.LastIndexOf(' ') + 1)..].TrimEnd('s');
     }
 }

@@ -12,11 +12,11 @@ internal static class ManyAmounts
     /// <summary>One part for each food; null when the line is no such list.</summary>
     public static List<string>? Of(string s, string lang)
     {
-        if (s.Length is < 12 or > LongestLine || s.Contains('(') || Figures(s) < 2)
-        {
-            return null;
-        }
+        return s.Length is < 12 or > LongestLine || s.Contains('(') || Figures(s) < 2 ? null : Parted(s, lang);
+    }
 
+    private static List<string>? Parted(string s, string lang)
+    {
         foreach (string mark in Marks)
         {
             if (!s.Contains(mark, StringComparison.Ordinal))

@@ -30,8 +30,18 @@ internal static class Offsets
         return Begins(a, Relative) || Begins(a, Behind) && (!Ends(before, Waits) || Places.HasAny(s, Taken));
     }
 
-    private static bool Begins(string a, string[] words) =>
-        Array.Exists(words, w => a.StartsWith(w, StringComparison.Ordinal) && (a.Length == w.Length || !char.IsLetter(a[w.Length]) || Places.IsJapanese(w[0]) || char.IsAsciiDigit(w[^1])));
+    private static bool Begins(string a, string[] words)
+    {
+        foreach (string w in words)
+        {
+            if (a.StartsWith(w, StringComparison.Ordinal) && (a.Length == w.Length || !char.IsLetter(a[w.Length]) || Places.IsJapanese(w[0]) || char.IsAsciiDigit(w[^1])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>True when the words before a time make it another way, a stretch inside another time, or an addition to it.</summary>
     public static bool Aside(string before, bool first) => Ends(before, "(or up to", "or up to", "adding") || !first && Ends(before, "the first", "after", "nach", "après", "dopo", "tras", "or, better,");

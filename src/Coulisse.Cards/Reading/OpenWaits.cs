@@ -1,4 +1,3 @@
-using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -15,17 +14,18 @@ internal static class OpenWaits
         "冷まし", "冷ます", "冷めてから", "粗熱が取れたら",
     ];
 
-    // Most sentences have none of them: one pass over the letters says so.
-    private static readonly SearchValues<string> Any = SearchValues.Create(Words, StringComparison.OrdinalIgnoreCase);
+    // Most sentences have none of them: one pass over their words says so.
+    private static readonly Beginnings First = new(Words);
 
     /// <summary>The words of such a wait; null when the sentence has none, or tells its length beside it.</summary>
     public static string? In(string s, List<StepTime> times)
     {
-        if (!s.AsSpan().ContainsAny(Any))
-        {
-            return null;
-        }
+        // The closures below are made only for a sentence that has one.
+        return First.MayIn(s) ? Found(s, times) : null;
+    }
 
+    private static string? Found(string s, List<StepTime> times)
+    {
         foreach (string w in Words)
         {
             int at = Places.FindWord(s, w);

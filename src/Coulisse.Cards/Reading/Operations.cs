@@ -15,7 +15,7 @@ internal static class Operations
     private static readonly Lazy<FrozenDictionary<string, Row[]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
         .GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Select(r => new Row(r[1], r[2], [.. r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(f => f.TrimEnd('s'))])).ToArray(), StringComparer.Ordinal));
 
-    private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys));
+    private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys, folded: true));
 
     /// <summary>Operations in the order of the sentence, with their places.</summary>
     public static List<(int At, string Id)> In(string s, string lang)
@@ -49,10 +49,14 @@ internal static class Operations
             else if (First.Value.May(s, i))
             {
                 int e = i;
+                int told = i;
+                int n = 0;
                 for (int w = 0; w < MostWords && e < s.Length && e - i < 60; w++)
                 {
                     e = Places.WordEnd(s, e);
-                    int n = Folding.Key(s.AsSpan(i, Math.Min(e - i, 70)), buffer);
+                    int to = Math.Min(e, i + 70);
+                    n = Folding.Key(s.AsSpan(told, to - told), buffer, n);
+                    told = to;
                     if (n > 0 && words.TryGetValue(buffer[..n], out Row[]? rows) && Pick(rows, s, lang) is { } id)
                     {
                         best = id;
@@ -72,6 +76,34 @@ internal static class Operations
         }
 
         return found;
+    }
+
+    /// <summary>The last operation told at or before a place; null when none is.</summary>
+    public static string? Before(List<(int At, string Id)> all, int place)
+    {
+        for (int k = all.Count - 1; k >= 0; k--)
+        {
+            if (all[k].At <= place)
+            {
+                return all[k].Id;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>True when one of these operations is among them.</summary>
+    public static bool Any(List<(int At, string Id)> all, params ReadOnlySpan<string> ids)
+    {
+        foreach ((int _, string id) in all)
+        {
+            if (ids.Contains(id))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Each operation once, in order.</summary>

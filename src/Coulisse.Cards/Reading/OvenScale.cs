@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 
 namespace Coulisse.Cards.Reading;
@@ -17,17 +16,12 @@ internal static class OvenScale
             yield break;
         }
 
-        Step[] steps = [.. dish.Components.SelectMany(c => c.Steps)];
-        bool told = steps.SelectMany(s => s.Temperatures).Any(t => t.Words.Length > 0 && !Bare(t.Words)) || dish.Notes.Concat(dish.Components.SelectMany(c => c.Notes)).Any(n => n.Text.Contains('°'));
-        ImmutableArray<FoodAmount> foods = [.. dish.Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods)];
-        int metric = foods.Count(f => f.Unit is "g" or "kg" or "ml" or "l" or "dl" or "cl");
-        int household = foods.Count(f => f.Unit is "cup" or "oz" or "lb" or "floz" or "stick" or "pint" or "quart");
-        if (told || metric >= Math.Max(1, household))
+        if (Told(dish) || Metric(dish))
         {
             yield break;
         }
 
-        foreach (Step s in steps)
+        foreach (Step s in dish.Components.SelectMany(c => c.Steps))
         {
             if (s.Temperatures.FirstOrDefault(t => !t.Inherited && Bare(t.Words) && (t.Of == TemperatureOf.Oven ? t.Celsius is >= 100 and <= 280 : t.Celsius is >= 90 and <= 230)) is { } t)
             {
@@ -37,6 +31,46 @@ internal static class OvenScale
                 yield break;
             }
         }
+    }
+
+    /// <summary>True when the scale is told somewhere.</summary>
+    private static bool Told(Dish dish)
+    {
+        bool noted = dish.Notes.Any(Scaled);
+        foreach (Component c in dish.Components)
+        {
+            noted = noted || c.Notes.Any(Scaled);
+            foreach (Step s in noted ? [] : c.Steps)
+            {
+                foreach (StepTemperature t in s.Temperatures)
+                {
+                    noted |= t.Words.Length > 0 && !Bare(t.Words);
+                }
+            }
+        }
+
+        return noted;
+    }
+
+    private static bool Scaled(Note note) => note.Text.Contains('°');
+
+    /// <summary>True when the card weighs and measures in metric units at least as often as in others.</summary>
+    private static bool Metric(Dish dish)
+    {
+        (int metric, int household) = (0, 0);
+        foreach (Component c in dish.Components)
+        {
+            foreach (IngredientLine line in c.Ingredients)
+            {
+                foreach (FoodAmount f in line.Foods)
+                {
+                    metric += f.Unit is "g" or "kg" or "ml" or "l" or "dl" or "cl" ? 1 : 0;
+                    household += f.Unit is "cup" or "oz" or "lb" or "floz" or "stick" or "pint" or "quart" ? 1 : 0;
+                }
+            }
+        }
+
+        return metric >= Math.Max(1, household);
     }
 
     private static bool Bare(string words) => words.Length > 0 && words.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0;

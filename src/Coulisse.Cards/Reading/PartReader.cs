@@ -5,6 +5,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Reads one food with its amount: brackets first, then the amount at the front or at the end, then what stands after commas.</summary>
 internal static class PartReader
 {
+    /// <summary>The brackets of a part without any: never added to.</summary>
+    private static readonly List<string> None = [];
+
     /// <summary>The part's reading.</summary>
     public static Draft Read(string part, string lang, bool why = false)
     {
@@ -15,7 +18,7 @@ internal static class PartReader
             return JapanesePart.Read(s, why);
         }
 
-        List<string> brackets = [];
+        List<string> brackets = s.Contains('(') ? [] : None;
         d.EachInBracket = FrontBracket(s);
         s = FrontMarks.Optional(s, lang, d);
         s = Shares.OnBracket(Brackets.Take(s, brackets), brackets);
@@ -46,6 +49,12 @@ internal static class PartReader
         return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExceptInRange('0', '9') < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
     }
 
+    private static readonly string[] French = ["de la", "de l'", "des", "du", "de"];
+    private static readonly string[] German = ["vom", "von"];
+    private static readonly string[] Spanish = ["de la", "del", "de los", "de las", "de"];
+    private static readonly string[] Italian = ["della", "dello", "dell'", "degli", "dei", "delle", "del", "di"];
+    private static readonly string[] English = ["of the", "of"];
+
     /// <summary>End of "of", "de", "d'", "di" at a place; the place itself when there is none.</summary>
     public static int Of(string s, int i, string lang)
     {
@@ -54,14 +63,12 @@ internal static class PartReader
             return i + 2;
         }
 
-        foreach (string w in lang switch
+        if (i >= s.Length || (s[i] | 0x20) is not ('d' or 'v' or 'o'))
         {
-            "fr" => (ReadOnlySpan<string>)["de la", "de l'", "des", "du", "de"],
-            "de" => ["vom", "von"],
-            "es" => ["de la", "del", "de los", "de las", "de"],
-            "it" => ["della", "dello", "dell'", "degli", "dei", "delle", "del", "di"],
-            _ => ["of the", "of"],
-        })
+            return i;
+        }
+
+        foreach (string w in lang switch { "fr" => French, "de" => German, "es" => Spanish, "it" => Italian, _ => English })
         {
             if (w[^1] == '\'' ? s.AsSpan(i).StartsWith(w, StringComparison.OrdinalIgnoreCase) : Places.WordAt(s, i, w))
             {
@@ -75,7 +82,7 @@ internal static class PartReader
     /// <summary>The amount at the front and everything that hangs on it.</summary>
     private static string Front(string s, string lang, Draft d)
     {
-        s = StripWhole(s, d);
+        s = WholeOf.Take(s, d);
         if (s.StartsWith("the ", StringComparison.OrdinalIgnoreCase))
         {
             d.The = true;
@@ -222,21 +229,6 @@ internal static class PartReader
         }
 
         return m;
-    }
-
-    private static string StripWhole(string s, Draft d)
-    {
-        foreach (string w in (ReadOnlySpan<string>)["all of the ", "all the ", "tutto il ", "tutta la ", "tout le ", "toute la ", "toda la ", "todo el ", "die gesamte ", "der gesamte ", "rest of the ", "remaining "])
-        {
-            if (s.StartsWith(w, StringComparison.OrdinalIgnoreCase))
-            {
-                d.Whole = true;
-                d.Reference = "whole amount";
-                return s[w.Length..];
-            }
-        }
-
-        return s;
     }
 
     /// <summary>"pinch salt", "small handful rocket", "juice": a measure word with no number before it means one.</summary>

@@ -1,4 +1,3 @@
-using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -8,7 +7,17 @@ internal static class StepReader
 {
     private const int LongestStep = 20_000;
     private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "一晩", "ひと晩", "1晩", "一夜"];
-    private static readonly SearchValues<string> AnyNight = SearchValues.Create(Nights, StringComparison.OrdinalIgnoreCase);
+    private static readonly Beginnings FirstOfNights = new(Nights);
+    private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
+    private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
+    private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
+    private static readonly WordList Leaves = new("unattended", "nobody need stand");
+    private static readonly WordList Looks = new("every", "halfway", "now and then", "turning once", "stirring once", "ab und zu");
+    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva");
+    private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫");
+    private static readonly WordList Still = new("leave", "stand", "let", "hold", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
+    private static readonly WordList Thrice = new("three times", "dreimal", "trois fois", "tre volte");
+    private static readonly WordList Twice = new("twice", "zweimal", "deux fois");
 
     /// <summary>The step's reading.</summary>
     /// <param name="raw">As written.</param>
@@ -17,7 +26,26 @@ internal static class StepReader
     /// <param name="component">Name of its component.</param>
     /// <param name="order">Place in the component, from 1.</param>
     /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
-    public static Step Read(string raw, string lang, Span span, string component, int order, double? ovenBefore = null)
+    public static Step Read(string raw, string lang, Span span, string component, int order, double? ovenBefore = null) => Placed(Alone(raw, lang, span), Folding.Lower(component), order, ovenBefore);
+
+    /// <summary>A step that was read alone, in its place.</summary>
+    /// <param name="step">As read alone.</param>
+    /// <param name="component">Name of its component in small letters.</param>
+    /// <param name="order">Place in the component, from 1.</param>
+    /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
+    public static Step Placed(Step step, string component, int order, double? ovenBefore)
+    {
+        bool oven = step.Operations.Contains("bake") || step.Operations.Contains("roast") || step.Operations.Contains("blind_bake");
+        bool told = step.Temperatures.Any(t => t.Of == TemperatureOf.Oven);
+        return step with
+        {
+            Anchor = new Anchor(component, order, step.Anchor.Fingerprint),
+            Temperatures = oven && !told && ovenBefore is { } c ? step.Temperatures.Add(new StepTemperature(TemperatureOf.Oven, c, "") { Inherited = true }) : step.Temperatures,
+        };
+    }
+
+    /// <summary>What a step says by itself, whatever stands before it: its handle has no component and no place yet.</summary>
+    public static Step Alone(string raw, string lang, Span span)
     {
         bool struck = raw.Length <= LongestStep && Struck.In(raw);
         string s = Marks.Strip(raw.Length > LongestStep ? Folding.Line(raw.AsSpan(0, LongestStep)) : Folding.Line(struck ? Struck.Out(raw) : raw));
@@ -31,22 +59,16 @@ internal static class StepReader
         int people = 1;
         List<double> tendAt = [];
         Times(s, lang, operations, times, tendAt, temperatures, storage, ref hands);
-        foreach ((string word, int n) in (ReadOnlySpan<(string, int)>)[("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)])
+        foreach ((string word, int n) in FirstOfHands.MayIn(s) ? Hands : [])
         {
             people = Places.FindWord(s, word) >= 0 ? n : people;
         }
 
-        bool oven = main is "bake" or "roast" || operations.Exists(o => o.Id is "bake" or "roast" or "blind_bake");
-        if (oven && ovenBefore is { } c && !temperatures.Exists(t => t.Of == TemperatureOf.Oven))
-        {
-            temperatures.Add(new StepTemperature(TemperatureOf.Oven, c, "") { Inherited = true });
-        }
-
         return new Step
         {
-            Span = span, Text = shown, Anchor = Anchors.Of(component, order, shown), Operation = main, Operations = Operations.Ids(operations),
+            Span = span, Text = shown, Anchor = new Anchor("", 0, Anchors.Fingerprint(shown)), Operation = main, Operations = Operations.Ids(operations),
             Times = [.. times], Temperatures = [.. temperatures], Kit = StepWords.Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
-            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = StepWords.Until(s), Meanwhile = Places.HasAny(s, "meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while"),
+            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = StepWords.Until(s), Meanwhile = Meanwhiles.In(s),
             ThicknessMillimetres = StepWords.Thickness(s), EndGrams = StepWords.End(s), LossPercent = StepWords.Loss(s),
         };
     }
@@ -96,7 +118,7 @@ internal static class StepReader
             if (times.Count > 0 && Ends(before, "every", "toutes les", "alle", "cada", "ogni"))
             {
                 // "2 hours, basting every 20 minutes": when to look, no time of its own
-                tendAt.AddRange(times[^1].MinutesMax is { } whole && t.Min >= 1 && whole / t.Min < 40 ? Enumerable.Range(1, Math.Max(0, (int)Math.Ceiling(whole / t.Min) - 1)).Select(k => k * t.Min) : []);
+                Every(t.Min, times[^1].MinutesMax, tendAt);
                 continue;
             }
 
@@ -132,7 +154,7 @@ internal static class StepReader
             }
 
             string? main = Operations.Main(operations);
-            string? op = operations.LastOrDefault(o => o.At <= i).Id ?? main;
+            string? op = Operations.Before(operations, i) ?? main;
             if (Ends(before, "hold there", "hold there at least", "hold there for", "keep there", "keep there at least") && main is "blast_chill" or "chill_fridge" or "chill_ice" or "freeze")
             {
                 // The cold goes on: the nearest verb spoke of where the food came from.
@@ -155,7 +177,7 @@ internal static class StepReader
                 op = main;
             }
 
-            int repeats = Places.HasAny(s, "three times", "dreimal", "trois fois", "tre volte") ? 3 : Places.HasAny(s, "twice", "zweimal", "deux fois") ? 2 : 1;
+            int repeats = Thrice.In(s) ? 3 : Twice.In(s) ? 2 : 1;
             times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, limit ? TimeKind.Limit : Kind(op, s) is TimeKind.Hands && op is null && temperatures.Exists(x => x.Of == TemperatureOf.Oven && !x.Inherited) ? TimeKind.Oven : Kind(op, s), words)
             {
                 Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At,
@@ -165,7 +187,7 @@ internal static class StepReader
 
         // "Retard o/n (12–16 hrs)": the night is told in hours.
         bool toldNight = times.Exists(t => t.MinutesMin is >= 480 and <= 1440);
-        foreach (string night in !toldNight && s.AsSpan().ContainsAny(AnyNight) ? Nights : [])
+        foreach (string night in !toldNight && FirstOfNights.MayIn(s) ? Nights : [])
         {
             if (Places.FindWord(s, night) is var at and >= 0)
             {
@@ -187,6 +209,18 @@ internal static class StepReader
         }
     }
 
+    /// <summary>The moments inside a time at which one looks.</summary>
+    private static void Every(double minutes, double? whole, List<double> tendAt)
+    {
+        if (whole is { } all && minutes >= 1 && all / minutes < 40)
+        {
+            for (int k = 1; k < (int)Math.Ceiling(all / minutes); k++)
+            {
+                tendAt.Add(k * minutes);
+            }
+        }
+    }
+
     /// <summary>A figure that leans on the time before it: "25 to 30 more", "4 on medium", "another 20", "for ten".</summary>
     private static (double Min, double Max, int Start, int End)? Elliptic(string s, int at, string lang)
     {
@@ -196,8 +230,8 @@ internal static class StepReader
         }
 
         int j = Places.Skip(s, n.End);
-        string before = s[..at].TrimEnd();
         bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
+        string before = stops ? s[..at].TrimEnd() : "";
         bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
             || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
@@ -218,7 +252,7 @@ internal static class StepReader
 
     /// <summary>True for a sentence that says how long a thing keeps: storage, no wait.</summary>
     private static bool Keeps(string s) =>
-        Places.HasAny(s, "keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva") || s.Contains("保存", StringComparison.Ordinal);
+        Keepers.In(s) || s.Contains("保存", StringComparison.Ordinal);
 
     private static string Place(string s) => Places.HasAny(s, "freezer", "congélateur", "congelador", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "congelatore") || s.Contains("冷凍", StringComparison.Ordinal) ? "freezer"
         : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"
@@ -250,17 +284,17 @@ internal static class StepReader
         "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
         "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
         "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
-        _ => Places.HasAny(s, "fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫") ? TimeKind.Chill : Places.HasAny(s, "leave", "stand", "let", "hold", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar") || s.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
+        _ => Cold.In(s) ? TimeKind.Chill : Still.In(s) || s.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
     };
 
     private static Tending Tended(string s, string? main, List<StepTime> times, List<double> at, double? hands)
     {
-        if (Places.HasAny(s, "unattended", "nobody need stand"))
+        if (Leaves.In(s))
         {
             return Tending.None;
         }
 
-        if (at.Count > 0 || Places.HasAny(s, "every", "halfway", "now and then", "turning once", "stirring once", "ab und zu"))
+        if (at.Count > 0 || Looks.In(s))
         {
             return Tending.Some;
         }

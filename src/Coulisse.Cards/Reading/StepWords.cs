@@ -12,7 +12,11 @@ internal static class StepWords
 
     // Most sentences have none of them: one pass over the letters says so.
     private static readonly SearchValues<string> AnyKit = SearchValues.Create([.. KitWords.Select(k => k.Word)], StringComparison.OrdinalIgnoreCase);
-    private static readonly SearchValues<string> AnyEnd = SearchValues.Create(EndsAt, StringComparison.OrdinalIgnoreCase);
+    private static readonly Beginnings FirstOfEnds = new(EndsAt);
+    private static readonly string[] Untils = ["until ", "jusqu'à ce que ", "hasta que ", "finché ", "bis "];
+    private static readonly Beginnings FirstOfUntils = new(Untils);
+    private static readonly string[] Losses = ["loses about ", "lose about ", "expect to lose ", "loses "];
+    private static readonly Beginnings FirstOfLosses = new(Losses);
 
     public static ImmutableArray<string> Kit(string s)
     {
@@ -35,7 +39,7 @@ internal static class StepWords
 
     public static string? Until(string s)
     {
-        foreach (string w in (ReadOnlySpan<string>)["until ", "jusqu'à ce que ", "hasta que ", "finché ", "bis "])
+        foreach (string w in FirstOfUntils.MayIn(s) ? Untils : [])
         {
             int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at >= 0)
@@ -57,7 +61,7 @@ internal static class StepWords
                 int j = Places.Skip(s, n.End);
                 bool mm = Places.WordAt(s, j, "mm");
                 string after = mm ? s[Math.Min(s.Length, j + 2)..Math.Min(s.Length, j + 10)] : "";
-                string before = s[Math.Max(0, i - 16)..i];
+                string before = mm ? s[Math.Max(0, i - 16)..i] : "";
                 if (mm && (after.StartsWith(" thick", StringComparison.Ordinal) || after.StartsWith(" deep", StringComparison.Ordinal) || before.Contains("thicker than", StringComparison.Ordinal) || before.EndsWith("level, about ", StringComparison.Ordinal)))
                 {
                     return n.Min;
@@ -72,7 +76,7 @@ internal static class StepWords
 
     public static double? End(string s)
     {
-        if (s.AsSpan().ContainsAny(AnyEnd))
+        if (FirstOfEnds.MayIn(s))
         {
             foreach (string w in EndsAt)
             {
@@ -99,7 +103,7 @@ internal static class StepWords
 
     public static double? Loss(string s)
     {
-        foreach (string w in (ReadOnlySpan<string>)["loses about ", "lose about ", "expect to lose ", "loses "])
+        foreach (string w in FirstOfLosses.MayIn(s) ? Losses : [])
         {
             int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at >= 0 && Numbers.Single(s, at + w.Length, "en") is { } n && Places.Skip(s, n.End) is var j && j < s.Length && s[j] == '%')

@@ -15,20 +15,31 @@ internal static class SubList
     {
         whole = null;
         int open = s.IndexOf('(');
+        if (open < 0)
+        {
+            return null;
+        }
+
         string t = s.TrimmedEnd(" .");
         if (open is < 3 or > LongestName || !char.IsLetter(s[0]) || s.AsSpan(0, open).IndexOfAnyInRange('0', '9') >= 0 || t[^1] != ')' || t.LastIndexOf('(') != open)
         {
             return null;
         }
 
-        string[] pieces = t[(open + 1)..^1].Split([", ", "; ", " + "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        List<string>? pieces = Pieces(t[(open + 1)..^1], lang);
+        whole = pieces is null ? null : s[..open].Trimmed(" :");
+        return pieces;
+    }
+
+    private static List<string>? Pieces(string inside, string lang)
+    {
+        string[] pieces = inside.Split([", ", "; ", " + "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         int amounts = pieces.Count(p => Amounts.At(p, 0, lang) is { Unit: { Kind: not ("length" or "container") } } m && PartReader.Of(p, Places.Skip(p, m.End), lang) + 2 < p.Length && char.IsLetter(p[PartReader.Of(p, Places.Skip(p, m.End), lang)]));
         if (pieces.Length < 2 || amounts < 2 || amounts * 3 < pieces.Length * 2)
         {
             return null;
         }
 
-        whole = s[..open].Trimmed(" :");
         return [.. pieces];
     }
 }

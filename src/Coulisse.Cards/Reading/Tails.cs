@@ -1,3 +1,4 @@
+using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -5,9 +6,17 @@ namespace Coulisse.Cards.Reading;
 /// <summary>What stands after the commas: preparation, grade, state, use, an alternative, "optional", a size.</summary>
 internal static class Tails
 {
+    private static readonly SearchValues<char> Stops = SearchValues.Create(",:;、-");
+
     /// <summary>Reads food and tails; the food is the first segment that is not only preparation.</summary>
     public static void Read(string s, string lang, Draft d)
     {
+        if (s.AsSpan().IndexOfAny(Stops) < 0)
+        {
+            d.Food = Places.Bare(s);
+            return;
+        }
+
         List<string> segments = Segments(s);
         int food = 0;
         while (food < segments.Count - 1 && (OnlyPreparation(segments[food], lang) || segments[food].Length == 0))

@@ -8,8 +8,12 @@ internal static class Uses
     /// <summary>True when the words begin with a purpose.</summary>
     public static bool Begins(string w, string lang)
     {
-        string[] openers = Openers(lang);
-        foreach (string o in openers)
+        if (!First.May(w, 0))
+        {
+            return false;
+        }
+
+        foreach (string o in Openers(lang))
         {
             if (Places.WordAt(w, 0, o) && w.Length > o.Length + 1)
             {
@@ -28,7 +32,7 @@ internal static class Uses
             TakeTo(d);
         }
 
-        foreach (string o in Openers(lang))
+        foreach (string o in First.MayIn(d.Food) ? Openers(lang) : [])
         {
             int at = Places.FindWord(d.Food, o, 2);
             if (at > 1 && at + o.Length + 1 < d.Food.Length)
@@ -49,7 +53,7 @@ internal static class Uses
     /// <summary>"flaky sea salt to finish", "double cream to cover": an English purpose without a comma.</summary>
     private static void TakeTo(Draft d)
     {
-        foreach (string use in (ReadOnlySpan<string>)[" to finish", " to serve", " to garnish", " to decorate", " to dust", " to cover", " to glaze", " to season"])
+        foreach (string use in d.Food.Contains(" to ", StringComparison.OrdinalIgnoreCase) ? ToDo : [])
         {
             if (d.Food.Length > use.Length + 2 && d.Food.EndsWith(use, StringComparison.OrdinalIgnoreCase))
             {
@@ -61,14 +65,15 @@ internal static class Uses
         }
     }
 
-    private static string[] Openers(string lang) => lang switch
-    {
-        "fr" => ["pour"],
-        "de" => ["zum", "zur", "für"],
-        "es" => ["para"],
-        "it" => ["per"],
-        _ => ["for"],
-    };
+    private static readonly string[] ToDo = [" to finish", " to serve", " to garnish", " to decorate", " to dust", " to cover", " to glaze", " to season"];
+    private static readonly string[] French = ["pour"];
+    private static readonly string[] German = ["zum", "zur", "für"];
+    private static readonly string[] Spanish = ["para"];
+    private static readonly string[] Italian = ["per"];
+    private static readonly string[] English = ["for"];
+    private static readonly Beginnings First = new([.. French, .. German, .. Spanish, .. Italian, .. English, "to"]);
+
+    private static string[] Openers(string lang) => lang switch { "fr" => French, "de" => German, "es" => Spanish, "it" => Italian, _ => English };
 
     private static bool IsPurpose(string use) => Places.HasAny(use, "dusting", "frying", "greasing", "rolling", "tin", "pan", "mould", "moulds", "top", "glaze", "gelatine", "serving", "sprinkling", "moule", "four", "teglia", "spolvero", "Form", "Ausbacken", "Bestreuen", "freír", "molde");
 }

@@ -19,6 +19,7 @@ internal static class YieldWords
     private static readonly char[] Bars = ['|', '·', '•'];
     private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分"];
     private static readonly Beginnings AnyOpener = new(Openers);
+    private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
     public static CardYield? In(string s, Span span, string lang)
@@ -46,7 +47,10 @@ internal static class YieldWords
     }
 
     /// <summary>True for a line that begins with a number of guests and says nothing to eat behind it.</summary>
-    public static bool Guests(string s, string lang) => s.Length <= LongestTitle && Of(s, 0, default, lang) is { Unit: "portions" } && Ends(s, lang);
+    public static bool Guests(string s, string lang) => s.Length <= LongestTitle && MayBeGuests(s, 0, lang) && Of(s, 0, default, lang) is { Unit: "portions" } && Ends(s, lang);
+
+    /// <summary>False only when the noun behind a figure is surely none of the guests' words.</summary>
+    private static bool MayBeGuests(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && Places.Skip(s, n.End) is var noun && FirstOfGuests.May(s, noun);
 
     private static CardYield? One(string s, Span span, string lang)
     {
@@ -131,7 +135,7 @@ internal static class YieldWords
         return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && IsPieces(told.Unit));
     }
 
-    private static bool IsPieces(string noun) => Array.Exists(PieceWords, w => noun.StartsWith(w, StringComparison.OrdinalIgnoreCase));
+    private static bool IsPieces(string noun) => Begins(noun, PieceWords);
 
     /// <summary>"Lasagne for 6", "Daube pour 8 personnes": the guests at the end of a title.</summary>
     private static CardYield? Trailing(string title, Span span, string lang)
@@ -179,7 +183,18 @@ internal static class YieldWords
         return new CardYield(m.Number.Min, unit, s, span) { AmountMax = m.Number.Max };
     }
 
-    private static string Noun(string s, int i, string lang) => i < s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n ? new string([.. s[Places.Skip(s, n.End)..].TakeWhile(char.IsLetter)]) : "";
+    private static string Noun(string s, int i, string lang) => i < s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n ? Letters(s, Places.Skip(s, n.End)) : "";
+
+    private static string Letters(string s, int from)
+    {
+        int end = from;
+        while (end < s.Length && char.IsLetter(s[end]))
+        {
+            end++;
+        }
+
+        return s[from..end];
+    }
 
     /// <summary>True when nothing stands behind the guests: "8 portions of cod" is a food.</summary>
     private static bool Ends(string s, string lang)
@@ -191,7 +206,20 @@ internal static class YieldWords
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;
 
-    private static bool Guest(string noun) => noun.Length >= 2 && (noun.Length > 2 || Places.IsJapanese(noun[0])) && GuestWords.Any(g => noun.StartsWith(g, StringComparison.OrdinalIgnoreCase));
+    private static bool Guest(string noun) => noun.Length >= 2 && (noun.Length > 2 || Places.IsJapanese(noun[0])) && Begins(noun, GuestWords);
+
+    private static bool Begins(string noun, string[] words)
+    {
+        foreach (string w in words)
+        {
+            if (noun.StartsWith(w, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static CardYield? Japanese(string s, Span span)
     {

@@ -4,24 +4,45 @@ namespace Coulisse.Cards.Words;
 internal sealed class Beginnings
 {
     private const int Letters = 3;
-    private const int Unsure = -1;
     private readonly ulong[] _known = new ulong[(1 << (5 * Letters)) / 64];
+    private readonly bool _folded;
+    private readonly string _firsts;
+    private readonly bool _later;
+    private readonly uint _letters;
+    private static readonly byte[] Small = [.. Enumerable.Range(0, 128).Select(c => char.IsAsciiLetter((char)c) ? (byte)((c | 0x20) - 'a' + 1) : (byte)0)];
 
-    /// <summary>Of words by their folded key, or as they are compared without case.</summary>
-    public Beginnings(IEnumerable<string> words)
+    /// <param name="words">The words.</param>
+    /// <param name="folded">They are keys: accents and stops of a text are let go where it is compared with them. Otherwise they are compared as they stand, but for case.</param>
+    public Beginnings(IEnumerable<string> words, bool folded = false)
     {
+        _folded = folded;
+        string firsts = "";
+        uint letters = 0;
         foreach (string w in words)
         {
-            // What begins outside ASCII is never ruled out.
-            if (Code(w, 0) is var code and not Unsure)
+            letters |= w[0] < 128 ? 1U << Small[w[0]] : 0;
+            switch (Code(w, 0, out int sure))
             {
-                _known[code >> 6] |= 1UL << (code & 63);
+                case var code when sure == Letters: _known[code >> 6] |= 1UL << (code & 63); break;
+                case var _ when sure == 0: firsts += $"{w[0]}{char.ToUpperInvariant(w[0])}"; break;
+                default: _later = true; break;
             }
         }
+
+        (_firsts, _letters) = (firsts, letters);
     }
 
-    /// <summary>False only when no word begins at a place. Letters outside ASCII and the stop, which no key keeps, may always.</summary>
-    public bool May(string s, int at) => at < s.Length && (Code(s, at) is var code && code == Unsure || (_known[code >> 6] & (1UL << (code & 63))) != 0);
+    /// <summary>False only when no word begins at a place. In a text compared by its key what is no ASCII letter may always begin one.</summary>
+    public bool May(string s, int at)
+    {
+        if (at >= s.Length || s[at] < 128 && (_letters & (1U << Small[s[at]])) == 0 && !(_folded && s[at] == '.'))
+        {
+            return false;
+        }
+
+        int code = Code(s, at, out int sure);
+        return sure == Letters ? (_known[code >> 6] & (1UL << (code & 63))) != 0 : _folded || (sure == 0 ? _firsts.Contains(s[at], StringComparison.Ordinal) : _later);
+    }
 
     /// <summary>False only when no word begins where a word of the text does.</summary>
     public bool MayIn(string s)
@@ -30,31 +51,47 @@ internal sealed class Beginnings
         for (int i = 0; i < s.Length; i++)
         {
             char c = s[i];
-            if (c >= 128 || !inside && May(s, i))
+            if (c >= 128)
             {
-                return true;
-            }
+                if (_folded || _firsts.Contains(c, StringComparison.Ordinal))
+                {
+                    return true;
+                }
 
-            inside = char.IsAsciiLetterOrDigit(c);
+                inside = false;
+            }
+            else
+            {
+                if (!inside && May(s, i))
+                {
+                    return true;
+                }
+
+                inside = char.IsAsciiLetterOrDigit(c);
+            }
         }
 
         return false;
     }
 
-    private static int Code(string s, int at)
+    /// <summary>The letters at a place as a number; <paramref name="sure"/> is how many of them could be told, all of them where nothing stands against it.</summary>
+    private int Code(string s, int at, out int sure)
     {
         int code = 0;
         bool letters = true;
+        sure = Letters;
         for (int k = at; k < at + Letters; k++)
         {
             char c = k < s.Length ? s[k] : ' ';
-            if (letters && (c >= 128 || c == '.'))
+            if (letters && (c >= 128 && (_folded || k == at || char.IsLetter(c)) || _folded && c == '.'))
             {
-                return Unsure;
+                sure = k - at;
+                return code;
             }
 
-            letters = letters && char.IsAsciiLetter(c);
-            code = (code << 5) | (letters ? (c | 0x20) - 'a' + 1 : 0);
+            int letter = letters && c < 128 ? Small[c] : 0;
+            letters = letter > 0;
+            code = (code << 5) | letter;
         }
 
         return code;

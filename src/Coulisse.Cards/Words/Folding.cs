@@ -10,7 +10,11 @@ internal static class Folding
     private static readonly char[] LatinSmall = [.. Enumerable.Range(0, 0x250).Select(c => char.ToLowerInvariant((char)c))];
 
     /// <summary>The line as the readers want it; the same string when it is so already.</summary>
-    public static string Line(string text) => text.Length > 0 && text[0] > ' ' && text[^1] > ' ' && IsPlain(text) ? text : Line(text.AsSpan());
+    public static string Line(string text) => text.Length > 0 && text[0] > ' ' && text[^1] > ' ' && IsPlain(text) ? text : (_recent ??= new FoldedLines()).Of(text);
+
+    // A line is folded when it is laid out, when its neighbours are, and when it is read.
+    [ThreadStatic]
+    private static FoldedLines? _recent;
 
     /// <summary>The line as the readers want it. Linear in its length.</summary>
     public static string Line(ReadOnlySpan<char> text)
@@ -58,9 +62,11 @@ internal static class Folding
     }
 
     /// <summary>Key for look-ups: lower case, no accents, no full stops. Writes into <paramref name="into"/> and gives the length, or -1 when it does not fit.</summary>
-    public static int Key(ReadOnlySpan<char> word, Span<char> into)
+    public static int Key(ReadOnlySpan<char> word, Span<char> into) => Key(word, into, 0);
+
+    /// <summary>Goes on with a key behind the first <paramref name="n"/> letters: a phrase's key is its words' keys in a row.</summary>
+    public static int Key(ReadOnlySpan<char> word, Span<char> into, int n)
     {
-        int n = 0;
         foreach (char c in word)
         {
             if (c == '.')
@@ -75,7 +81,7 @@ internal static class Folding
 
             if (c < 128)
             {
-                into[n++] = char.ToLowerInvariant(c);
+                into[n++] = c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c;
             }
             else
             {

@@ -74,6 +74,8 @@ internal static class Lexicon
         Span<char> buffer = stackalloc char[96];
         string? best = null;
         int i = at;
+        int told = at;
+        int n = 0;
         for (int w = 0; w < words && i < s.Length; w++)
         {
             i = Places.WordEnd(s, i);
@@ -82,7 +84,8 @@ internal static class Lexicon
                 break;
             }
 
-            int n = Folding.Key(s.AsSpan(at, i - at), buffer);
+            n = Folding.Key(s.AsSpan(told, i - told), buffer, n);
+            told = i;
             if (n > 0 && Word(table, buffer[..n], lang) is { } value)
             {
                 best = value;
@@ -110,6 +113,8 @@ internal static class Lexicon
         Span<char> buffer = stackalloc char[96];
         UnitWord? best = null;
         int i = at;
+        int told = at;
+        int n = 0;
         for (int w = 0; w < 4 && i < s.Length; w++)
         {
             i = Places.WordEnd(s, i);
@@ -117,6 +122,9 @@ internal static class Lexicon
             {
                 break;
             }
+
+            n = Folding.Key(s.AsSpan(told, i - told), buffer, n);
+            told = i;
 
             // Capital T is a tablespoon, small t a teaspoon: the one place where case is meaning.
             if (i - at == 1 && s[at] is 'T' or 't' && (i >= s.Length || s[i] is ' ' or '.'))
@@ -126,7 +134,6 @@ internal static class Lexicon
             }
             else
             {
-                int n = Folding.Key(s.AsSpan(at, i - at), buffer);
                 // "1 kl. Zwiebel" is a small one, "1 KL Zucker" a spoon.
                 bool small = lang == "de" && i - at == 2 && s[at] == 'k' && s[at + 1] == 'l';
                 if (n > 0 && !small && Unit(buffer[..n], lang) is { } unit)

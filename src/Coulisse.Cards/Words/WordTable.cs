@@ -14,7 +14,7 @@ internal sealed class WordTable<T>
     {
         _words = words.GetAlternateLookup<ReadOnlySpan<char>>();
         _longest = words.Keys.Max(k => k.Length);
-        _first = new Beginnings(words.Keys);
+        _first = new Beginnings(words.Keys, folded: true);
     }
 
     /// <summary>All that the key may be; null when it is no word of the class.</summary>
