@@ -3,283 +3,236 @@ using Coulisse.Kitchen.Planning.Model;
 
 namespace Coulisse.Kitchen.Planning.Live;
 
-/// <summary>One pass of a serial list schedule: activities in order of their old starts, each at the first step where everything it needs is there.</summary>
+/// <summary>One pass of a serial list schedule: one unit after the other in the order of the old starts, each at the first step where everything it needs is there.</summary>
+/// <remarks>A unit is what longest waits tie together (<see cref="LagUnits"/>): its first activity is tried step by step, the rest within what the lags then leave them, back and forth for a while.</remarks>
 internal sealed class ListSchedule
 {
-    private readonly SchedulingProblem _problem;
-    private readonly EngineSchedule _old;
-    private readonly int[] _least;
-    private readonly int[][] _free;
-    private readonly List<(int Start, int End, int State)>[] _states;
-    private readonly List<Lag>[] _into;
-    private readonly List<Lag>[] _tied;
-    private readonly int[] _start;
-    private readonly int[] _mode;
-    private readonly int[][] _served;
+    /// <summary>Places tried for the rest of a unit before its first activity moves on a step.</summary>
+    private const int Patient = 200;
 
-    public ListSchedule(SchedulingProblem problem, EngineSchedule old, ImmutableArray<Lag> lags, int[] least)
+    /// <summary>Places tried for a unit altogether.</summary>
+    private const int Budget = 5_000;
+
+    private readonly SchedulingProblem _problem;
+    private readonly int[] _least;
+    private readonly ListBoard _board;
+    private readonly List<Lag>[] _of;
+    private readonly ImmutableArray<ImmutableArray<int>> _units;
+    private readonly int[] _part;
+    private readonly StepWindows _windows;
+    private readonly int[] _low;
+    private readonly int[] _high;
+    private Lag[] _binding = [];
+    private bool _firm;
+    private int _tries;
+    private int _left;
+
+    /// <summary>A pass, ready to run.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="old">Starts (-1 for absent), ways and people to keep to where it can be.</param>
+    /// <param name="lags">Lags between those present.</param>
+    /// <param name="least">No start is sooner.</param>
+    /// <param name="firm">Longest waits that may be overrun are kept where they can be.</param>
+    public ListSchedule(SchedulingProblem problem, EngineSchedule old, ImmutableArray<Lag> lags, int[] least, bool firm)
     {
-        (_problem, _old, _least) = (problem, old, least);
+        (_problem, _least, _firm) = (problem, least, firm);
+        (_board, _windows) = (new ListBoard(problem, old), new StepWindows(problem));
         int n = problem.Activities.Length;
-        (_start, _mode, _served) = ([.. Enumerable.Repeat(-1, n)], [.. old.Modes], [.. old.Served.Select(s => s.ToArray())]);
-        _states = [.. problem.StateKits.Select(_ => new List<(int, int, int)>())];
-        _into = [.. Enumerable.Range(0, n).Select(_ => new List<Lag>())];
-        _tied = [.. Enumerable.Range(0, n).Select(_ => new List<Lag>())];
+        (_low, _high) = (new int[n], new int[n]);
+        _units = [.. LagUnits.Of(n, lags, firm).Select(u => u.Where(a => old.Starts[a] >= 0).ToImmutableArray()).Where(u => !u.IsEmpty)];
+        _part = LagUnits.Numbers(n, lags);
+        _of = [.. Enumerable.Range(0, n).Select(_ => new List<Lag>())];
         foreach (Lag lag in lags)
         {
-            _into[lag.To].Add(lag);
-            if (lag.Most == lag.Least && !lag.Soft)
-            {
-                _tied[lag.From].Add(lag);
-            }
+            _of[lag.From].Add(lag);
+            _of[lag.To].Add(lag);
         }
-
-        _free = [.. problem.Resources.Select(r => Profile(r, problem.Horizon))];
     }
 
-    public ImmutableArray<int> Starts => [.. _start];
-
-    public ImmutableArray<int> Modes => [.. _mode];
-
-    public ImmutableArray<ImmutableArray<int>> Served => [.. _served.Select(s => s.ToImmutableArray())];
-
-    /// <summary>Runs the pass.</summary>
-    /// <param name="inOrder">Activities by their position instead of their old starts.</param>
-    /// <returns>Done; or the activity to push back and the step it should not start before (-1 when pushing cannot help).</returns>
-    public (bool Done, int Push, int To) Run(bool inOrder)
+    /// <summary>Runs the pass; null when some unit finds no place.</summary>
+    /// <param name="inOrder">Units by their position instead of their old starts.</param>
+    public EngineSchedule? Run(bool inOrder)
     {
-        // A wash is done as soon as it can be: what follows waits for it.
+        // What is fixed stands first. A wash is done as soon as it can be: what follows waits for it.
         HashSet<int> washes = [.. _problem.Cleans.SelectMany(c => c.Cleanings)];
-        List<int> waiting = [.. Enumerable.Range(0, _start.Length).Where(a => _old.Starts[a] >= 0).OrderBy(a => _problem.Activities[a].FixedStart is null).ThenBy(a => inOrder ? washes.Contains(a) ? 0 : 1 : _least[a]).ThenBy(a => a)];
+        foreach (int a in _units.SelectMany(u => u).Where(a => _problem.Activities[a].FixedStart is not null).Order())
+        {
+            _board.TakeFixed(a, _problem.Activities[a].FixedStart!.Value);
+        }
+
+        IEnumerable<ImmutableArray<int>> order = _units
+            .OrderBy(u => inOrder ? u.Any(washes.Contains) ? 0 : 1 : u.Min(a => _least[a])).ThenBy(u => u.Min());
+        return InTurn(order, Place) ? _board.Schedule : null;
+    }
+
+    // One after the other, each when everything before it is placed.
+    private bool InTurn(IEnumerable<ImmutableArray<int>> order, Func<ImmutableArray<int>, bool> place)
+    {
+        List<ImmutableArray<int>> waiting = [.. order];
         while (waiting.Count > 0)
         {
-            int a = waiting.FindIndex(x => _problem.Activities[x].FixedStart is not null || _into[x].TrueForAll(l => _start[l.From] >= 0));
-            if (a < 0)
+            int next = waiting.FindIndex(u => u.All(a => _of[a].TrueForAll(l => l.To != a || u.Contains(l.From) || _board.Placed(l.From))));
+            if (next < 0 || !place(waiting[next]))
             {
-                return (false, -1, 0);
-            }
-
-            int next = waiting[a];
-            waiting.RemoveAt(a);
-            if (_start[next] < 0 && Place(next) is { } push)
-            {
-                return (false, push.Activity, push.To);
-            }
-        }
-
-        return (true, -1, 0);
-    }
-
-    private (int Activity, int To)? Place(int a)
-    {
-        Activity activity = _problem.Activities[a];
-        if (activity.FixedStart is { } at)
-        {
-            Take(a, _mode[a], at, _served[a]);
-            return null;
-        }
-
-        int first = Math.Max(0, _least[a]);
-        foreach (Lag lag in _into[a])
-        {
-            first = Math.Max(first, Time(lag.From, lag.FromEdge) + lag.Least - Length(a, lag.ToEdge));
-        }
-
-        for (int t = first; t <= _problem.Horizon; t++)
-        {
-            if (_into[a].Find(l => l is { Most: not null, Soft: false } && t + Length(a, l.ToEdge) > Time(l.From, l.FromEdge) + l.Most) is { } overrun)
-            {
-                // The earlier task must come later, so that this one still comes in time after it.
-                int by = t + Length(a, overrun.ToEdge) - overrun.Most!.Value - Time(overrun.From, overrun.FromEdge);
-                return (overrun.From, _start[overrun.From] + by);
-            }
-
-            bool exact = _into[a].Exists(l => l.Most == l.Least && !l.Soft);
-            if (Way(a, t, exact || t - first >= RightShift.Patience) is { } way)
-            {
-                Take(a, way.Mode, t, way.People);
-                if (Followed(a))
-                {
-                    return null;
-                }
-
-                Give(a);
-            }
-        }
-
-        return (-1, 0);
-    }
-
-    // What is tied to it step for step is placed with it, or it is not placed there.
-    private bool Followed(int a)
-    {
-        List<int> placed = [];
-        foreach (Lag lag in _tied[a].Where(l => _start[l.To] < 0 && _old.Starts[l.To] >= 0 && _problem.Activities[l.To].FixedStart is null))
-        {
-            int b = lag.To;
-            int t = Time(a, lag.FromEdge) + lag.Least - Length(b, lag.ToEdge);
-            bool due = t >= _least[b] && _into[b].TrueForAll(l => _start[l.From] >= 0 && t + Length(b, l.ToEdge) >= Time(l.From, l.FromEdge) + l.Least);
-            if (due && Way(b, t, others: true) is { } way)
-            {
-                Take(b, way.Mode, t, way.People);
-                placed.Add(b);
-            }
-            else if (!_into[b].Exists(l => _start[l.From] < 0))
-            {
-                placed.ForEach(Give);
                 return false;
             }
+
+            waiting.RemoveAt(next);
         }
 
         return true;
     }
 
-    private void Give(int a)
+    // With all its waits kept; where that has no place, its hard parts one after the other.
+    private bool Place(ImmutableArray<int> unit)
     {
-        Mode mode = _problem.Activities[a].Modes[_mode[a]];
-        int end = Math.Min(_start[a] + mode.Duration, _problem.Horizon);
-        foreach (Demand d in mode.Demands)
+        if (!_firm)
         {
-            for (int s = Math.Max(0, _start[a]); s < end; s++)
-            {
-                _free[d.Resource][s] += d.Amount;
-            }
+            return Laid(unit);
         }
 
-        foreach (int r in mode.Choices.IsEmpty ? [] : _served[a])
-        {
-            for (int s = Math.Max(0, _start[a]); s < end; s++)
-            {
-                _free[r][s] += _problem.Resources[r].Capacity;
-            }
-        }
-
-        if (mode.State is { } use)
-        {
-            _states[use.Kit].Remove((_start[a], _start[a] + mode.Duration, use.State));
-        }
-
-        (_start[a], _mode[a], _served[a]) = (-1, _old.Modes[a], [.. _old.Served[a]]);
+        bool kept = Laid(unit);
+        _firm = false;
+        kept |= !kept && InTurn(unit.GroupBy(a => _part[a]).Select(g => g.ToImmutableArray()).OrderBy(p => p.Min(a => _least[a])), Laid);
+        _firm = true;
+        return kept;
     }
 
-    private (int Mode, int[] People)? Way(int a, int t, bool others)
+    private bool Laid(ImmutableArray<int> unit)
     {
-        Activity activity = _problem.Activities[a];
-        int kept = _mode[a];
-        if (Fits(activity, kept, t) && People(activity.Modes[kept], t, _old.Served[a], others: false) is { } same)
+        int[] open = [.. unit.Where(a => !_board.Placed(a))];
+        if (open.Length == 0)
         {
-            return (kept, same);
+            return true;
         }
 
-        if (!others)
-        {
-            return null;
-        }
-
-        foreach (int m in Enumerable.Range(0, activity.Modes.Length).OrderBy(m => m != kept))
-        {
-            if (Fits(activity, m, t) && People(activity.Modes[m], t, _old.Served[a], others: true) is { } people)
-            {
-                return (m, people);
-            }
-        }
-
-        return null;
-    }
-
-    private bool Fits(Activity activity, int m, int t)
-    {
-        Mode mode = activity.Modes[m];
-        int end = t + mode.Duration;
-        if (end > _problem.Horizon || (!activity.Windows.IsEmpty && !activity.Windows.Any(w => w.Start <= t && end <= w.End)))
+        _binding = [.. open.SelectMany(a => _of[a]).Distinct().Where(l => (_board.Placed(l.From) || open.Contains(l.From)) && (_board.Placed(l.To) || open.Contains(l.To)))];
+        _left = Budget;
+        if (!Narrow(open))
         {
             return false;
         }
 
-        foreach (Demand d in mode.Demands)
+        // The one that comes first leads.
+        int lead = open.MinBy(a => ((long)_low[a] << 32) + _high[a]);
+        (int first, int last) = (_low[lead], _high[lead]);
+        int[] rest = [.. open.Where(a => a != lead)];
+        for (int t = first; t <= last && _left > 0; t++)
         {
-            for (int s = t; s < end; s++)
+            foreach (bool others in (ReadOnlySpan<bool>)[false, true])
             {
-                if (_free[d.Resource][s] < d.Amount)
+                _tries = Patient;
+                if ((!others || first == last || t - first >= RightShift.Patience) && _board.Way(lead, t, others) is { } way)
                 {
-                    return false;
+                    _board.Take(lead, way.Mode, t, way.People);
+                    if (Rest(rest, others))
+                    {
+                        return true;
+                    }
+
+                    _board.Give(lead);
                 }
             }
         }
 
-        if (mode.State is { } use)
-        {
-            StateKit kit = _problem.StateKits[use.Kit];
-            return (kit.Initial is not { } initial || t >= kit.ChangeTime(initial, use.State))
-                && _states[use.Kit].TrueForAll(o => o.State == use.State || t >= o.End + kit.ChangeTime(o.State, use.State) || o.Start >= end + kit.ChangeTime(use.State, o.State));
-        }
-
-        return true;
+        return false;
     }
 
-    private int[]? People(Mode mode, int t, ImmutableArray<int> before, bool others)
+    // The one with the least choice first, at each step it may have.
+    private bool Rest(int[] open, bool others)
     {
-        List<int> taken = [];
-        foreach (Choice choice in mode.Choices)
+        if (open.Length == 0)
         {
-            int[] able = [.. choice.Resources
-                .Where(r => !taken.Contains(r) && (others || before.Contains(r)) && Enumerable.Range(t, mode.Duration).All(s => _free[r][s] >= _problem.Resources[r].Capacity))
-                .OrderBy(r => !before.Contains(r))
-                .Take(choice.Count)];
-            if (able.Length < choice.Count)
-            {
-                return null;
-            }
-
-            taken.AddRange(able);
+            return Array.TrueForAll(_binding, Kept);
         }
 
-        return [.. taken];
+        if (!Narrow(open))
+        {
+            return false;
+        }
+
+        int next = open.MinBy(a => ((long)(_high[a] - _low[a]) << 32) + _low[a]);
+        (int first, int last) = (_low[next], _high[next]);
+        int[] rest = [.. open.Where(a => a != next)];
+        for (int t = first; t <= last && _tries > 0 && _left > 0; t++)
+        {
+            if (_board.Way(next, t, others || first == last || t - first >= RightShift.Patience) is { } way)
+            {
+                (_tries, _left) = (_tries - 1, _left - 1);
+                _board.Take(next, way.Mode, t, way.People);
+                if (Rest(rest, others))
+                {
+                    return true;
+                }
+
+                _board.Give(next);
+            }
+        }
+
+        return false;
     }
 
-    private void Take(int a, int m, int t, IEnumerable<int> people)
+    // First and last starts of what is open, by windows and by lags to what stands and among itself; false when somebody has none.
+    private bool Narrow(int[] open)
     {
-        Mode mode = _problem.Activities[a].Modes[m];
-        (_start[a], _mode[a], _served[a]) = (t, m, [.. people.Order()]);
-        int end = Math.Min(t + mode.Duration, _problem.Horizon);
-        foreach (Demand d in mode.Demands)
+        foreach (int a in open)
         {
-            for (int s = Math.Max(0, t); s < end; s++)
+            (_low[a], _high[a]) = (_windows.Later(a, Math.Max(0, _least[a])), _windows.Sooner(a, _problem.Horizon));
+        }
+
+        bool moved = true;
+        for (int round = 0; moved && round <= open.Length + 1; round++)
+        {
+            moved = false;
+            foreach (Lag lag in _binding)
             {
-                _free[d.Resource][s] -= d.Amount;
+                // Of lengths not yet known the one that binds least.
+                (int fromShort, int fromLong) = lag.FromEdge == Edge.End ? Lengths(lag.From) : default;
+                (int toShort, int toLong) = lag.ToEdge == Edge.End ? Lengths(lag.To) : default;
+                moved |= Raise(lag.To, Low(lag.From) + fromShort + lag.Least - toLong) | Lower(lag.From, High(lag.To) + toLong - lag.Least - fromShort);
+                if (Most(lag) is { } most)
+                {
+                    moved |= Raise(lag.From, Low(lag.To) + toShort - most - fromLong) | Lower(lag.To, High(lag.From) + fromLong + most - toShort);
+                }
             }
         }
 
-        foreach (int r in mode.Choices.IsEmpty ? [] : _served[a])
-        {
-            for (int s = Math.Max(0, t); s < end; s++)
-            {
-                _free[r][s] -= _problem.Resources[r].Capacity;
-            }
-        }
-
-        if (mode.State is { } use)
-        {
-            _states[use.Kit].Add((t, t + mode.Duration, use.State));
-        }
+        return Array.TrueForAll(open, a => _low[a] <= _high[a]);
     }
 
-    private int Length(int a, Edge edge) => edge == Edge.Start ? 0 : _problem.Activities[a].Modes[_mode[a]].Duration;
+    private int Low(int a) => _board.Placed(a) ? _board.Start(a) : _low[a];
 
-    private int Time(int a, Edge edge) => _start[a] + Length(a, edge);
+    private int High(int a) => _board.Placed(a) ? _board.Start(a) : _high[a];
 
-    private static int[] Profile(Resource resource, int horizon)
+    private (int Short, int Long) Lengths(int a) => _board.Placed(a) ? (_board.Length(a), _board.Length(a)) : (_windows.Shortest(a), _windows.Longest(a));
+
+    private int? Most(Lag lag) => lag.Soft && !_firm ? null : lag.Most;
+
+    private bool Raise(int a, int to)
     {
-        int[] free = new int[horizon + 1];
-        Array.Fill(free, resource.Capacity);
-        foreach (Stretch closed in resource.Closed)
+        if (to <= _low[a] || _board.Placed(a))
         {
-            for (int s = Math.Max(0, closed.Start); s < Math.Min(horizon + 1, closed.End); s++)
-            {
-                free[s] = 0;
-            }
+            return false;
         }
 
-        return free;
+        _low[a] = _windows.Later(a, to);
+        return _low[a] <= _high[a];
+    }
+
+    private bool Lower(int a, int to)
+    {
+        if (to >= _high[a] || _board.Placed(a))
+        {
+            return false;
+        }
+
+        _high[a] = _windows.Sooner(a, to);
+        return _low[a] <= _high[a];
+    }
+
+    private bool Kept(Lag lag)
+    {
+        int between = _board.Time(lag.To, lag.ToEdge) - _board.Time(lag.From, lag.FromEdge);
+        return between >= lag.Least && (Most(lag) is not { } most || between <= most);
     }
 }

@@ -6,49 +6,27 @@ namespace Coulisse.Kitchen.Planning.Live;
 /// <summary>The quick repair of a schedule that no longer fits: everything in its old order, each as soon as it may be but no sooner than before.</summary>
 /// <remarks>
 /// A serial list schedule with the old starts as priorities. Ways (mode and people) are kept; another way is taken only when the
-/// old one would cost more than <see cref="Patience"/> steps or a longest wait leaves no choice. A longest wait that is overrun
-/// pushes its earlier task back and the schedule is made again. It may fail where a search would succeed; it never says more than it found.
+/// old one would cost more than <see cref="Patience"/> steps or a longest wait leaves no choice. What longest waits tie together
+/// is laid as a whole. It may fail where a search would succeed; it never says more than it found.
 /// </remarks>
 public static class RightShift
 {
     /// <summary>Steps a task waits for its own people and kit before others are asked.</summary>
     public const int Patience = 10;
 
-    /// <summary>Passes before a repair is given up.</summary>
-    internal const int Tries = 400;
-
     /// <summary>Repairs a schedule; null when this way finds none.</summary>
     /// <param name="problem">The problem as it is now (windows, closed people and kit).</param>
     /// <param name="old">The old schedule: starts (-1 for absent), modes, people.</param>
-    public static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old) => Repair(problem, old, Tries, inOrder: false);
+    public static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old) => Repair(problem, old, new Pass());
 
-    /// <summary>The same with its effort.</summary>
+    /// <summary>The same in a way of its own.</summary>
     /// <param name="problem">The problem as it is now.</param>
     /// <param name="old">The old schedule.</param>
-    /// <param name="tries">Passes before it is given up.</param>
-    /// <param name="inOrder">Activities by their position instead of their old starts: chain by chain.</param>
-    internal static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old, int tries, bool inOrder)
+    /// <param name="pass">How it goes about it.</param>
+    internal static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old, Pass pass)
     {
-        int[] least = [.. old.Starts];
-        ImmutableArray<Lag> lags = [.. problem.Lags.Where(l => old.Starts[l.From] >= 0 && old.Starts[l.To] >= 0), .. Chains(problem, old)];
-        for (int attempt = 0; attempt < tries; attempt++)
-        {
-            ListSchedule made = new(problem, old, lags, least);
-            (bool done, int push, int to) = made.Run(inOrder);
-            if (done)
-            {
-                return new EngineSchedule(made.Starts, made.Modes, made.Served, []);
-            }
-
-            if (push < 0 || to > problem.Horizon || problem.Activities[push].FixedStart is not null || to <= least[push])
-            {
-                return null;
-            }
-
-            least[push] = to;
-        }
-
-        return null;
+        ImmutableArray<Lag> lags = [.. problem.Lags.Where(l => old.Starts[l.From] >= 0 && old.Starts[l.To] >= 0), .. pass.FreeOrder ? [] : Chains(problem, old)];
+        return new ListSchedule(problem, old, lags, [.. old.Starts], pass.Firm).Run(pass.InOrder);
     }
 
     // What shares a kit that is washed between uses keeps its order, so that each wash stays where it was needed.
@@ -63,4 +41,10 @@ public static class RightShift
             }
         }
     }
+
+    /// <summary>How a pass goes about it.</summary>
+    /// <param name="InOrder">Activities by their position instead of their old starts: chain by chain.</param>
+    /// <param name="Firm">Longest waits that may be overrun at a price are kept where they can be.</param>
+    /// <param name="FreeOrder">What shares kit that is washed may change its order: there is no wash yet.</param>
+    internal readonly record struct Pass(bool InOrder = false, bool Firm = false, bool FreeOrder = false);
 }
