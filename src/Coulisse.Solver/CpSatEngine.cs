@@ -45,7 +45,8 @@ public sealed class CpSatEngine : ISchedulingEngine
             double share = Math.Max(0.05, left / (goals.Length - level));
             CpSolver solver = new() { StringParameters = Parameters(effort, best is null && !effort.Repeatable ? left : share) };
             using Stopper stop = new(solver, cancel);
-            using FirstFound first = new(solver, best is null && !effort.Repeatable ? share : double.PositiveInfinity, read => better?.Invoke(built.ReadFirst(read, goals)));
+            // A first solution is news only where none is known.
+            using FirstFound first = new(solver, best is null && !effort.Repeatable ? share : double.PositiveInfinity, read => (problem.Known is null ? better : null)?.Invoke(built.ReadFirst(read, goals)));
             CpSolverStatus status = cancel.IsCancellationRequested && best is not null ? CpSolverStatus.Unknown
                 : best is null ? solver.Solve(built.Model, first) : solver.Solve(built.Model);
             if (status == CpSolverStatus.ModelInvalid)

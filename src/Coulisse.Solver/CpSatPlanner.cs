@@ -39,10 +39,11 @@ public sealed class CpSatPlanner : IPlanner
             return made;
         }
 
-        EngineSchedule? quick = QuickStart.Of(prep.Problem);
+        EngineSchedule Measured(EngineSchedule s) => s with { Levels = [.. prep.Problem.Goals.Select(g => new LevelResult(g.Name, GoalValue.Of(prep.Problem, g, s), long.MinValue))] };
+        EngineSchedule? quick = QuickStart.Of(prep.Problem, first: s => progress?.Report(Written(Measured(s))));
         if (quick is not null)
         {
-            quick = quick with { Levels = [.. prep.Problem.Goals.Select(g => new LevelResult(g.Name, GoalValue.Of(prep.Problem, g, quick), long.MinValue))] };
+            quick = Measured(quick);
             progress?.Report(Written(quick));
         }
 

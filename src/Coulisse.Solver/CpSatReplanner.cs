@@ -43,8 +43,8 @@ public sealed class CpSatReplanner
         Stopwatch clock = Stopwatch.StartNew();
         Standing standing = Standing.Of(occasion, work, plan, state);
         Plan Written(EngineSchedule s) => StandingPlan.Write(occasion, slot, standing, s, plan);
-        // A plan that stands as late as it may has no room to shift right: then everything that is left is laid as soon as it may be.
-        EngineSchedule? quick = RightShift.Repair(standing.Prep.Problem, standing.Old) ?? QuickStart.Of(standing.Prep.Problem);
+        // What can stay stays; else all shifts right; a plan that stands as late as it may has no room for that, and all that is left is laid anew.
+        EngineSchedule? quick = RightShift.Insert(standing.Prep.Problem, standing.Old) ?? RightShift.Repair(standing.Prep.Problem, standing.Old) ?? QuickStart.Of(standing.Prep.Problem, hurry: true);
         double? quickSeconds = null;
         SchedulingProblem problem = standing.Prep.Problem;
         if (quick is not null)

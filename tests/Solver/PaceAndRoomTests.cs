@@ -76,8 +76,9 @@ public sealed class PaceAndRoomTests
 
         Assert.Null(With(peak));
         PrepProblem tight = With(peak - 1)!;
-        Assert.Equal(waits.Sum(w => w.Slots), tight.Problem.Stores.Sum(s => s.Amount));
-        Assert.Equal(new Resource("fridge slots", peak - 1), tight.Problem.Resources[^1]);
+        int room = tight.Problem.Resources.ToList().FindIndex(r => r.Name == "fridge slots");
+        Assert.Equal(new Resource("fridge slots", peak - 1), tight.Problem.Resources[room]);
+        Assert.Equal(waits.Sum(w => w.Slots), tight.Problem.Stores.Where(s => s.Resource == room).Sum(s => s.Amount));
         // The plates stand there to the end: nothing that moves helps, and that is proven.
         Assert.IsType<EngineInfeasible>(new CpSatEngine().Solve(tight.Problem with { Goals = [new Goal("any", "", [])] }, new Effort(60)));
     }

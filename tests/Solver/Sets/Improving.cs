@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Coulisse.Gauge.Planning;
+using Coulisse.Tests;
 using Coulisse.Kitchen.Planning.Model;
 
 namespace Coulisse.Solver.Tests.Sets;
@@ -30,7 +31,7 @@ public sealed class Improving
     [Fact]
     public void Many_random_networks_give_the_value_of_the_plain_model_and_a_valid_schedule()
     {
-        for (int seed = 1; seed <= 30; seed++)
+        for (int seed = 1; seed <= (LongRun.On ? 30 : 8); seed++)
         {
             SchedulingProblem p = Random(new Random(seed), 12);
             EngineSchedule ours = Assert.IsType<EngineSchedule>(new CpSatEngine().Solve(p, Short));

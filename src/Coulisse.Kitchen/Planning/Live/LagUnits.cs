@@ -18,7 +18,7 @@ internal sealed class LagUnits
     private readonly ImmutableArray<ImmutableArray<int>>.Builder _units = ImmutableArray.CreateBuilder<ImmutableArray<int>>();
     private int _next = 1;
 
-    private LagUnits(int count, IEnumerable<Lag> lags, bool firm = false)
+    private LagUnits(int count, IEnumerable<Lag> lags, bool firm)
     {
         _after = [.. Enumerable.Range(0, count).Select(_ => new List<int>())];
         (_number, _low, _isOpen) = (new int[count], new int[count], new bool[count]);
@@ -49,6 +49,13 @@ internal sealed class LagUnits
 
         return made._units.ToImmutable();
     }
+
+    /// <summary>The units of a schedule: of what is there only.</summary>
+    /// <param name="schedule">The schedule.</param>
+    /// <param name="lags">Lags between those present.</param>
+    /// <param name="firm">Longest waits that may be overrun tie as well.</param>
+    public static ImmutableArray<ImmutableArray<int>> Present(EngineSchedule schedule, IEnumerable<Lag> lags, bool firm = false)
+        => [.. Of(schedule.Starts.Length, lags, firm).Select(u => u.Where(a => schedule.Starts[a] >= 0).ToImmutableArray()).Where(u => !u.IsEmpty)];
 
     /// <summary>For each activity the number of its unit.</summary>
     /// <param name="count">How many activities.</param>

@@ -66,8 +66,17 @@ internal sealed class ListBoard
         }
     }
 
-    /// <summary>Puts what is fixed to its step there, by its old way and people.</summary>
-    public void TakeFixed(int a, int t) => Take(a, _old.Modes[a], t, _old.Served[a]);
+    /// <summary>Puts what is there and fixed to its step, by its old way and people.</summary>
+    public void TakeFixed()
+    {
+        for (int a = 0; a < _start.Length; a++)
+        {
+            if (_old.Starts[a] >= 0 && _problem.Activities[a].FixedStart is { } at)
+            {
+                Take(a, _old.Modes[a], at, _old.Served[a]);
+            }
+        }
+    }
 
     public void Give(int a)
     {

@@ -13,7 +13,9 @@ public static class QuickStart
 
     /// <summary>A schedule, or null when lists find none.</summary>
     /// <param name="problem">The problem.</param>
-    public static EngineSchedule? Of(SchedulingProblem problem)
+    /// <param name="hurry">The first one found is good enough.</param>
+    /// <param name="first">Hears of the first one found.</param>
+    public static EngineSchedule? Of(SchedulingProblem problem, bool hurry = false, Action<EngineSchedule>? first = null)
     {
         int n = problem.Activities.Length;
         int[] mode = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes.Length > 1 ? a % problem.Activities[a].Modes.Length : 0)];
@@ -37,19 +39,27 @@ public static class QuickStart
                 foreach (RightShift.Pass pass in Passes)
                 {
                     EngineSchedule? made = ListWashes.Of(problem, RightShift.Repair(problem, Fixed(problem, order), pass), pass);
-                    if (made is not null && (best is null || Better(problem, made, best)))
+                    if (made is null)
                     {
-                        best = made;
+                        continue;
+                    }
+
+                    if (best is null)
+                    {
+                        first?.Invoke(made);
+                    }
+
+                    best = best is null || GoalValue.Better(problem, made, best) ? made : best;
+                    if (hurry)
+                    {
+                        return best;
                     }
                 }
             }
         }
 
-        return best;
+        return best is null ? null : RightShift.Late(problem, best);
     }
-
-    private static bool Better(SchedulingProblem p, EngineSchedule one, EngineSchedule other)
-        => p.Goals.Select(g => GoalValue.Of(p, g, one).CompareTo(GoalValue.Of(p, g, other))).FirstOrDefault(c => c != 0) < 0;
 
     // What is fixed to its hour is placed first and untried: it needs hands of its own that are really there.
     private static EngineSchedule Fixed(SchedulingProblem problem, EngineSchedule order)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Coulisse.Kitchen.Planning.Model;
 
 namespace Coulisse.Kitchen.Planning.Live;
@@ -19,15 +18,24 @@ public static class RightShift
     /// <param name="old">The old schedule: starts (-1 for absent), modes, people.</param>
     public static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old) => Repair(problem, old, new Pass());
 
+    /// <summary>The least repair: everything that still can stays where it was, the rest finds a place around it; null when this way finds none.</summary>
+    /// <param name="problem">The problem as it is now.</param>
+    /// <param name="old">The old schedule.</param>
+    public static EngineSchedule? Insert(SchedulingProblem problem, EngineSchedule old) => new Insertion(problem, old, [.. Present(problem, old), .. Chains(problem, old)]).Run();
+
     /// <summary>The same in a way of its own.</summary>
     /// <param name="problem">The problem as it is now.</param>
     /// <param name="old">The old schedule.</param>
     /// <param name="pass">How it goes about it.</param>
     internal static EngineSchedule? Repair(SchedulingProblem problem, EngineSchedule old, Pass pass)
-    {
-        ImmutableArray<Lag> lags = [.. problem.Lags.Where(l => old.Starts[l.From] >= 0 && old.Starts[l.To] >= 0), .. pass.FreeOrder ? [] : Chains(problem, old)];
-        return new ListSchedule(problem, old, lags, [.. old.Starts], pass.Firm).Run(pass.InOrder);
-    }
+        => new ListSchedule(problem, old, [.. Present(problem, old), .. pass.FreeOrder ? [] : Chains(problem, old)], pass).Run();
+
+    /// <summary>Everything as late as the rest allows, no goal the worse for it.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="made">A schedule of it that keeps every hard rule.</param>
+    internal static EngineSchedule Late(SchedulingProblem problem, EngineSchedule made) => LateShift.Of(problem, made, [.. Present(problem, made), .. Chains(problem, made)]);
+
+    private static IEnumerable<Lag> Present(SchedulingProblem problem, EngineSchedule old) => problem.Lags.Where(l => old.Starts[l.From] >= 0 && old.Starts[l.To] >= 0);
 
     // What shares a kit that is washed between uses keeps its order, so that each wash stays where it was needed.
     private static IEnumerable<Lag> Chains(SchedulingProblem problem, EngineSchedule old)
@@ -46,5 +54,5 @@ public static class RightShift
     /// <param name="InOrder">Activities by their position instead of their old starts: chain by chain.</param>
     /// <param name="Firm">Longest waits that may be overrun at a price are kept where they can be.</param>
     /// <param name="FreeOrder">What shares kit that is washed may change its order: there is no wash yet.</param>
-    internal readonly record struct Pass(bool InOrder = false, bool Firm = false, bool FreeOrder = false);
+        internal readonly record struct Pass(bool InOrder = false, bool Firm = false, bool FreeOrder = false);
 }

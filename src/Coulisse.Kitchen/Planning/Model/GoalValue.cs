@@ -20,6 +20,13 @@ public static class GoalValue
         _ => throw new ArgumentOutOfRangeException(nameof(goal), t.Kind, "No such kind of term."),
     }));
 
+    /// <summary>True when one schedule is better than another by the first goal in which they differ.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="one">A schedule of it.</param>
+    /// <param name="other">Another.</param>
+    public static bool Better(SchedulingProblem problem, EngineSchedule one, EngineSchedule other)
+        => problem.Goals.Select(g => Of(problem, g, one).CompareTo(Of(problem, g, other))).FirstOrDefault(c => c != 0) < 0;
+
     private static long Overrun(SchedulingProblem problem, Lag lag, EngineSchedule s)
     {
         if (s.Starts[lag.From] < 0 || s.Starts[lag.To] < 0)
