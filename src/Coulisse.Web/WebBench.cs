@@ -83,6 +83,7 @@ public static class WebBench
         }
 
         WebApplication app = builder.Build();
+        app.UseRoutesInTraces();
         app.UseExceptionHandler();
         app.UseGuards(options.Secure);
         app.UseRateLimiter();

@@ -133,5 +133,28 @@ public sealed class PageSenseTests
             .Blocks.OfType<LabelBlock>().Single(l => l.Name.StartsWith("№1", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_brief_says_where_everything_stands_that_it_names_and_no_more()
+    {
+        PaperBundle demo = Demo.Planned();
+        Kitchen.Planning.PlannedTask task = demo.Plan!.Tasks[0] with { Text = "have SB at 82 °C for C1 Pumpkin-seed royale: switch it on, or see that it holds", Kit = [], People = ["Tomasz"] };
+        Paper brief = Of(demo with { Plan = demo.Plan with { Tasks = [task], RunSheet = [], Twins = [] } }, PaperShelf.BriefOf("Tomasz"));
+        string[] marks = [.. brief.Blocks.OfType<TableBlock>().SelectMany(t => t.Rows).Select(r => r.Cells[0].Text).Where(c => demo.Occasion!.Kit.Any(k => k.Code == c && c.Length > 0))];
+        Assert.Equal(["SB"], marks);
+    }
+
+    [Fact]
+    public void What_weighs_hardly_more_than_its_tolerance_is_laid_by_count_and_what_is_not_counted_never()
+    {
+        string[] rows = [.. Rows(PaperShelf.Papers(Demo.Unplanned()).First(p => p.Kind == PlatingPaper.Kind))];
+        Assert.Contains(rows, r => r.StartsWith("C5", StringComparison.Ordinal) && r.Contains("0.6\u202Fg | by count", StringComparison.Ordinal));
+        Assert.Single(rows, r => r.Contains("by count", StringComparison.Ordinal));
+        Assert.Contains(rows, r => r.StartsWith("C7", StringComparison.Ordinal) && r.Contains('±', StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_packing_list_has_a_place_for_the_box_of_each_twin()
+        => Assert.Contains(Of(Demo.Planned(), KitPaper.Kind).Blocks.OfType<TableBlock>(), t => t.Columns[0].Head == "No." && t.Columns.Any(c => c.Head == "In box" && c.Pen > 0));
+
     private static IEnumerable<string> Rows(Paper paper) => paper.Blocks.OfType<TableBlock>().SelectMany(t => t.Rows).Select(r => string.Join(" | ", r.Cells.Select(c => c.Words)));
 }

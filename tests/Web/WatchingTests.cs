@@ -42,13 +42,21 @@ public sealed class WatchingTests : IDisposable
             await ReadyAsync(client, process);
             (await client.GetAsync("/cards?q=leek", Cancel)).EnsureSuccessStatusCode();
             await client.GetAsync("/api/live/nowhere?t=only-the-tablet-knows-this", Cancel);
+            await client.GetAsync("/nothing/only-the-tablet-knows-this", Cancel);
             string[] All(string path) => [.. sent.GetValueOrDefault(path, []).Select(Encoding.Latin1.GetString)];
             for (int i = 0; i < 300 && !(All("/v1/traces").Length > 0 && All("/v1/metrics").Any(m => m.Contains("http.server.request.duration", StringComparison.Ordinal))); i++)
             {
                 await Task.Delay(100, Cancel);
             }
 
+            for (int i = 0; i < 100 && !All("/v1/traces").Any(t => t.Contains("/api/live/{run}", StringComparison.Ordinal)); i++)
+            {
+                await Task.Delay(100, Cancel);
+            }
+
             string traces = string.Concat(All("/v1/traces"));
+            Assert.Contains("http.route", traces, StringComparison.Ordinal);
+            Assert.Contains("GET /api/live/{run}", traces, StringComparison.Ordinal);
             Assert.Contains("coulisse", traces, StringComparison.Ordinal);
             Assert.DoesNotContain("only-the-tablet-knows-this", traces + string.Concat(All("/v1/metrics")), StringComparison.Ordinal);
             Assert.Contains("http.server.request.duration", string.Concat(All("/v1/metrics")), StringComparison.Ordinal);
@@ -60,6 +68,44 @@ public sealed class WatchingTests : IDisposable
             gathers.Stop();
             await gathering;
         }
+    }
+
+    [Fact]
+    public async Task A_trace_names_the_pattern_of_its_address_how_it_was_asked_for_and_what_came_of_it()
+    {
+        ConcurrentBag<Activity> ended = [];
+        using ActivityListener listener = new()
+        {
+            ShouldListenTo = s => s.Name == "Microsoft.AspNetCore",
+            Sample = (ref ActivityCreationOptions<ActivityContext> _) => ActivitySamplingResult.AllDataAndRecorded,
+            ActivityStopped = ended.Add,
+        };
+        ActivitySource.AddActivityListener(listener);
+        await using BenchServer bench = await BenchServer.StartAsync();
+        async Task<Activity> TraceAsync(string address)
+        {
+            using HttpRequestMessage request = new(HttpMethod.Get, address);
+            string trace = ActivityTraceId.CreateRandom().ToHexString();
+            request.Headers.Add("traceparent", $"00-{trace}-00f067aa0ba902b7-01");
+            await bench.Client.SendAsync(request, Cancel);
+            for (int i = 0; i < 100 && !ended.Any(a => a.TraceId.ToHexString() == trace); i++)
+            {
+                await Task.Delay(20, Cancel);
+            }
+
+            return ended.Single(a => a.TraceId.ToHexString() == trace);
+        }
+
+        Activity found = await TraceAsync("/api/live/no-such-run");
+        Assert.Equal(("/api/live/{run}", "GET", 404, "GET /api/live/{run}"), (found.GetTagItem("http.route"), found.GetTagItem("http.request.method"), found.GetTagItem("http.response.status_code"), found.DisplayName));
+        Activity cards = await TraceAsync("/cards?q=leek");
+        Assert.Equal(("/cards", 200), (cards.GetTagItem("http.route"), cards.GetTagItem("http.response.status_code")));
+
+        // What no route takes has none, and its address, which anybody may have typed, is told to nobody.
+        Activity lost = await TraceAsync("/nothing/only-the-tablet-knows-this");
+        Assert.Null(lost.GetTagItem("http.route"));
+        Assert.Equal(("GET", 404), (lost.DisplayName, lost.GetTagItem("http.response.status_code")));
+        Assert.DoesNotContain(lost.TagObjects, t => t.Value is string s && s.Contains("only-the-tablet", StringComparison.Ordinal));
     }
 
     [Fact]

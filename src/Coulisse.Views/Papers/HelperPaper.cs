@@ -129,7 +129,8 @@ public static class HelperPaper
 
     private static IEnumerable<Block> Places(PaperBundle bundle, Plan plan, string name, PlannedTask[] tasks, BriefPhrases say, BriefTexts texts)
     {
-        HashSet<string> used = [.. tasks.SelectMany(t => t.Kit), .. plan.RunSheet.Where(s => s.Who.ContainsKey(name)).SelectMany(s => s.Kit), .. plan.Twins.Where(t => t.BroughtBy == name).Select(t => t.Place)];
+        // A mark that is only named ("have SB at 82 °C") is looked for as much as one that is worked with.
+        HashSet<string> used = [.. tasks.SelectMany(t => t.Kit), .. tasks.SelectMany(t => t.Text.Split([' ', ',', ';', ':', '.', '(', ')'], StringSplitOptions.RemoveEmptyEntries)), .. plan.RunSheet.Where(s => s.Who.ContainsKey(name)).SelectMany(s => s.Kit), .. plan.Twins.Where(t => t.BroughtBy == name).Select(t => t.Place)];
         SheetKit[] kit = [.. bundle.Occasion?.Kit.Where(k => k.Code.Length > 0 && used.Contains(k.Code)) ?? []];
         return kit.Length == 0 ? [] :
         [

@@ -38,8 +38,8 @@ public static class KitPaper
         if (bundle.Plan is { Twins.IsEmpty: false } plan)
         {
             blocks.Add(new HeadingBlock(1, "Made ahead, to be carried"));
-            blocks.Add(new TableBlock([new("No."), new("What"), new("How many", Side.Right), new("Held"), new("Goes to"), new("Loaded", Side.Centre), new("Checked", Side.Centre)],
-                [.. plan.Twins.OrderBy(t => t.Number).Select(t => new PaperRow([new PaperCell(RunSheetPaper.Number(t.Number), true), $"{t.Component}, {t.State}", Figures.Number(t.Count, culture), t.Holds, t.Place, PaperCell.Tick, PaperCell.Tick]))]));
+            blocks.Add(new TableBlock([new("No."), new("What"), new("How many", Side.Right), new("Held"), new("Goes to"), new("In box", Pen: 18), new("Loaded", Side.Centre), new("Checked", Side.Centre)],
+                [.. plan.Twins.OrderBy(t => t.Number).Select(t => new PaperRow([new PaperCell(RunSheetPaper.Number(t.Number), true), $"{t.Component}, {t.State}", Figures.Number(t.Count, culture), t.Holds, t.Place, PaperCell.Blank, PaperCell.Tick, PaperCell.Tick]))]));
         }
 
         blocks.Add(new PenLinesBlock("Forgotten last time, so looked for today", 2));

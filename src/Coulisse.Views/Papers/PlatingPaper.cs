@@ -51,7 +51,7 @@ public static partial class PlatingPaper
             blocks.Add(new CalloutBlock($"Another plate: seats {string.Join(", ", diets.SelectMany(d => d.Row.Seats).Distinct().Order())}", $"What differs stands on the sheet behind this one. {(FirstPlates.Of(bundle, batch) is { } first ? first.Who + " plates them first" : "Plate them first")}, with clean tools."));
         }
 
-        blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram: common practice, no source, unless the card says otherwise.", Small: true));
+        blocks.Add(new ParagraphBlock("Give or take is a tenth of the part, at least half a gram; what is counted and weighs hardly more than that is laid by count. Common practice, no source, unless the card says otherwise.", Small: true));
         string title = bundle.TitleOf(batch);
         yield return bundle.Sheet(Kind, $"Plating: {title}", [.. blocks]) with { Id = $"{Kind}-{Slug.Of(title)}", Dish = title, TextSize = 9.5 };
         List<Block> behind = [];
@@ -86,12 +86,18 @@ public static partial class PlatingPaper
         return each.Length == 1 ? $"\npiped in: {Figures.Grams(each[0], culture)} each, {Figures.Grams(each[0] * pieces, culture)} a plate" : "";
     }
 
+    private const double Half = 0.5;
+
+    // Two crisps of 0.6 g together are counted: no scale tells one too few of them from two.
+    private static string Tolerance(PlatePart p, CultureInfo culture) => p.Grams is not { } grams ? ""
+        : p.Pieces is > 0 && Half > grams / 2 ? "by count" : "±\u202F" + Figures.Grams(Math.Max(Half, Math.Round(grams * Share, 1)), culture);
+
     [GeneratedRegex(@"(?<![\d.,])(?<g>\d{1,2}(\.\d+)?) g\b", RegexOptions.ExplicitCapture)]
     private static partial Regex EachGrams();
 
     private static PaperRow Row(PlatePart p, Dish dish, ReadPart? read, CultureInfo culture) => new(
     [
-        CardPaper.PartName(p) + Piped(p, dish, culture), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", p.Grams is { } w ? "±\u202F" + Figures.Grams(Math.Max(0.5, Math.Round(w * Share, 1)), culture) : "",
+        CardPaper.PartName(p) + Piped(p, dish, culture), p.Pieces is { } n ? Figures.Number(n, culture) : "", p.Grams is { } g ? Figures.Grams(g, culture) : "", Tolerance(p, culture),
         read is { Hours.IsEmpty: false } ? string.Join(", ", read.Hours.Select(h => Figures.Number(Math.Floor(h), culture) + (h % 1 > 0.4 ? ".30" : ""))) : "",
         read?.Placed is { } placed ? Figures.Number(Math.Round(placed.OutMillimetres), culture) + "\u202Fmm" : "",
         read is { Step: > 0 } ? read.AfterChill ? "last, after the chill" : "ahead" : PaperCell.Blank,
