@@ -7,6 +7,7 @@ using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
 using Coulisse.Kitchen.Safety;
 using Coulisse.Papers;
+using Coulisse.Views;
 using NodaTime;
 
 namespace Coulisse.Cli.Commands;
@@ -64,7 +65,7 @@ internal static class DemoCommand
 
         foreach (ObjectiveLevel o in plan.Objective)
         {
-            Say(string.Create(CultureInfo.InvariantCulture, $"  {o.Level}: {o.Value:0.##} {o.Unit}{(o.Proven ? " (proven best)" : "")}"));
+            Say("  " + LevelWords.Of(o, CultureInfo.InvariantCulture));
         }
 
         Say($"  {N(plan.Tasks.Length)} tasks, {N(plan.Twins.Length)} twins, run sheet {N(plan.RunSheet.Sum(s => s.Seconds) / 60)}:{(plan.RunSheet.Sum(s => s.Seconds) % 60).ToString("00", CultureInfo.InvariantCulture)}; the independent validator found {(planned.Faults.IsEmpty ? "no fault" : N(planned.Faults.Length) + " faults")}");

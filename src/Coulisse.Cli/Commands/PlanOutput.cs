@@ -7,6 +7,7 @@ using Coulisse.Kitchen.Planning.Risk;
 using Coulisse.Kitchen.Planning.Edits;
 using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Kitchen.Safety;
+using Coulisse.Views;
 using NodaTime;
 
 namespace Coulisse.Cli.Commands;
@@ -115,7 +116,7 @@ internal static class PlanOutput
         b.AppendLine().AppendLine("How good");
         foreach (ObjectiveLevel o in plan.Objective)
         {
-            b.AppendLine(CultureInfo.InvariantCulture, $"  {o.Level}: {o.Value:0.##} {o.Unit}{(o.Proven ? ", proven best" : o.Bound is { } b1 ? $", no plan can be better than {b1:0.##}" : "")}");
+            b.Append("  ").AppendLine(LevelWords.Of(o, CultureInfo.InvariantCulture));
         }
 
         b.AppendLine().AppendLine("Assumed");

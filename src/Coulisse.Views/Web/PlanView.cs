@@ -105,7 +105,7 @@ public sealed record PlanView
             Bars = bars,
             Twins = [.. plan.Twins.OrderBy(t => t.Number).Select(t => Twin(t, plan, culture))],
             Segments = [.. plan.RunSheet.OrderBy(s => s.Number).Select(s => Segment(s, plan.SlotStart))],
-            Reached = [.. plan.Objective.Select(o => string.Create(culture, $"{o.Level}: {o.Value:0.##} {o.Unit}{(o.Proven ? ", proven best" : o.Bound is { } b ? $", at best {b:0.##}" : "")}"))],
+            Reached = [.. plan.Objective.Select(o => LevelWords.Of(o, culture))],
             Assumed = plan.Assumed,
             Fallbacks = plan.Fallbacks,
             Faults = [.. faults],
