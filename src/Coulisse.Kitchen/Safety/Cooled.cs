@@ -90,6 +90,13 @@ internal sealed record Cooled(Step Step, double Grams, double? Thickness, string
         return low < 5 ? 0 : low;
     }
 
+    /// <summary>The thickest layer that keeps a rule, by the usual ways of cooling, in words; a way in which none does is left out.</summary>
+    public static string Layers(CoolingRule rule)
+    {
+        (string Way, int Millimetres)[] ways = [("fan fridge at 3 °C", Thickest(rule, 15, 3, false)), ("blast chiller at 2 °C", Thickest(rule, 25, 2, false)), ("flat bags in stirred ice water", Thickest(rule, 100, 1, true))];
+        return string.Join("; ", ways.Where(w => w.Millimetres > 0).Select(w => FormattableString.Invariant($"{w.Way}: layers of at most {w.Millimetres} mm")));
+    }
+
     private ImmutableArray<(double Minute, Temperature At)> History(double millimetres, double alpha, bool both)
     {
         double full = Math.Min(1000, millimetres * (both ? 1 : 2));

@@ -149,6 +149,29 @@ public sealed class RuleTrapTests
         Assert.Equal(Severity.Warn, f.Severity);
     }
 
+    [Fact]
+    public void The_remedy_for_a_lukewarm_reheating_is_minutes_and_millimetres_that_get_there()
+    {
+        string remedy = Assert.Single(Review(Card("Terrine", "Makes 2 kg.", "- 2 kg xyzzy", "1. Simmer 30 min. Fill a bag, nowhere thicker than 20 mm.\n2. Reheat to 60 °C."), "uk").All, x => x.Rule == "SAF013").Remedy;
+
+        // By hand, first term of the slab's series (food not known: 0.995e-7 m²/s, 0.4 W/(m·K), h 95), 0 to 75 °C at 85 °C: 20 mm has Bi 2.375, root 1.128, C 1.193, Fo 1.82, 30.5 min; 46 mm 118 min, 47 mm 122 min.
+        Assert.Contains("20 mm take 31 min from the fridge in a stirred bath at 85 °C", remedy, StringComparison.Ordinal);
+        Assert.Contains("at most 46 mm are there in time", remedy, StringComparison.Ordinal);
+
+        string bare = Assert.Single(Review(Card("Soup", "Makes 2 kg.", "- 2 kg xyzzy", "1. Simmer 30 min.\n2. Reheat to 60 °C."), "uk").All, x => x.Rule == "SAF013").Remedy;
+        Assert.Contains("within 2 h: from the fridge in a stirred bath at 85 °C flat bags of at most 46 mm are there in time; what can be stirred is brought to the boil.", bare, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rice_is_cooled_in_layers_that_keep_the_stages_of_its_code()
+    {
+        string rice = Assert.Single(Review(Card("Rice", "Keeps 3 days at 5 °C or less.", "- 300 g long-grain rice\n- 600 g water", "1. Boil 15 min."), "us").All, x => x.Rule == "SAF023").Remedy;
+        string slow = Review(Card("Purée", "Keeps 3 days at 5 °C or less.", "- 4 kg carrot\n- 300 g butter\n- 500 g water", "1. Simmer 40 min. Blend.\n2. Chill in the fridge."), "us").All.Single(x => x.Rule == "SAF014").Remedy;
+        string layers = System.Text.RegularExpressions.Regex.Match(rice, @"\((.*)\)").Groups[1].Value;
+        Assert.Matches(@"^fan fridge at 3 °C: layers of at most \d+ mm; ", layers);
+        Assert.StartsWith(layers, char.ToLowerInvariant(slow[0]) + slow[1..], StringComparison.Ordinal);
+    }
+
     private static string Card(string name, string says, string list, string steps) => $"# {name} card\n\n## {name}\n\n{says}\n\n{list}\n\n{steps}\n";
 
     private static Dish Read(string card) => CardReader.Read(new CardText(card, "card.md")).Match(d => d, p => throw new InvalidOperationException(string.Join("; ", p)));

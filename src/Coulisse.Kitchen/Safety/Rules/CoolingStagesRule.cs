@@ -23,7 +23,7 @@ internal static class CoolingStagesRule
 
                 (CoolingStage stage, double? hours, _) = stages.First(s => !s.Kept);
                 string layer = cooled.Thickness is { } t ? FormattableString.Invariant($"{t:0.#} mm") : FormattableString.Invariant($"{cooled.Grams / 1000:0.#} kg, no depth stated, taken as one pot {cooled.Millimetres:0} mm high");
-                string remedy = string.Join("; ", Ways(rule).Where(w => w.Millimetres > 0).Select(w => FormattableString.Invariant($"{w.Way}: layers of at most {w.Millimetres} mm")))
+                string remedy = Cooled.Layers(rule)
                     + FormattableString.Invariant($"; or stir it in ice water, {IceBath.Ice(cooled.Grams / 1000, 60, 5):0.#} kg of ice for what it holds from 60 °C and half as much again for pot and air{Melts(cooled, rule)}.");
                 (double least, double most) = cooled.Growth;
                 yield return new Finding(
@@ -42,11 +42,4 @@ internal static class CoolingStagesRule
     // the bags' ice in time: tap water at 15 °C, as much as there is food, and 50 W from the room (common practice, no source)
     private static string Melts(Cooled cooled, CoolingRule rule)
         => Math.Min(25, Cooled.Thickest(rule, 100, 1, true)) is > 0 and var mm && cooled.Grams > 0 && Cooled.Ice(cooled.Grams, mm, rule) is { } ice ? FormattableString.Invariant($"; bags of {mm} mm need {ice.Grams / 1000:0.#} kg of ice in {cooled.Grams / 1000:0.#} l of water") : "";
-
-    private static IEnumerable<(string Way, int Millimetres)> Ways(CoolingRule rule)
-    {
-        yield return ("fan fridge at 3 °C", Cooled.Thickest(rule, 15, 3, false));
-        yield return ("blast chiller at 2 °C", Cooled.Thickest(rule, 25, 2, false));
-        yield return ("flat bags in stirred ice water", Cooled.Thickest(rule, 100, 1, true));
-    }
 }
