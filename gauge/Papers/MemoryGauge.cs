@@ -8,8 +8,6 @@ using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Occasions;
 using Coulisse.Kitchen.Planning;
-using Coulisse.Kitchen.Planning.Checking;
-using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Papers;
 using Coulisse.Views.Papers;
 using NodaTime;
@@ -79,7 +77,7 @@ internal static class MemoryGauge
         ImmutableArray<Batch> batches = OccasionBatches.Make(occasion).Match(b => b, p => throw new InvalidOperationException(p[0].Message));
         Plan plan = TravelJson.Read<Plan>(File.ReadAllText(file));
         stages.Note("read");
-        PlannedOccasion planned = new(occasion, batches, PlanSafety.Review(occasion, batches, plan, "au"), plan, PlanValidator.Check(occasion, plan, batches));
+        PlannedOccasion planned = PlanFlow.Of(occasion, batches, plan, "au");
         stages.Note("checked");
         Print(stages, root, planned, one);
         return 0;

@@ -46,11 +46,22 @@ public static class PlanFlow
                 }
 
                 PlanOutcome outcome = new CpSatPlanner().Plan(occasion, batches, options with { OutMinutes = PlanSafety.OutMinutes(code) }, progress, cancel);
-                KitFacts kit = KitFacts.Of(occasion.Kit);
                 outcome = outcome is Plan made ? made with { Versions = made.Versions.SetItems(MadeWith.Of(occasion)) } : outcome;
-                return new Parsed<PlannedOccasion>.Ok(new PlannedOccasion(
-                    occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], PlanSafety.Review(occasion, batches, outcome, code), outcome,
-                    outcome is Plan plan ? PlanValidator.Check(occasion, plan, batches) : []));
+                return new Parsed<PlannedOccasion>.Ok(Of(occasion, batches, outcome, code));
             },
             problems => new Parsed<PlannedOccasion>.Failed(problems));
+
+    /// <summary>A plan with all that is worked out beside it, the same whether it was just made or kept and opened again: minutes of each step for the batch's own size, findings, faults.</summary>
+    /// <param name="occasion">The occasion.</param>
+    /// <param name="batches">Its batches as scaled.</param>
+    /// <param name="outcome">What planning gave.</param>
+    /// <param name="code">Code of practice.</param>
+    public static PlannedOccasion Of(Occasion occasion, ImmutableArray<Batch> batches, PlanOutcome outcome, string code)
+    {
+        ArgumentNullException.ThrowIfNull(occasion);
+        KitFacts kit = KitFacts.Of(occasion.Kit);
+        return new PlannedOccasion(
+            occasion, [.. batches.Select(b => ScaledTimes.For(b, kit))], PlanSafety.Review(occasion, batches, outcome, code), outcome,
+            outcome is Plan plan ? PlanValidator.Check(occasion, plan, batches) : []);
+    }
 }

@@ -52,6 +52,21 @@ public sealed class ProvenTests
     }
 
     [Fact]
+    public async Task A_plan_opened_again_has_the_minutes_of_its_own_batch_and_the_mark_of_the_plan_just_made()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync(options: Options);
+        OccasionShelf shelf = bench.Services.GetRequiredService<OccasionShelf>();
+        string stew = Card.Replace("2. Bake at 180 °C for 25 min.", "2. Simmer 25 min.", StringComparison.Ordinal);
+        KeptOccasion occasion = Assert.IsType<Parsed<KeptOccasion>.Ok>(await shelf.KeepSentenceAsync("80 plates, 2026-03-07 14:00, 10 minutes, Ada and one other", stew, Cancel)).Value;
+        PlannedOccasion made = Assert.IsType<Parsed<PlannedOccasion>.Ok>(Options.Planner(occasion.Occasion, new PlanOptions(10), new Nobody(), Cancel)).Value;
+        (_, PlannedOccasion opened) = (await bench.Services.GetRequiredService<KeptPlans>().OpenAsync(await PlanAsync(bench, occasion), Cancel))!.Value;
+        static (double? Written, double? Here, string Why)[] Minutes(PlannedOccasion p) => [.. p.Batches.SelectMany(b => b.Components).SelectMany(c => c.Steps).Select(s => (s.MinutesAsWritten, s.Minutes, s.Why))];
+        Assert.Contains(Minutes(made), m => m.Here > m.Written);
+        Assert.Equal(Minutes(made), Minutes(opened));
+        Assert.Equal(Mark(made), Mark(opened));
+    }
+
+    [Fact]
     public async Task What_was_learnt_and_the_kitchen_as_it_was_stay_with_a_kept_plan_whatever_is_tried_or_bought_since()
     {
         await using BenchServer bench = await BenchServer.StartAsync(options: Options);

@@ -3,8 +3,6 @@ using Coulisse.Flows;
 using Coulisse.Formats.Travel;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Planning;
-using Coulisse.Kitchen.Planning.Checking;
-using Coulisse.Kitchen.Planning.Watch;
 using Coulisse.Store;
 using Coulisse.Web.House;
 
@@ -25,6 +23,6 @@ internal sealed class KeptPlans(KitchenStore store, OccasionShelf shelf, Kitchen
 
         string code = await book.CodeAsync(cancel);
         Plan plan = TravelJson.Read<Plan>(kept.Json);
-        return (kept, new PlannedOccasion(occasion.Occasion, batches, PlanSafety.Review(occasion.Occasion, batches, plan, code), plan, PlanValidator.Check(occasion.Occasion, plan, batches)));
+        return (kept, PlanFlow.Of(occasion.Occasion, batches, plan, code));
     }
 }
