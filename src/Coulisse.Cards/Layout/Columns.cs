@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Layout;
 
 /// <summary>Columns parted by tabs or by wide gaps, as a spreadsheet or a typewriter gives them: the same lines with bars, so that they are read as a table.</summary>
@@ -12,7 +14,7 @@ internal static class Columns
         end = at;
         int columns = 0;
         List<RawLine> rows = [];
-        while (end < lines.Count && lines[end].Block == lines[at].Block && lines[end].Text.Length < Widest && Barred(lines[end].Text) is { } row)
+        while (end < lines.Count && lines[end].Block == lines[at].Block && lines[end].Text.Length < Widest && (Barred(lines[end].Text) ?? Stage(lines, end, rows)) is { } row)
         {
             columns = Math.Max(columns, row.Count(c => c == '|'));
             rows.Add(lines[end] with { Text = row });
@@ -21,6 +23,14 @@ internal static class Columns
 
         // Two columns are read as lines; three and more need to know what each holds.
         return rows.Count >= FewestRows && columns >= 2 && rows.Count(r => r.Text.Count(c => c == '|') >= columns - 1) * 2 > rows.Count ? Aligned(rows, columns) : null;
+    }
+
+    /// <summary>The name of a stage alone in its row, between rows with columns ("Sponge" over "milk   18   180"): a row of one cell.</summary>
+    private static string? Stage(List<RawLine> lines, int i, List<RawLine> rows)
+    {
+        string s = lines[i].Text;
+        bool between = rows.Count > 0 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Barred(lines[i + 1].Text) is { } next && next.Count(c => c == '|') >= 2;
+        return between && !s.Contains('|') && Looks.Heading(s) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0 ? s.TrimmedEnd(": ") + " |  | " : null;
     }
 
     /// <summary>A head that stands far in has no name over the first column: it is moved under its own columns.</summary>

@@ -48,6 +48,11 @@ internal static class Looks
             return false;
         }
 
+        if (Degrees(body))
+        {
+            return false;
+        }
+
         if (IsPart(body, lang))
         {
             return true;
@@ -85,6 +90,18 @@ internal static class Looks
 
         // A bare count binds only a food everybody knows: "Chapter 3" is none.
         return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d) is { } food && FoodIds.Match(food, lang) is not null;
+    }
+
+    /// <summary>"57C bath 75 min": a figure of heat opens the line; "2C flour" is two cups.</summary>
+    private static bool Degrees(string body)
+    {
+        int i = 0;
+        while (i < body.Length && char.IsAsciiDigit(body[i]))
+        {
+            i++;
+        }
+
+        return i is 2 or 3 && i < body.Length && body[i] is 'C' or 'F' && (body[0] >= '3' || i == 3) && (i + 1 == body.Length || !char.IsLetterOrDigit(body[i + 1]));
     }
 
     /// <summary>"Prep Time: 15 mins", "Temps de cuisson : 20 min": a head that tells times, and no food.</summary>
@@ -140,7 +157,7 @@ internal static class Looks
     /// <summary>True for words that tell a time and no amount: "set 6 h", "strain o/n".</summary>
     public static bool Timed(string body, string lang)
     {
-        if (body.Length > 200 || Reading.Amounts.At(body, 0, lang) is { Unit: not null })
+        if (body.Length > 200 || !Degrees(body) && Reading.Amounts.At(body, 0, lang) is { Unit: not null })
         {
             return false;
         }

@@ -58,8 +58,11 @@ internal static class RunningText
 
         int amounts = foods.Count(f => Looks.Amounted(f, lang));
         int units = foods.Count(f => Amounts.At(f, 0, lang) is { Unit: not null } m && m.End + 2 < f.Length) + foods.Count(f => char.IsLetter(f[0]) && Looks.Amounted(f, lang));
-        return amounts >= 2 && amounts * 3 >= foods.Count * 2 && (units >= 2 || units == 1 && amounts == foods.Count);
+        return amounts >= 2 && amounts * 3 >= foods.Count * 2 && (units >= 2 || units == 1 && (amounts == foods.Count || AllKnown(foods, lang)));
     }
+
+    /// <summary>True when what has no amount is a food everybody knows: "6 pavés de lieu jaune, 30 g de beurre, thym".</summary>
+    private static bool AllKnown(List<string> foods, string lang) => foods.TrueForAll(f => Looks.Amounted(f, lang) || FoodIds.Match(f, lang) is not null);
 
     private static IEnumerable<string> Foods(string s, string lang)
     {

@@ -69,7 +69,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return Table(i, end);
         }
-        else if (_mode == "notes")
+        else if (_mode == "notes" || Furniture.Is(s))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
@@ -330,6 +330,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         if (cut)
         {
             Note(from);
+            _plain += _pieces.Count - from;
         }
 
         return cut;

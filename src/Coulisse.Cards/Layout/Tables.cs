@@ -57,7 +57,8 @@ internal static class Tables
 
         if (plan.Amounts.Count == 1 || plan.SecondMeasures)
         {
-            if (names.Length > 1 && names[0].Length > 1 && names.Skip(1).All(n => n.Length == 0 || n is "%" || TableColumns.UnitOf(n, lang) is not null) && !TableColumns.Opens(names[0]))
+            // Over a row that is a name itself ("Sponge") the head of the first column says only what such names are ("Stage").
+            if (names.Length > 1 && names[0].Length > 1 && body[0].Cells.Skip(1).Any(c => c.Length > 0) && names.Skip(1).All(n => n.Length == 0 || n is "%" || TableColumns.UnitOf(n, lang) is not null) && !TableColumns.Opens(names[0]))
             {
                 into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }

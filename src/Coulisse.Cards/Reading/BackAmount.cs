@@ -50,12 +50,19 @@ internal static class BackAmount
                 return t[..i].TrimmedEnd(" ,:-=.");
             }
 
-            if (IsGrade(t, i, m, lang))
+            if (IsGrade(t, i, m, lang) || Degrees(t, i, m))
             {
                 continue;
             }
 
             rest = m.Unit is not null && Share(rest) ? "" : rest;
+            if (m.Unit?.Unit is "leaf" or "sheet" && rest.ToLowerInvariant() is "gold" or "silver" or "bronze" or "platinum" or "titanium")
+            {
+                // "gelatine, 6 leaves silver"
+                d.Graded(rest);
+                rest = "";
+            }
+
             bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || Weighed(rest);
             bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
@@ -67,6 +74,8 @@ internal static class BackAmount
             PartReader.Take(d, m with { End = m.End }, t);
             bool equals = t[..i].TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
             string food = t[..i].TrimmedEnd(" ,:-=.");
+            // "Nori x 10 sheets"
+            food = m.Unit is not null && food.Length > 3 && food[^1] is 'x' or '×' && food[^2] == ' ' && char.IsLetter(food[^3]) ? food[..^2].TrimEnd() : food;
             if (equals && m.Unit is { Kind: "mass", Base: { } b } && food.LastIndexOf(' ') is var gap and > 1 && int.TryParse(food.AsSpan(gap + 1), System.Globalization.CultureInfo.InvariantCulture, out int count) && count is > 0 and < 200)
             {
                 // "Egg whites (L) 4 = 140g": the count, and what it weighs
@@ -195,6 +204,10 @@ internal static class BackAmount
 
         d.Prepare(rest);
     }
+
+    /// <summary>"45 min at 28C": a C behind "at" or "to" is no cup; "flour 2C" is two.</summary>
+    private static bool Degrees(string t, int i, Measure m) =>
+        m.Unit?.Unit == "cup" && m.Number.End < t.Length && t[m.Number.End] == 'C' && t[..i].TrimEnd() is var lead && (lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead.EndsWith('@'));
 
     /// <summary>"35 %", "Type 812", "T65", "66 % cacao": figures that belong to the name.</summary>
     private static bool IsGrade(string t, int i, Measure m, string lang)

@@ -24,9 +24,20 @@ internal static class EachOf
 
         string each = lang switch { "fr" => "chacun de", "de" => "je", "es" => "cada uno de", "it" => "ciascuno di", _ => "each" };
         int at = s.Length > 0 && (char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) ? Places.FindWord(s, each) : -1;
-        if (at is < 2 or > 24 || Amounts.At(s, 0, lang) is not { Unit: not null } m)
+        if (at is < 2 or > 24)
         {
             return null;
+        }
+
+        if (Amounts.At(s, 0, lang) is not { Unit: not null } m)
+        {
+            // "handful each of mint and coriander": the word of a measure means one.
+            if (lang != "en" || Lexicon.LongestUnit(s, 0, lang, out int one) is not { Kind: "word" } word || !FrontMarks.MeansOne(s, one, word, lang))
+            {
+                return null;
+            }
+
+            m = new Measure(new Numeral(1, null, 0), word, null, null, one);
         }
 
         // "200g/7oz each butter and sugar"

@@ -188,7 +188,7 @@ internal static class Joins
                 return k - i;
             }
 
-            if (Amounts.At(s, k, lang) is { } m && (m.Unit is { Kind: not "length" } || (char.IsAsciiDigit(s[k]) && m.Unit is null)) && HasMeasure(s, start, i, lang) && !(k > 0 && m.Number.InWords && m.Unit is null))
+            if (Amounts.At(s, k, lang) is { } m && (m.Unit is { Kind: not "length" } || (char.IsAsciiDigit(s[k]) && m.Unit is null)) && HasMeasure(s, start, i, lang) && !(k > 0 && m.Number.InWords && m.Unit is null) && !(m.Unit is null && Prepared(s, Places.Skip(s, m.End), lang)))
             {
                 return k - i;
             }
@@ -216,7 +216,7 @@ internal static class Joins
     private static bool Series(string s, int comma, int start, string lang)
     {
         int k = Places.Skip(s, comma + 1);
-        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" } } m || !HasMeasure(s, start, comma, lang) || Places.Skip(s, m.End) is var food && (food >= s.Length || !char.IsLetter(s[food])))
+        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" } } m || !HasMeasure(s, start, comma, lang) || Places.Skip(s, m.End) is var food && (food >= s.Length || !char.IsLetter(s[food])) || Prepared(s, food, lang))
         {
             return false;
         }
@@ -227,10 +227,20 @@ internal static class Joins
             return true;
         }
 
+        if (lang == "de" && char.IsUpper(s[food]) && !Places.WordAt(s, food, "Typ") && !Places.WordAt(s, food, "Type") && Clock.At(s, k, lang) is null)
+        {
+            // A German noun behind a count is a thing of its own; what is done to the first ("4 Eier, 2 getrennt") is no noun.
+            return true;
+        }
+
         string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
         int later = s.IndexOf(and, m.End, StringComparison.OrdinalIgnoreCase);
         return later > 0 && later + and.Length < s.Length && char.IsAsciiDigit(s[later + and.Length]);
     }
+
+    /// <summary>"2 onions, 1 chopped and 1 sliced": behind the count stands what is done to some, and no food.</summary>
+    private static bool Prepared(string s, int at, string lang) =>
+        Lexicon.Longest("prep", s, at, 2, lang, out int end) is not null && (end >= s.Length || s[end] is ',' or ';' or ')' || Places.Skip(s, end) is var next && Array.Exists(Ands, a => Places.WordAt(s, next, a)));
 
     private static bool HasMeasure(string s, int start, int end, string lang)
     {

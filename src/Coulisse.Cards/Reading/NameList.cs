@@ -26,8 +26,10 @@ internal static class NameList
         }
 
         int known = 0;
-        foreach (string name in names)
+        for (int i = 0; i < names.Length; i++)
         {
+            // "soy sauce, rice vinegar to taste": what is said of the last is no part of its name.
+            string name = i == names.Length - 1 ? WithoutUse(names[i], lang) : names[i];
             bool food = FoodIds.Match(name, lang) is not null;
             known += food ? 1 : 0;
             if (!food && (FoodWords.IsPreparation(name, lang) || Uses.Begins(name, lang) || Lexicon.Longest("use", name, 0, 3, lang, out _) is not null || Lexicon.Longest("optional", name, 0, 3, lang, out _) is not null || Amounts.At(name, 0, lang) is not null))
@@ -38,5 +40,18 @@ internal static class NameList
 
         // One name of three or more may be unknown ("aceite", of whatever seed).
         return known >= Math.Max(2, names.Length - 1) && names[0].Count(c => c == ' ') < 2 ? [.. names] : null;
+    }
+
+    private static string WithoutUse(string name, string lang)
+    {
+        for (int at = name.IndexOf(' '); at > 0; at = name.IndexOf(' ', at + 1))
+        {
+            if (Lexicon.Longest("use", name, at + 1, 3, lang, out int end) is not null && end >= name.Length)
+            {
+                return name[..at];
+            }
+        }
+
+        return name;
     }
 }

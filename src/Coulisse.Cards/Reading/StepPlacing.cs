@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class StepPlacing
 {
     private const int MostPairs = 200_000;
+    private static readonly string[] Fors = ["For the ", "Pour la ", "Pour le ", "Für den ", "Für die ", "Para la ", "Para el ", "Per la ", "Per il "];
 
     /// <summary>Places the steps of a common method; a card whose components have steps of their own is left alone.</summary>
     public static Dish Place(Dish dish)
@@ -41,7 +42,7 @@ internal static class StepPlacing
         for (int i = 0; i < all.Length; i++)
         {
             string name = all[i].Name;
-            if (Labelled(text, name))
+            if (Labelled(text, name) || Opens(text, name))
             {
                 return i;
             }
@@ -55,6 +56,10 @@ internal static class StepPlacing
 
         return best;
     }
+
+    /// <summary>"Sponge 45 min at 28 °C", "For the dough, mix …": the part opens its step; "Add the sponge" takes it into another.</summary>
+    private static bool Opens(string text, string name) =>
+        name.Length > 2 && (Words.Places.WordAt(text, 0, name) || Array.Exists(Fors, f => text.Length > f.Length && text.StartsWith(f, StringComparison.OrdinalIgnoreCase) && Words.Places.WordAt(text, f.Length, name)));
 
     /// <summary>"Insert: warm the purée" belongs to "Pear insert".</summary>
     private static bool Labelled(string text, string name)

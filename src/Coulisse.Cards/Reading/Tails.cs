@@ -127,6 +127,13 @@ internal static class Tails
     /// <summary>"Salt, pinch", "parsley, small bunch": a measure in one word behind the food means one.</summary>
     private static bool Bare(string w, string lang, Draft d)
     {
+        if (Amounts.At(w, 0, lang) is { Unit.Kind: "word", Number: { InWords: true, Max: null } } told && told.End >= w.Length)
+        {
+            // "Maldon, a good pinch"
+            PartReader.Take(d, told, w);
+            return true;
+        }
+
         int from = Lexicon.Longest("size", w, 0, 1, lang, out int size) is not null ? Places.Skip(w, size) : 0;
         if (Lexicon.LongestUnit(w, from, lang, out int end) is not { Kind: "word" } unit || end < w.Length || unit.Unit is "part" or "nut" or "glass" or "scoop")
         {

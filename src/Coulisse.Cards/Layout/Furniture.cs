@@ -1,0 +1,45 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>What a web page hangs around a recipe: buttons, votes, a table of nutrients. It is kept as a remark and is no step and no food.</summary>
+internal static class Furniture
+{
+    private const int LongestButton = 40;
+
+    // A button is the whole line: "Print the outline of the ring" is work.
+    private static readonly HashSet<string> Buttons = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "print", "print recipe", "print this recipe", "rate this recipe", "rate recipe", "leave a rating", "jump to", "jump to recipe", "skip to recipe", "skip to content", "pin", "pin it", "pin recipe", "save", "save recipe", "saved", "share", "share recipe", "share this", "share this recipe", "share on facebook", "tweet", "email", "email this recipe", "leave a comment", "leave a reply", "leave a review", "comments", "reviews", "advertisement", "did you make this recipe", "you may also like", "you might also like", "related recipes", "subscribe", "back to top", "read more", "cook mode", "get the recipe",
+        "imprimer", "imprimer la recette", "noter cette recette", "partager", "partager la recette", "aller à la recette", "laisser un commentaire", "commentaires", "publicité", "enregistrer",
+        "drucken", "rezept drucken", "rezept bewerten", "zum rezept", "zum rezept springen", "teilen", "rezept teilen", "kommentar schreiben", "kommentare", "anzeige", "merken", "rezept merken",
+        "imprimir", "imprimir receta", "ir a la receta", "compartir", "compartir receta", "valora esta receta", "deja un comentario", "comentarios", "publicidad", "guardar receta",
+        "stampa", "stampa ricetta", "stampa la ricetta", "vai alla ricetta", "condividi", "vota la ricetta", "vota questa ricetta", "lascia un commento", "commenti", "pubblicità", "salva ricetta",
+        "印刷", "印刷する", "レシピを印刷", "シェア", "シェアする", "コメント", "レビュー", "広告", "保存する",
+    };
+
+    private static readonly string[] Tables = ["nutrition", "nutrition facts", "nutrition information", "nutritional information", "nutritional values", "nutrition per serving", "nutrition per portion", "valeurs nutritionnelles", "information nutritionnelle", "nährwerte", "nährwerte pro portion", "nährwertangaben", "información nutricional", "valores nutricionales", "valori nutrizionali", "informazioni nutrizionali", "栄養成分"];
+    private static readonly Beginnings FirstOfTables = new(Tables);
+
+    /// <summary>True for a line that belongs to the page and not to the card.</summary>
+    public static bool Is(string body)
+    {
+        if (body.Length is > 1 and <= LongestButton && Buttons.Contains(body.Trimmed(" .!?:…→»>|↓↑")))
+        {
+            return true;
+        }
+
+        foreach (string t in FirstOfTables.May(body, 0) ? Tables : [])
+        {
+            // "Nutrition: kcal 512, fat 42 g"; "Nutritional yeast, 20 g" is a food.
+            if (body.Length > t.Length + 2 && body.StartsWith(t, StringComparison.OrdinalIgnoreCase) && body[t.Length] is ':' or '：' or '(' or ' ' && (body[t.Length] is ':' or '：' || Energy(body)) && body.AsSpan(t.Length).IndexOfAnyInRange('0', '9') >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Energy(string body) => Places.HasAny(body, "kcal", "calories", "kJ", "cal");
+}
