@@ -103,6 +103,7 @@ public sealed class KitchenKindTests
         Assert.DoesNotContain("Nota", Read("Lieu jaune\n\n200 g de beurre\n4 échalotes\n\nNota : compter 6 assiettes, 30 g de chacun, bien chaudes\n\nCuire 10 min.\n").Components.Select(c => c.Name));
     }
 
+    // Allspice in the trade of spices, a sweet pepper in a kitchen.
     [Theory]
     [InlineData("pimento")]
     [InlineData("pimentos")]

@@ -10,7 +10,7 @@ public sealed class FoodTable
 {
     private static readonly string[] Languages = ["en", "fr", "de", "es", "it", "ja"];
 
-    // Words that look like a name of ours and mean no food, or two: dough is no pasta, "Paprika" a spice and a fruit, coffee to grind none to drink; "pimento" is allspice in the trade of spices and a sweet pepper in a kitchen.
+    // Words that look like a name of ours and mean no food, or two: dough is no pasta, "Paprika" a spice and a fruit, coffee to grind none to drink, "pimento" allspice to the trade and a sweet pepper to a kitchen.
     private static readonly HashSet<(string Language, string Folded)> Unsure =
     [
         ("fr", "pate"), ("de", "paprika"), ("en", "ground coffee"), ("en", "roasted coffee"), ("en", "freshly ground coffee"), ("en", "fresh ground coffee"), ("de", "gemahlener kaffee"), ("fr", "cafe moulu"), ("es", "cafe molido"), ("it", "caffe macinato"), ("en", "hot dog"), ("en", "pimento"), ("en", "pimentos"), ("en", "frozen yoghurt"), ("en", "frozen yogurt"),
