@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Coulisse.Cards;
 using Coulisse.Cards.Occasions;
 using NodaTime;
@@ -19,6 +20,10 @@ public sealed record Occasion
 
     /// <summary>Length of the slot; zero for a service without one.</summary>
     public required Duration SlotLength { get; init; }
+
+    /// <summary>End of the slot.</summary>
+    [JsonIgnore]
+    public LocalDateTime SlotEnd => SlotStart.PlusSeconds((long)SlotLength.TotalSeconds);
 
     /// <summary>Where the slot is.</summary>
     public required string SlotPlace { get; init; }

@@ -34,6 +34,10 @@ public sealed record Plan : PlanOutcome
     /// <summary>Length of the slot.</summary>
     public required Duration SlotLength { get; init; }
 
+    /// <summary>End of the slot.</summary>
+    [JsonIgnore]
+    public LocalDateTime SlotEnd => SlotStart.PlusSeconds((long)SlotLength.TotalSeconds);
+
     /// <summary>Tasks in order of start.</summary>
     public ImmutableArray<PlannedTask> Tasks { get; init; } = [];
 

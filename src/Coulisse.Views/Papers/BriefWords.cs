@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Coulisse.Cards;
+using Coulisse.Kitchen.Planning.Tasks;
 
 namespace Coulisse.Views.Papers;
 
@@ -184,7 +185,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
     [GeneratedRegex("^out of (\\S+): (.+), begun live; weighed, to no guest$")]
     private static partial Regex OutAfter();
 
-    [GeneratedRegex("^stays in until its cue: ")]
+    [GeneratedRegex("^" + TaskWords.StaysIn)]
     private static partial Regex LeaveIn();
 
     [GeneratedRegex("^start it: ")]
@@ -193,7 +194,7 @@ internal sealed partial class BriefWords(BriefPhrases say, IEnumerable<Dish> dis
     [GeneratedRegex("^at (\\d+) min: ")]
     private static partial Regex AtMinute();
 
-    [GeneratedRegex("^when it has stood: ")]
+    [GeneratedRegex("^" + TaskWords.Stood)]
     private static partial Regex WhenStood();
 
     [GeneratedRegex("^from the last (\\d+) min: ")]

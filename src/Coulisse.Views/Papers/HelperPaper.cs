@@ -60,7 +60,7 @@ public static class HelperPaper
                 new(say["language"], say["languageName"]),
             ]),
         ];
-        LocalDateTime ends = plan.SlotStart + Period.FromTicks(plan.SlotLength.BclCompatibleTicks);
+        LocalDateTime ends = plan.SlotEnd;
         foreach (LocalDate day in tasks.Select(t => t.Start.Date).Append(plan.SlotStart.Date).Distinct().Order())
         {
             bool slot = day == plan.SlotStart.Date;

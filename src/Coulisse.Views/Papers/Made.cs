@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Coulisse.Cards;
 using Coulisse.Kitchen.Formulas;
 using Coulisse.Kitchen.Planning;
+using Coulisse.Kitchen.Planning.Tasks;
 using NodaTime;
 
 namespace Coulisse.Views.Papers;
@@ -18,7 +19,7 @@ internal static class Made
     ];
 
     // What planning adds behind a step that made the part already.
-    private static readonly string[] Rests = ["when it has stood: ", "out: ", "stays in until its cue: "];
+    private static readonly string[] Rests = [TaskWords.Stood, TaskWords.Out, TaskWords.StaysIn];
 
     /// <summary>End of the last task that makes a part, before it is only set, chilled, cut or packed: the clock of a use-by runs from there; null when no plan makes it.</summary>
     /// <remarks>Work on the small batch for the stage is no making of the guests': each is dated from its own (<see cref="StageDates"/>).</remarks>

@@ -13,7 +13,7 @@ internal static class FormRule
             yield return new("id-twice", [same.Key], same.Count() - 1, "tasks", $"{same.Count()} tasks are called {same.Key}.", same.Key);
         }
 
-        LocalDateTime end = plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds);
+        LocalDateTime end = plan.SlotEnd;
         foreach (PlannedTask task in plan.Tasks)
         {
             if (task.End < task.Start)

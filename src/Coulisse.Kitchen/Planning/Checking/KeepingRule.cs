@@ -10,7 +10,7 @@ internal static class KeepingRule
 {
     public static IEnumerable<PlanFault> Check(Occasion occasion, Plan plan)
     {
-        LocalDateTime eaten = plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds);
+        LocalDateTime eaten = plan.SlotEnd;
         foreach (CardStep[] steps in CardStep.ByComponent(occasion, plan).Where(s => s.Length > 0))
         {
             CardStep last = steps.LastOrDefault(s => !OrderRule.Beside(s.Step)) ?? steps[^1];

@@ -14,7 +14,7 @@ internal static class WindowRule
         }
 
         List<(LocalDateTime Start, LocalDateTime End)> open = [];
-        foreach ((LocalDateTime start, LocalDateTime end) in occasion.Windows.Select(w => (w.Start, w.End)).Append((plan.SlotStart, plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds))).Order())
+        foreach ((LocalDateTime start, LocalDateTime end) in occasion.Windows.Select(w => (w.Start, w.End)).Append((plan.SlotStart, plan.SlotEnd)).Order())
         {
             if (open.Count > 0 && start <= open[^1].End)
             {

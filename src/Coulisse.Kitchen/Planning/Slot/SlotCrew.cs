@@ -20,7 +20,7 @@ internal sealed record SlotCrew(Person Presenter, ImmutableArray<Person> Assista
 
     public static SlotCrew Of(Occasion occasion)
     {
-        Person[] there = [.. occasion.People.Where(p => p.Hours.Any(h => h.Start <= occasion.SlotStart && h.End >= occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds)))];
+        Person[] there = [.. occasion.People.Where(p => p.Hours.Any(h => h.Start <= occasion.SlotStart && h.End >= occasion.SlotEnd))];
         if (there.Length == 0)
         {
             there = [.. occasion.People];

@@ -67,7 +67,7 @@ public sealed record KitNeed(string Kit, double? Celsius, int FromSecond, double
     public (LocalDateTime At, bool Done)? Out(Occasion occasion)
     {
         ArgumentNullException.ThrowIfNull(occasion);
-        LocalDateTime over = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
+        LocalDateTime over = occasion.SlotEnd;
         if (occasion.Windows.Where(w => w.Start <= over && w.End > over).Select(w => (LocalDateTime?)w.End).Max() is not { } closes)
         {
             return null;

@@ -14,7 +14,7 @@ internal static class AfterSlot
     /// <summary>Adds its tasks; nothing where nobody is there after the slot.</summary>
     public static void Add(Occasion occasion, SlotPlan slot, ImmutableArray<PlannedTask>.Builder tasks)
     {
-        LocalDateTime over = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
+        LocalDateTime over = occasion.SlotEnd;
         foreach (SheetWindow w in occasion.Windows.Where(w => w.Start >= over))
         {
             Person[] there = [.. occasion.People.Where(p => p.Hours.Any(h => h.Start <= w.Start && h.End >= w.End))];

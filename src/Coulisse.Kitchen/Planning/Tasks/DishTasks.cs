@@ -192,7 +192,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             return span;
         }
 
-        tasks.Add(plain with { Line = step.Span.Line, Text = StepTasks.Fill + string.Join("; ", lines), Minutes = StepTasks.FillMinutes, MinutesWhy = "assumed (common practice, no source)", People = 1 });
+        tasks.Add(plain with { Line = step.Span.Line, Text = TaskWords.Fill + string.Join("; ", lines), Minutes = StepTasks.FillMinutes, MinutesWhy = "assumed (common practice, no source)", People = 1 });
         links.Add(new PrepLink(tasks.Count - 1, false, span.First, false, 0, StraightOn, true, "filled before it goes in"));
         return span with { First = tasks.Count - 1 };
     }
@@ -238,7 +238,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
             return waits;
         }
 
-        tasks.Add(plain with { Text = "when it has stood: " + step.Text, Minutes = plain.ForStage ? 3 : 10, MinutesWhy = "assumed (common practice, no source)", People = 1 });
+        tasks.Add(plain with { Text = TaskWords.Stood + step.Text, Minutes = plain.ForStage ? 3 : 10, MinutesWhy = "assumed (common practice, no source)", People = 1 });
         links.Add(new PrepLink(waits.First, true, tasks.Count - 1, false, waits.Wait, null, false, "the wait the card states"));
         links.Add(new PrepLink(waits.Last, false, tasks.Count - 1, false, 0, null, false, "after the step before"));
         StepTasks.Span end = waits with { Last = tasks.Count - 1, Wait = 0 };
@@ -265,7 +265,7 @@ internal sealed class DishTasks(Occasion occasion, List<PrepTask> tasks, List<Pr
 
     private void Keeps(Component component, StepTasks.Span end)
     {
-        LocalDateTime eaten = occasion.SlotStart.PlusSeconds((long)occasion.SlotLength.TotalSeconds);
+        LocalDateTime eaten = occasion.SlotEnd;
         double[] hours = [.. component.Keeps.Where(k => !k.Quality && k.Hours is not null).Select(k => k.Hours!.Value)];
         if (hours.Length > 0)
         {

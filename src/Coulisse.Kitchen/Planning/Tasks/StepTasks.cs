@@ -19,15 +19,6 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
     /// <summary>Why kit is heated when it is, in words.</summary>
     public const string HeatFor = "the heat is for it";
 
-    /// <summary>Words before what is taken out of kit.</summary>
-    public const string Out = "out: ";
-
-    /// <summary>Words before what is looked at and left in kit until its cue.</summary>
-    public const string StaysIn = "stays in until its cue: ";
-
-    /// <summary>Words before the lines of a part whose card only says how it is baked.</summary>
-    public const string Fill = "fill it before it goes in: ";
-
     /// <summary>Minutes to fill what the card only bakes. Common practice, no source.</summary>
     public const int FillMinutes = 5;
 
@@ -188,7 +179,7 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
 
         // A dryer that stops itself and a chiller hold what is in them; from an oven, a bath or a ring it must come at once.
         bool atOnce = on is "oven" or "bath" or "hob";
-        int end = Push(named with { Text = Out + load + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
+        int end = Push(named with { Text = TaskWords.Out + load + TwinLabel(step, run), Kind = atOnce ? TaskKind.Moment : TaskKind.Work, Minutes = 2, MinutesWhy = "assumed (common practice, no source)", People = 1, Within = atOnce ? task : null, Skill = null, Line = atOnce ? named.Line : 0 });
         links.Add(new PrepLink(task, false, end, false, 0, atOnce ? 0 : null, false, "comes out"));
         return atOnce ? task : end;
     }

@@ -136,9 +136,9 @@ public static class TaskBuilder
     // Whoever comes at its end looks and leaves it in: what is lifted out then is cold at its cue.
     private static void StaysIn(List<PrepTask> tasks, int bath)
     {
-        foreach (int i in Enumerable.Range(0, tasks.Count).Where(i => tasks[i].Within == bath && tasks[i].Text.StartsWith(StepTasks.Out, StringComparison.Ordinal)).ToArray())
+        foreach (int i in Enumerable.Range(0, tasks.Count).Where(i => tasks[i].Within == bath && tasks[i].Text.StartsWith(TaskWords.Out, StringComparison.Ordinal)).ToArray())
         {
-            tasks[i] = tasks[i] with { Text = StepTasks.StaysIn + tasks[i].Text[StepTasks.Out.Length..] };
+            tasks[i] = tasks[i] with { Text = TaskWords.StaysIn + tasks[i].Text[TaskWords.Out.Length..] };
         }
     }
 

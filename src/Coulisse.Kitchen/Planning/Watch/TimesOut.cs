@@ -37,7 +37,7 @@ public static class TimesOut
     {
         PlannedTask[] mine = [.. plan.Tasks.Where(t => (t.Dish is null ? weighed.Components.Any(c => Same(c.Component, t.Component)) : t.Dish == dish.Name) && t.Kind != TaskKind.Moment && t.Kind != TaskKind.Preheat && !t.ForStage).OrderBy(t => t.Start)];
         bool away = dish.Unit is not "plates" && new[] { "box", "take", "bag", "parcel" }.Any(w => dish.For.Contains(w, StringComparison.OrdinalIgnoreCase));
-        LocalDateTime eaten = plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds);
+        LocalDateTime eaten = plan.SlotEnd;
         PlannedTask? plate = mine.LastOrDefault(t => t.Kind == TaskKind.Plate);
         bool asOne = weighed.Dish.Plate.IsEmpty;
         WeighedComponent[] parts = [.. weighed.Components.Where(c => !c.Component.IsAssembly && c.Component.Steps.Length > 0)];
@@ -73,7 +73,7 @@ public static class TimesOut
     // What comes in on the stage and is then eaten: carried cold, then on the table until the end.
     private static IEnumerable<TimeOut> Twins(Occasion occasion, Plan plan, IReadOnlyList<TimeOut> parts)
     {
-        LocalDateTime end = plan.SlotStart.PlusSeconds((long)plan.SlotLength.TotalSeconds);
+        LocalDateTime end = plan.SlotEnd;
         PlannedTask? all = plan.Tasks.FirstOrDefault(t => t.Kind == TaskKind.Carry && t.Text.Contains("twins", StringComparison.Ordinal));
         foreach (Twin twin in plan.Twins.Where(t => t.Holds != "–").Where(t => t.Afterwards.Contains("plate", StringComparison.Ordinal) || t.Afterwards.Contains("back to the cold", StringComparison.Ordinal)))
         {
