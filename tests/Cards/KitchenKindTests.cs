@@ -103,6 +103,15 @@ public sealed class KitchenKindTests
         Assert.DoesNotContain("Nota", Read("Lieu jaune\n\n200 g de beurre\n4 échalotes\n\nNota : compter 6 assiettes, 30 g de chacun, bien chaudes\n\nCuire 10 min.\n").Components.Select(c => c.Name));
     }
 
+    [Fact]
+    public void Two_parts_lists_in_one_line_are_two_components_and_work_behind_a_list_is_none()
+    {
+        Assert.Equal(["caramelo: 120 g azúcar", "caramelo: 2 tbsp agua", "flan: 300 g queso crema", "flan: 400 ml nata"], Lines(Read("Flan\n\nPara el caramelo: 120 g de azúcar y 2 cucharadas de agua. Para el flan: 300 g de queso crema, 400 ml de nata.\n\nHornear 1 hora.\n")).Select(l => l.Replace("Para el ", "", StringComparison.Ordinal)));
+        Dish d = Read("Oils\n\nDill oil: 100 g dill, 200 g oil. Blend at 70 °C for 6 min.\nChive oil: 100 g chives, 200 g oil. Blend 6 min.\n");
+        Assert.Equal(["Dill oil", "Chive oil"], d.Components.Select(c => c.Name));
+        Assert.Equal("Dill oil: Blend at 70 °C for 6 min.", Steps(d)[0]);
+    }
+
     // Allspice in the trade of spices, a sweet pepper in a kitchen.
     [Theory]
     [InlineData("pimento")]

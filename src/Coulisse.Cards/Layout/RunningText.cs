@@ -26,7 +26,7 @@ internal static class RunningText
             return false;
         }
 
-        // "Dill oil: 100 g dill, 200 g oil. Blend at 70 for 6 min.": the list ends with its sentence, what follows is work.
+        // "Dill oil: 100 g dill, 200 g oil. Blend at 70 for 6 min.": the list ends with its sentence, what follows is work, or the next part's list ("Para el flan: …").
         int stop = s.IndexOf(". ", colon, StringComparison.Ordinal);
         string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2])) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
@@ -44,7 +44,11 @@ internal static class RunningText
 
         into.Add(new Piece(PieceKind.Heading, Reading.Marks.Strip(s[..colon]).Trim(), raw.Span, 2));
         into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
-        into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(PieceKind.Step, sentence + ".", raw.Span)));
+        if (work.Length > 0 && !Labelled(raw with { Text = work }, lang, into))
+        {
+            into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(PieceKind.Step, sentence + ".", raw.Span)));
+        }
+
         return true;
     }
 
