@@ -20,7 +20,7 @@ internal static class CardGauge
             IPage page = await context.NewPageAsync();
             await page.AddInitScriptAsync("new MutationObserver((_, o) => { if (document.querySelector('.ms-left .w')) { window.laidAt = performance.now(); o.disconnect(); } }).observe(document, { childList: true, subtree: true })");
             await page.GotoAsync($"{bench.Address}/cards/{card}");
-            await page.WaitForFunctionAsync("window.laidAt");
+            await page.Locator(".ms-left .w").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
             all.Add(await page.EvaluateAsync<double>("window.laidAt"));
         }
 

@@ -17,48 +17,53 @@ public static class QuickStart
     /// <param name="first">Hears of the first one found.</param>
     public static EngineSchedule? Of(SchedulingProblem problem, bool hurry = false, Action<EngineSchedule>? first = null)
     {
-        int n = problem.Activities.Length;
-        int[] mode = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes.Length > 1 ? a % problem.Activities[a].Modes.Length : 0)];
-        if (StartBounds.Of(problem) is not { } bounds)
+        EngineSchedule? best = null;
+        foreach (EngineSchedule made in Tries(problem))
         {
-            return null;
+            if (best is null)
+            {
+                first?.Invoke(made);
+            }
+
+            best = best is null || GoalValue.Better(problem, made, best) ? made : best;
+            if (hurry)
+            {
+                return best;
+            }
         }
+
+        return best is null ? null : RightShift.Late(problem, best);
+    }
+
+    private static IEnumerable<EngineSchedule> Tries(SchedulingProblem problem)
+    {
+        if (StartBounds.Of(problem) is not var (earliest, latest))
+        {
+            yield break;
+        }
+
+        int n = problem.Activities.Length;
+        ImmutableArray<int> mode = [.. Enumerable.Range(0, n).Select(a => a % problem.Activities[a].Modes.Length)];
 
         // Everybody able counts as kept, so that nobody is waited for.
         ImmutableArray<ImmutableArray<int>> able = [.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Modes[mode[a]].Choices.SelectMany(c => c.Resources).Distinct().ToImmutableArray())];
-        (int[] earliest, int[] latest) = bounds;
-        EngineSchedule? best = null;
         int[] wanted = [.. problem.Goals.SelectMany(g => g.Terms).Where(t => t is { Kind: TermKind.Present, Weight: < 0 }).Select(t => t.Index).Distinct().Where(a => problem.Activities[a].Optional)];
         foreach (int[] with in wanted.Length > 0 ? new[] { wanted, [] } : [[]])
         {
             foreach (int early in Early)
             {
                 // No sooner than so long before the latest start: fresher, and the days before stay free for what must be early.
-                int[] least = [.. Enumerable.Range(0, n).Select(a => Math.Max(earliest[a], early == int.MaxValue ? 0 : Math.Min(latest[a], Math.Max(0, latest[a] - early))))];
-                EngineSchedule order = new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional && !with.Contains(a) ? -1 : problem.Activities[a].FixedStart ?? least[a])], [.. mode], able, []);
+                int Least(int a) => Math.Max(earliest[a], early == int.MaxValue ? 0 : latest[a] - early);
+                EngineSchedule order = Fixed(problem, new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional && !with.Contains(a) ? -1 : problem.Activities[a].FixedStart ?? Least(a))], mode, able, []));
                 foreach (RightShift.Pass pass in Passes)
                 {
-                    EngineSchedule? made = ListWashes.Of(problem, RightShift.Repair(problem, Fixed(problem, order), pass), pass);
-                    if (made is null)
+                    if (ListWashes.Of(problem, RightShift.Repair(problem, order, pass), pass) is { } made)
                     {
-                        continue;
-                    }
-
-                    if (best is null)
-                    {
-                        first?.Invoke(made);
-                    }
-
-                    best = best is null || GoalValue.Better(problem, made, best) ? made : best;
-                    if (hurry)
-                    {
-                        return best;
+                        yield return made;
                     }
                 }
             }
         }
-
-        return best is null ? null : RightShift.Late(problem, best);
     }
 
     // What is fixed to its hour is placed first and untried: it needs hands of its own that are really there.
