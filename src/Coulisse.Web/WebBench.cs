@@ -75,6 +75,7 @@ public static class WebBench
         builder.Services.AddSingleton<RoleLinks>();
         builder.Services.AddPeople(options);
         builder.Services.AddRazorComponents();
+        builder.Services.AddTroublePages();
         builder.Services.AddProblemDetails();
         builder.Services.AddExceptionHandler<StoreTrouble>();
         if (options.BackupTo is not null)
@@ -86,6 +87,7 @@ public static class WebBench
         app.UseRoutesInTraces();
         app.UseExceptionHandler();
         app.UseGuards(options.Secure);
+        app.UseTroublePages();
         app.UseRateLimiter();
         app.UseDoors(options);
         app.MapHealth();

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Coulisse.Views.Web;
 
 namespace Coulisse.Web.Tests;
@@ -50,5 +51,24 @@ public sealed class PlanPageTests
         Assert.DoesNotContain(" style=", page);
         Assert.Equal(6, drawing.GetProperty("bars").GetArrayLength());
         Assert.Equal(HttpStatusCode.NotFound, (await bench.Client.GetAsync("/plan/none", cancel)).StatusCode);
+    }
+
+    [Fact]
+    public async Task On_a_narrow_screen_every_cell_bears_the_head_it_stands_under()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        string id = await bench.KeepAsync(HandPlan.Tart);
+
+        string page = await bench.Client.GetStringAsync("/plan/" + id, TestContext.Current.CancellationToken);
+
+        string[] tables = page.Split("<table class=\"stack\">")[1..];
+        Assert.Equal(3, tables.Length);
+        Assert.All(tables, table =>
+        {
+            string[] heads = [.. Regex.Matches(table.Split("</thead>")[0], "<th[^e>]*>([^<]*)</th>").Select(m => m.Groups[1].Value)];
+            string[] row = [.. Regex.Matches(table.Split("<tbody>")[1].Split("</tr>")[0], "data-head=\"([^\"]*)\"").Select(m => m.Groups[1].Value)];
+            Assert.NotEmpty(heads);
+            Assert.Equal(heads, row);
+        });
     }
 }

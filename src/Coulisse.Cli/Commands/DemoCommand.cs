@@ -81,7 +81,7 @@ internal static class DemoCommand
         }
 
         Say($"{N(names.Length)} papers in {folder}/: {string.Join(", ", names.Take(6))}{(names.Length > 6 ? " …" : "")}");
-        Say($"done in {Seconds(start)}. Open the bench: ./coulisse serve   (then http://localhost:5080)");
+        Say($"done in {Seconds(start)}. Open the bench with this occasion on it: ./coulisse serve --demo --open   (http://localhost:5080)");
         return planned.Faults.IsEmpty ? Exit.Done : Exit.Problems;
     }
 

@@ -13,6 +13,9 @@ public static class LiveSlot
     /// <summary>Share of the slot that can be dropped when it runs late. Common practice, no source.</summary>
     public const double DroppableShare = 0.10;
 
+    /// <summary>What the level "shown" counts: the weights that the sheet gives to what is shown, added up.</summary>
+    private const string Worth = "points by the sheet's weights";
+
     /// <summary>Decides the slot of an occasion.</summary>
     /// <param name="occasion">The occasion, with at least one person; a slot of no length shows nothing.</param>
     public static SlotPlan Decide(Occasion occasion)
@@ -21,7 +24,7 @@ public static class LiveSlot
         if (slot <= 0)
         {
             // A service without a live slot: nothing is shown and nothing stands in for it.
-            return new SlotPlan { NotShown = occasion.Shows, Level = new ObjectiveLevel("shown", 0, 0, "weight") };
+            return new SlotPlan { NotShown = occasion.Shows, Level = new ObjectiveLevel("shown", 0, 0, Worth) };
         }
 
         List<string> said = [];
@@ -63,7 +66,7 @@ public static class LiveSlot
             Shown = [.. chosen.Select(c => c.Show)],
             NotShown = [.. items.Except(chosen).Select(c => c.Show).Concat(unmatched).OrderBy(s => s.Weight)],
             // The choice is exact over the shortest seconds, so the value is also the bound.
-            Level = new ObjectiveLevel("shown", chosen.Sum(c => c.Show.Weight), chosen.Length == items.Length ? chosen.Sum(c => c.Show.Weight) : Bound(items, chosen), "weight"),
+            Level = new ObjectiveLevel("shown", chosen.Sum(c => c.Show.Weight), chosen.Length == items.Length ? chosen.Sum(c => c.Show.Weight) : Bound(items, chosen), Worth),
             Assumed = [.. said],
             Fallbacks = SlotSheet.Fallbacks(drafts, twins, kit),
         };
