@@ -24,7 +24,9 @@ internal static class CardGauge
             all.Add(await page.EvaluateAsync<double>("window.laidAt"));
         }
 
-        WebGauge.Report("card page of the starter, navigation to margins that are laid, an empty browser cache", all, 1000);
+        // The first one meets a server that has not read a card yet: it compiles on the way.
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"card page of the starter, the first after the start: {all[0]:0} ms"));
+        WebGauge.Report("card page of the starter, navigation to margins that are laid, an empty browser cache", all[1..], 1000);
     }
 
     /// <summary>Five megabytes: how long the margins take, and whether one can type all the while.</summary>

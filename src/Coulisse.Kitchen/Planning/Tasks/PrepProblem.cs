@@ -171,7 +171,7 @@ public sealed record PrepProblem(SchedulingProblem Problem, LocalDateTime Zero, 
         if (optional.Length > 0)
         {
             int through = optional.Count(i => work.Tasks[i].Cleans is null);
-            goals.Add(new Goal("run-through held, washes few", "washes, with ten for each run-through left out", [.. optional.Select(i => new Term(TermKind.Present, i, work.Tasks[i].Cleans is null ? -10 : 1))]) { Offset = 10 * through });
+            goals.Add(new Goal("run-through held, washes few", "in all, a wash counted 1, a run-through left out 10", [.. optional.Select(i => new Term(TermKind.Present, i, work.Tasks[i].Cleans is null ? -10 : 1))]) { Offset = 10 * through });
         }
 
         // Hand work that the slot waits for is done a while before it: a day runs late by minutes here and there, and the slot does not wait.
