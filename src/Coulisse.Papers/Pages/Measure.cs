@@ -50,7 +50,7 @@ public static class Measure
         {
             StringBuilder line = new();
             double at = 0;
-            foreach (string word in Words(hard).SelectMany(w => Width(w.TrimEnd(' '), size, strong) > width ? Parted(w) : [w]))
+            foreach (string word in Words(hard).SelectMany(w => Width(w.TrimEnd(' '), size, strong) > width ? Words(w, parted: true) : [w]))
             {
                 string shown = word.TrimEnd(' ');
                 double need = Width(shown, size, strong);
@@ -102,12 +102,13 @@ public static class Measure
     /// <summary>True for signs that only change the sign before them and have no box of their own.</summary>
     internal static bool Mark(Rune rune) => Rune.GetUnicodeCategory(rune) is UnicodeCategory.Format or UnicodeCategory.NonSpacingMark;
 
-    private static IEnumerable<string> Words(string text)
+    // A figure stays with its unit, unless both together are too long for a line: then they are parted at the blank rather than inside a word.
+    private static IEnumerable<string> Words(string text, bool parted = false)
     {
         int start = 0;
         for (int i = 1; i < text.Length; i++)
         {
-            bool afterBlank = text[i - 1] == ' ' && text[i] != ' ' && !Units.OneThing(text, i);
+            bool afterBlank = text[i - 1] == ' ' && text[i] != ' ' && (parted || !Units.OneThing(text, i));
             bool afterStroke = text[i - 1] is '-' or '/' or '–' && !char.IsAsciiDigit(text[i]) && i - start > 2;
             bool wide = (Wide(text[i]) || Wide(text[i - 1])) && text[i] != ' ' && !NotFirst.Contains(text[i], StringComparison.Ordinal);
             if (afterBlank || afterStroke || wide)
@@ -121,22 +122,6 @@ public static class Measure
         {
             yield return text[start..];
         }
-    }
-
-    // A figure and its unit too long for a line are parted at the blank after all, rather than inside a word.
-    private static IEnumerable<string> Parted(string word)
-    {
-        int start = 0;
-        for (int i = 1; i < word.Length; i++)
-        {
-            if (word[i - 1] == ' ' && word[i] != ' ')
-            {
-                yield return word[start..i];
-                start = i;
-            }
-        }
-
-        yield return word[start..];
     }
 
     private static bool Wide(char c) => c is >= '\u3040' and <= '\u30FF' or >= '\u3400' and <= '\u9FFF';

@@ -162,7 +162,7 @@ public static class CardPaper
     {
         FoodAmount f = l.Weighed.Food;
         string name = f.Food.Length > 0 ? f.Food : l.Weighed.Source.Text;
-        string tail = CountsInWords.Scaled(string.Concat(new[] { f.Grade, f.State, f.Preparation, f.Use }.Where(t => t is { Length: > 0 } && !name.Contains(t, StringComparison.OrdinalIgnoreCase)).Select(t => ", " + t)), l.Weighed.Grams > 0 ? l.Grams / l.Weighed.Grams : 1);
+        string tail = CountsInWords.Behind(f, name, l.Weighed.Grams > 0 ? l.Grams / l.Weighed.Grams : 1);
         string sure = l.Weighed.Grade switch { WeightGrade.Converted => " (converted)", WeightGrade.Estimated => " (estimated)", _ => "" };
         return name + tail + (f.Optional ? ", may be left out" : "") + sure;
     }

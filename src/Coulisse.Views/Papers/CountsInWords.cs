@@ -1,15 +1,21 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Coulisse.Cards;
 
 namespace Coulisse.Views.Papers;
 
 /// <summary>Numbers that a line counts in its words ("280 of them, from 8 bulbs of about 354 g") belong to the card's own amount: beside another weight they are scaled with it, or left out where no more than one is left.</summary>
 internal static partial class CountsInWords
 {
-    /// <summary>The words for another amount; sizes ("1.2 mm thick", "discs of 60 mm", "about 354 g" a piece) are the same at any.</summary>
-    /// <param name="words">Words behind the food, each piece led by a comma.</param>
+    /// <summary>What stands behind a food's name (grade, state, preparation, use), each piece led by a comma, for another amount.</summary>
+    /// <param name="food">The line's food.</param>
+    /// <param name="name">Its name as shown; what that holds already is not said again.</param>
     /// <param name="factor">This amount over the card's.</param>
-    public static string Scaled(string words, double factor)
+    public static string Behind(FoodAmount food, string name, double factor)
+        => Scaled(string.Concat(new[] { food.Grade, food.State, food.Preparation, food.Use }.Where(t => t is { Length: > 0 } && !name.Contains(t, StringComparison.OrdinalIgnoreCase)).Select(t => ", " + t)), factor);
+
+    // Sizes ("1.2 mm thick", "discs of 60 mm", "about 354 g" a piece) are the same at any amount.
+    private static string Scaled(string words, double factor)
     {
         if (Math.Abs(factor - 1) < 0.005)
         {

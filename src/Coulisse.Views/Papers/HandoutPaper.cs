@@ -128,7 +128,7 @@ public static class HandoutPaper
     {
         FoodAmount f = l.Line.Food;
         string name = f.Food.Length > 0 ? f.Food : l.Line.Source.Text;
-        return name + CountsInWords.Scaled(string.Concat(new[] { f.Grade, f.State, f.Preparation, f.Use }.Where(t => t is { Length: > 0 } && !name.Contains(t, StringComparison.OrdinalIgnoreCase)).Select(t => ", " + t)), l.Line.Grams > 0 ? l.Exact / l.Line.Grams : 1) + (f.Optional ? ", may be left out" : "");
+        return name + CountsInWords.Behind(f, name, l.Line.Grams > 0 ? l.Exact / l.Line.Grams : 1) + (f.Optional ? ", may be left out" : "");
     }
 
     private static string Spoons(string system, CultureInfo culture)

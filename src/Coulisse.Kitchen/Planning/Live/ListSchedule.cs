@@ -24,7 +24,7 @@ internal sealed class ListSchedule
         (_problem, _old, _pass, _board) = (problem, old, pass, new ListBoard(problem, old));
         _placer = new UnitPlacer(problem, _board, lags) { Firm = pass.Firm };
         _units = LagUnits.Present(old, lags, pass.Firm);
-        _part = LagUnits.Numbers(problem.Activities.Length, lags);
+        _part = pass.Firm ? LagUnits.Numbers(problem.Activities.Length, lags) : [];
     }
 
     /// <summary>Runs the pass; null when some unit finds no place.</summary>

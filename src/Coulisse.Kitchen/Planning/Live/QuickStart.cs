@@ -37,7 +37,8 @@ public static class QuickStart
 
     private static IEnumerable<EngineSchedule> Tries(SchedulingProblem problem)
     {
-        if (StartBounds.Of(problem) is not var (earliest, latest))
+        Reach reach = Reach.Of(problem);
+        if (!reach.Possible)
         {
             yield break;
         }
@@ -53,7 +54,7 @@ public static class QuickStart
             foreach (int early in Early)
             {
                 // No sooner than so long before the latest start: fresher, and the days before stay free for what must be early.
-                int Least(int a) => Math.Max(earliest[a], early == int.MaxValue ? 0 : latest[a] - early);
+                int Least(int a) => Math.Max(reach.Earliest[a], early == int.MaxValue ? 0 : reach.Latest[a] - early);
                 EngineSchedule order = Fixed(problem, new([.. Enumerable.Range(0, n).Select(a => problem.Activities[a].Optional && !with.Contains(a) ? -1 : problem.Activities[a].FixedStart ?? Least(a))], mode, able, []));
                 foreach (RightShift.Pass pass in Passes)
                 {

@@ -16,6 +16,7 @@ internal sealed class UnitPlacer
     private readonly SchedulingProblem _problem;
     private readonly ListBoard _board;
     private readonly StepWindows _windows;
+    private readonly LagBounds _bounds;
     private readonly List<Lag>[] _of;
     private readonly int[] _low;
     private readonly int[] _high;
@@ -32,6 +33,7 @@ internal sealed class UnitPlacer
         int n = problem.Activities.Length;
         (_problem, _board, _windows) = (problem, board, new StepWindows(problem));
         (_low, _high) = (new int[n], new int[n]);
+        _bounds = new LagBounds(_windows, board.Placed, a => board.Placed(a) ? (board.Length(a), board.Length(a)) : (_windows.Shortest(a), _windows.Longest(a)));
         _of = [.. Enumerable.Range(0, n).Select(_ => new List<Lag>())];
         foreach (Lag lag in lags)
         {
@@ -145,55 +147,24 @@ internal sealed class UnitPlacer
             (_low[a], _high[a]) = (_windows.Later(a, Math.Max(0, least(a))), _windows.Sooner(a, _problem.Horizon));
         }
 
-        bool moved = true;
-        for (int round = 0; moved && round <= open.Length + 1; round++)
+        foreach (Lag lag in _binding)
         {
-            moved = false;
-            foreach (Lag lag in _binding)
-            {
-                // Of lengths not yet known the one that binds least.
-                (int fromShort, int fromLong) = lag.FromEdge == Edge.End ? Lengths(lag.From) : default;
-                (int toShort, int toLong) = lag.ToEdge == Edge.End ? Lengths(lag.To) : default;
-                moved |= Raise(lag.To, Low(lag.From) + fromShort + lag.Least - toLong) | Lower(lag.From, High(lag.To) + toLong - lag.Least - fromShort);
-                if (Most(lag) is { } most)
-                {
-                    moved |= Raise(lag.From, Low(lag.To) + toShort - most - fromLong) | Lower(lag.To, High(lag.From) + fromLong + most - toShort);
-                }
-            }
+            Stand(lag.From);
+            Stand(lag.To);
         }
 
-        return Array.TrueForAll(open, a => _low[a] <= _high[a]);
+        return _bounds.Narrow(_binding, Firm, _low, _high) && Array.TrueForAll(open, a => _low[a] <= _high[a]);
     }
 
-    private int Low(int a) => _board.Placed(a) ? _board.Start(a) : _low[a];
-
-    private int High(int a) => _board.Placed(a) ? _board.Start(a) : _high[a];
-
-    private (int Short, int Long) Lengths(int a) => _board.Placed(a) ? (_board.Length(a), _board.Length(a)) : (_windows.Shortest(a), _windows.Longest(a));
+    private void Stand(int a)
+    {
+        if (_board.Placed(a))
+        {
+            _low[a] = _high[a] = _board.Start(a);
+        }
+    }
 
     private int? Most(Lag lag) => lag.Soft && !Firm ? null : lag.Most;
-
-    private bool Raise(int a, int to)
-    {
-        if (to <= _low[a] || _board.Placed(a))
-        {
-            return false;
-        }
-
-        _low[a] = _windows.Later(a, to);
-        return _low[a] <= _high[a];
-    }
-
-    private bool Lower(int a, int to)
-    {
-        if (to >= _high[a] || _board.Placed(a))
-        {
-            return false;
-        }
-
-        _high[a] = _windows.Sooner(a, to);
-        return _low[a] <= _high[a];
-    }
 
     private bool Kept(Lag lag)
     {

@@ -5,7 +5,10 @@ public sealed class Reach
 {
     private readonly SchedulingProblem _problem;
 
-    private Reach(SchedulingProblem problem, int[] earliest, int[] latest) => (_problem, Earliest, Latest) = (problem, earliest, latest);
+    private Reach(SchedulingProblem problem, int[] earliest, int[] latest, bool possible) => (_problem, Earliest, Latest, Possible) = (problem, earliest, latest, possible);
+
+    /// <summary>False when windows and lags leave some activity no start: then the starts told are those met on the way, and there is no schedule.</summary>
+    public bool Possible { get; }
 
     /// <summary>Earliest start of each activity.</summary>
     public IReadOnlyList<int> Earliest { get; }
@@ -17,39 +20,12 @@ public sealed class Reach
     /// <param name="problem">The problem.</param>
     public static Reach Of(SchedulingProblem problem)
     {
-        int n = problem.Activities.Length;
-        (int[] earliest, int[] latest) = (new int[n], new int[n]);
-        int Shortest(int a) => problem.Activities[a].Modes.Min(m => m.Duration);
-        for (int a = 0; a < n; a++)
-        {
-            Activity x = problem.Activities[a];
-            earliest[a] = x.FixedStart ?? (x.Windows.IsEmpty ? 0 : Math.Max(0, x.Windows.Min(w => w.Start)));
-            latest[a] = x.FixedStart ?? ((x.Windows.IsEmpty ? problem.Horizon : x.Windows.Max(w => w.End)) - Shortest(a));
-        }
-
+        StepWindows windows = new(problem);
+        int[] earliest = [.. problem.Activities.Select((x, a) => x.FixedStart ?? windows.Later(a, 0))];
+        int[] latest = [.. problem.Activities.Select((x, a) => x.FixedStart ?? windows.Sooner(a, problem.Horizon))];
         Lag[] binding = [.. problem.Lags.Where(l => !problem.Activities[l.From].Optional && !problem.Activities[l.To].Optional)];
-        bool moved = true;
-        for (int round = 0; moved && round <= n; round++)
-        {
-            moved = false;
-            foreach (Lag l in binding)
-            {
-                // Whether an edge is an end takes the shortest or the longest mode, whichever says less.
-                int from = l.FromEdge == Edge.End ? Shortest(l.From) : 0;
-                int fromMost = l.FromEdge == Edge.End ? problem.Activities[l.From].Modes.Max(m => m.Duration) : 0;
-                int to = l.ToEdge == Edge.End ? Shortest(l.To) : 0;
-                int toMost = l.ToEdge == Edge.End ? problem.Activities[l.To].Modes.Max(m => m.Duration) : 0;
-                moved |= Raise(earliest, l.To, earliest[l.From] + from + l.Least - toMost, problem);
-                moved |= Lower(latest, l.From, latest[l.To] + toMost - l.Least - from, problem);
-                if (l is { Most: { } most, Soft: false })
-                {
-                    moved |= Raise(earliest, l.From, earliest[l.To] + to - most - fromMost, problem);
-                    moved |= Lower(latest, l.To, latest[l.From] + fromMost + most - to, problem);
-                }
-            }
-        }
-
-        return new Reach(problem, earliest, latest);
+        bool possible = new LagBounds(windows, a => problem.Activities[a].FixedStart is not null, a => (windows.Shortest(a), windows.Longest(a))).Narrow(binding, firm: false, earliest, latest);
+        return new Reach(problem, earliest, latest, possible && !problem.Activities.Index().Any(x => !x.Item.Optional && earliest[x.Index] > latest[x.Index]));
     }
 
     /// <summary>A value no schedule can go below; null where arithmetic says nothing.</summary>
@@ -79,19 +55,5 @@ public sealed class Reach
         }
 
         return sum;
-    }
-
-    private static bool Raise(int[] at, int a, int to, SchedulingProblem p)
-    {
-        bool moves = p.Activities[a].FixedStart is null && to > at[a];
-        at[a] = moves ? to : at[a];
-        return moves;
-    }
-
-    private static bool Lower(int[] at, int a, int to, SchedulingProblem p)
-    {
-        bool moves = p.Activities[a].FixedStart is null && to < at[a];
-        at[a] = moves ? to : at[a];
-        return moves;
     }
 }

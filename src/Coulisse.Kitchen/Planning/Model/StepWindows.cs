@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using Coulisse.Kitchen.Planning.Model;
 
-namespace Coulisse.Kitchen.Planning.Live;
+namespace Coulisse.Kitchen.Planning.Model;
 
 /// <summary>Where the windows of activities let them start, and how long they are at least and at most.</summary>
 internal sealed class StepWindows
