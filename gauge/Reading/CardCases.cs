@@ -49,7 +49,7 @@ internal static class CardCases
         foreach (JsonElement i in component.GetProperty("ingredients").EnumerateArray())
         {
             (string food, double? amount) = i.ValueKind == JsonValueKind.Array ? (i[0].GetString()!, Number(i[1])) : (i.GetProperty("food").GetString()!, i.TryGetProperty("amount", out JsonElement stated) ? Number(stated) : null);
-            score.Add(dish?.Components.Any(k => Named(k.Name, name, dish) && k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food) && (amount is null || f.Amount == amount || f.Grams == amount))) == true,
+            score.Add(dish?.Components.Any(k => Named(k.Name, name, dish) && k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food) && (amount is null || Same(f.Amount, amount) || Same(f.Grams, amount)))) == true,
                 () => $"{id} {name}: {amount} {food}, read {string.Join(" | ", dish?.Components.Where(k => k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food))).Select(k => $"{k.Name}: {k.Ingredients.SelectMany(l => l.Foods).Where(f => Alike(f.Food, food)).Select(f => $"{f.Amount} {f.Unit} {f.Food}").First()}") ?? [])}");
         }
     }
@@ -81,6 +81,9 @@ internal static class CardCases
     private static double? Number(JsonElement e) => e.ValueKind == JsonValueKind.Number ? e.GetDouble() : null;
 
     private static bool Alike(string got, string want) => got.Contains(want, StringComparison.OrdinalIgnoreCase) || (got.Length > 2 && want.Contains(got, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Two thirds are as good told in three places.</summary>
+    private static bool Same(double? got, double? want) => got is { } g && want is { } w && Math.Abs(g - w) <= 0.001 + 1e-4 * g;
 
     private static string One(string s) => string.Join(' ', Plain(s).Replace('—', '-').Split(' ', StringSplitOptions.RemoveEmptyEntries));
 

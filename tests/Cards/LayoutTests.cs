@@ -19,7 +19,9 @@ public sealed class LayoutTests
     {
         Dish d = Read("# Tart\n\n| Item | 18 cm | 24 cm |\n|--|--|--|\n| cream | 200 g | 350 g |\n| yolk | 80 g | 140 g |");
 
-        Assert.Equal("18 cm: 200 cream, 80 yolk", Outline(d));
+        // The size is no name of the only list: it is said beside it.
+        Assert.Equal(": 200 cream, 80 yolk", Outline(d));
+        Assert.Contains(d.Notes, n => n.Text == "18 cm");
         Assert.Equal("24 cm", Assert.Single(d.Variants).Name);
         Assert.Single(d.Doubts);
     }

@@ -9,29 +9,29 @@ internal static class BrokenLines
     private const int Longest = 400;
     private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
     {
-        "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego",
+        "on", "per", "as", "without", "over", "under", "auf", "im", "am", "ohne", "ins", "sur", "sans", "avec", "dans", "en", "sin", "por", "senza", "su", "da", "del", "della", "dei", "delle", "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego",
     };
 
     /// <summary>The lines with their halves joined.</summary>
-    public static List<RawLine> Joined(List<RawLine> lines)
+    public static List<RawLine> Joined(List<RawLine> lines, string lang)
     {
         for (int i = 1; i < lines.Count; i++)
         {
-            if (Broken(lines[i - 1], lines[i]))
+            if (Broken(lines[i - 1], lines[i], lang, i == 1))
             {
-                return Join(lines);
+                return Join(lines, lang);
             }
         }
 
         return lines;
     }
 
-    private static List<RawLine> Join(List<RawLine> lines)
+    private static List<RawLine> Join(List<RawLine> lines, string lang)
     {
         List<RawLine> joined = new(lines.Count);
         foreach (RawLine line in lines)
         {
-            if (joined.Count > 0 && Broken(joined[^1], line))
+            if (joined.Count > 0 && Broken(joined[^1], line, lang, joined.Count == 1))
             {
                 RawLine first = joined[^1];
                 // "sherry vine-" and "gar": the hyphen was the page's.
@@ -47,11 +47,40 @@ internal static class BrokenLines
         return joined;
     }
 
+    /// <summary>"4 chicken thighs, skin on", "rack of lamb, bone in": the words end there.</summary>
+    private static bool AsBought(string a, int space)
+    {
+        int word = space > 0 ? a.LastIndexOf(' ', space - 1) : -1;
+        return a.AsSpan(space + 1) is "on" or "in" && word >= 0 && a.AsSpan(word + 1, space - word - 1) is "skin" or "bone" or "shell" or "rind" or "head" or "fat" or "tail" or "root" or "stalk" or "stem" or "leaves" or "tops" or "wing";
+    }
+
+    private static bool Unclosed(string s) => s.LastIndexOf('(') is var open && open > 0 && s.IndexOf(')', open) < 0;
+
+    /// <summary>"750 ml red" and "wine": no food, and with the next line one everybody knows.</summary>
+    private static bool Halved(string a, string b, string lang)
+    {
+        if (b.Length > 40 || Amounts.At(a, 0, lang) is not { Unit: not null } m)
+        {
+            return false;
+        }
+
+        string food = a[PartReader.Of(a, Places.Skip(a, m.End), lang)..].Trim();
+        int comma = b.IndexOf(',');
+        string rest = comma > 0 ? b[..comma] : b;
+        return food.Length is > 1 and < 30 && !food.Contains(',') && FoodIds.Match(food, lang) is null && FoodIds.Match($"{food} {rest}", lang) is not null;
+    }
+
     /// <summary>A marked item that does not end, and a line right under it that goes on in small letters, or with a figure where a word still hangs.</summary>
-    private static bool Broken(RawLine first, RawLine next)
+    private static bool Broken(RawLine first, RawLine next, string lang, bool opens)
     {
         string a = first.Text;
         string b = next.Text;
+        if (first.Block == next.Block && a.Length + b.Length <= Longest && Unclosed(a) && b.IndexOf(')') is var closed && closed >= 0 && b.AsSpan(0, closed).IndexOf('(') < 0 && !Looks.Bullet(b))
+        {
+            // "1 celeriac (about" and "900 g), peeled"
+            return true;
+        }
+
         if (first.Block != next.Block || a.Length + b.Length > Longest || a[^1] is '.' or '!' or '?' or ':' or ';' or '|' or '。' || b.Contains('|') || !char.IsLower(b[0]) && !char.IsAsciiDigit(b[0]) || Looks.Bullet(b) || Marks.ListNumber(b, 0) > 0)
         {
             return false;
@@ -67,7 +96,14 @@ internal static class BrokenLines
         if (!(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
         {
             // Unmarked lines are joined only where the first surely goes on.
-            bool goesOn = a[^1] == ',' && a.IndexOf(',') < a.Length - 1 || Hanging.Contains(a[(space + 1)..]) || a.Contains(',') && (b.StartsWith("de ", StringComparison.Ordinal) || b.StartsWith("d'", StringComparison.Ordinal) || b.StartsWith("of ", StringComparison.Ordinal) || b.StartsWith("di ", StringComparison.Ordinal));
+            bool hanging = Hanging.Contains(a[(space + 1)..]) && !AsBought(a, space);
+            bool counted = char.IsAsciiDigit(a[0]) && char.IsLower(b[0]) && !Leaders.In(a);
+            if (counted && a.Length > 7 && (hanging && space > 3 || Halved(a, b, lang)) || opens && a[^1] == ',' && char.IsLower(b[0]) && !Greetings.Opens(a) && a.Length > 6)
+            {
+                return true;
+            }
+
+            bool goesOn = a[^1] == ',' && a.IndexOf(',') < a.Length - 1 || hanging || a.Contains(',') && (b.StartsWith("de ", StringComparison.Ordinal) || b.StartsWith("d'", StringComparison.Ordinal) || b.StartsWith("of ", StringComparison.Ordinal) || b.StartsWith("di ", StringComparison.Ordinal));
             return a.Length > 18 && char.IsLower(b[0]) && goesOn && !Leaders.In(a);
         }
 

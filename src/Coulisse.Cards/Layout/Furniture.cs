@@ -18,6 +18,12 @@ internal static class Furniture
         "印刷", "印刷する", "レシピを印刷", "シェア", "シェアする", "コメント", "レビュー", "広告", "保存する",
     };
 
+    private static readonly HashSet<string> Menus = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "home", "recipes", "about", "about me", "about us", "blog", "shop", "contact", "search", "menu", "login", "log in", "sign in", "sign up", "newsletter", "print", "save", "share", "pin", "rate", "comments", "videos", "desserts", "dinner", "breakfast", "jump to recipe", "print recipe", "all recipes",
+        "accueil", "recettes", "à propos", "boutique", "rechercher", "connexion", "imprimer", "partager", "startseite", "rezepte", "über uns", "über mich", "kontakt", "suche", "anmelden", "drucken", "teilen", "merken", "inicio", "recetas", "acerca de", "tienda", "contacto", "buscar", "imprimir", "compartir", "ricette", "chi siamo", "contatti", "cerca", "accedi", "stampa", "condividi", "salva", "ホーム", "レシピ", "お問い合わせ",
+    };
+
     private static readonly string[] Tables = ["nutrition", "nutrition facts", "nutrition information", "nutritional information", "nutritional values", "nutrition per serving", "nutrition per portion", "valeurs nutritionnelles", "information nutritionnelle", "nährwerte", "nährwerte pro portion", "nährwertangaben", "información nutricional", "valores nutricionales", "valori nutrizionali", "informazioni nutrizionali", "栄養成分"];
     private static readonly Beginnings FirstOfTables = new(Tables);
 
@@ -25,6 +31,11 @@ internal static class Furniture
     public static bool Is(string body)
     {
         if (body.Length is > 1 and <= LongestButton && Buttons.Contains(body.Trimmed(" .!?:…→»>|↓↑")))
+        {
+            return true;
+        }
+
+        if (body.Length < 80 && (Menu(body) || Votes(body) || Scales(body) || Paged(body)))
         {
             return true;
         }
@@ -39,6 +50,31 @@ internal static class Furniture
         }
 
         return false;
+    }
+
+    /// <summary>"Home   Recipes   About", "Startseite | Rezepte | Kontakt": the menu of a site, all of its words.</summary>
+    private static bool Menu(string body)
+    {
+        string[] cells = body.Split(["  ", " | ", "|", " · ", " » ", " > ", " / "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return cells.Length > 1 && cells.Count(Menus.Contains) is var known && known > 1 && known * 3 >= cells.Length * 2;
+    }
+
+    /// <summary>"★★★★★ 4.8 (36 ratings)", "4,7 von 5 Sternen".</summary>
+    private static bool Votes(string body) => (body[0] is '★' or '☆' || Places.HasAny(body, "ratings", "reviews", "votes", "stars", "rating", "avis", "Bewertungen", "Sternen", "Sterne", "valoraciones", "votos", "opiniones", "recensioni", "voti", "stelle")) && body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && body.Count(' ') < 8 && (body[0] is '★' or '☆' or '(' || char.IsAsciiDigit(body[0]) && !Places.HasAny(body, "star anise"));
+
+    /// <summary>"1x  2x  3x", "US Customary - Metric": buttons that scale the list.</summary>
+    private static bool Scales(string body)
+    {
+        string[] cells = body.Split([' ', '|', '/', '-', '·'], StringSplitOptions.RemoveEmptyEntries);
+        return cells.Length > 1 && cells.All(c => c.Length is 2 or 3 or 4 && c[^1] is 'x' or 'X' or '×' && (char.IsAsciiDigit(c[0]) || c[0] == '½')) || cells.Length > 1 && cells.All(c => c.ToLowerInvariant() is "us" or "customary" or "metric" or "imperial" or "units");
+    }
+
+    /// <summary>"Page 1 of 2", "Seite 3", "- 2 -": what a printer adds.</summary>
+    private static bool Paged(string body)
+    {
+        int figure = body.AsSpan().IndexOfAnyInRange('0', '9');
+        string word = figure > 0 && body.Length < 20 ? body[..figure].Trimmed(" -|").ToLowerInvariant() : "-";
+        return word is "page" or "pg" or "pg." or "p." or "seite" or "página" or "pág." or "pagina" or "pag." or "ページ" || figure > 1 && word.Length == 0 && body[0] == '-' && body[^1] == '-';
     }
 
     private static bool Energy(string body) => Places.HasAny(body, "kcal", "calories", "kJ", "cal");

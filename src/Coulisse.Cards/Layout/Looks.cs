@@ -48,9 +48,20 @@ internal static class Looks
             return false;
         }
 
-        if (Degrees(body))
+        if (Degrees(body) || Sentences(body))
         {
             return false;
+        }
+
+        if (lang == "ja" && Servings(body, lang) && body.IndexOf(' ') < 0)
+        {
+            // "15cm丸型1台分": a tin and how many of it
+            return false;
+        }
+
+        if (lang == "ja" && JapanesePart.Spooned(body))
+        {
+            return true;
         }
 
         if (IsPart(body, lang))
@@ -92,6 +103,13 @@ internal static class Looks
         return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d) is { } food && FoodIds.Match(food, lang) is not null;
     }
 
+    /// <summary>"as promised, the ketchup from last autumn. Makes roughly 1.5 litres": sentences, and no item whatever the last one counts.</summary>
+    public static bool Sentences(string body)
+    {
+        int stop = body.Length > 40 ? body.IndexOf(". ", StringComparison.Ordinal) : -1;
+        return stop > 12 && stop + 4 < body.Length && char.IsUpper(body[stop + 2]) && char.IsLower(body[stop + 3]) && char.IsLower(body[stop - 1]) && char.IsLower(body[stop - 2]) && char.IsLower(body[stop - 3]) && char.IsLetter(body[0]);
+    }
+
     /// <summary>"57C bath 75 min": a figure of heat opens the line; "2C flour" is two cups.</summary>
     private static bool Degrees(string body)
     {
@@ -131,12 +149,19 @@ internal static class Looks
         return false;
     }
 
+    /// <summary>"Brine: water 50 g + salt 4 g": a name and behind its colon amounts alone.</summary>
+    private static bool Summed(string body, string lang)
+    {
+        int colon = body.IndexOf(':');
+        return colon is > 2 and < 30 && body.IndexOf('+', colon) is > 0 and var plus && plus + 2 < body.Length && body[^1] != '.' && body.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Amounted(body[(colon + 1)..plus].Trim(), lang) && Amounted(body[(plus + 1)..].Trim(), lang);
+    }
+
     /// <summary>True for a sentence of work: a verb of the trade, and the shape of a sentence.</summary>
     public static bool Work(string body, string lang) => (_work ??= new Recent(IsWork)).Of(body, lang);
 
     private static bool IsWork(string body, string lang)
     {
-        if (body.Length < 60 && body[^1] != '.' && IsPart(body, lang))
+        if (body.Length < 60 && body[^1] != '.' && (IsPart(body, lang) || Summed(body, lang)))
         {
             return false;
         }
@@ -180,6 +205,20 @@ internal static class Looks
     /// <summary>True when a bare line is a food everybody knows: "Salt" between two amounts is no heading.</summary>
     public static bool Food(string body, string lang) => FoodIds.Match(body, lang) is not null || Lexicon.Longest("use", body, Math.Max(0, body.LastIndexOf(' ') + 1), 2, lang, out _) is not null;
 
+    /// <summary>"Salt to taste", "Öl zum Braten": an item without an amount, whatever stands under it.</summary>
+    public static bool Used(string body, string lang)
+    {
+        for (int at = body.IndexOf(' '); at > 0; at = body.IndexOf(' ', at + 1))
+        {
+            if (Lexicon.Longest("use", body, at + 1, 4, lang, out int end) is not null && end >= body.Length)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>True for a line in capitals throughout.</summary>
     public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Any(char.IsUpper) && !body.Any(char.IsLower);
 
@@ -199,10 +238,16 @@ internal static class Looks
         foreach (string w in FirstOfKeepers.MayIn(body) ? Keepers : [])
         {
             int at = Places.FindWord(body, w);
-            if (at >= 0 && body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 || at >= 0 && w == "keeps")
+            if (at >= 0 && body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 || at >= 0 && w is "keeps" or "haltbar")
             {
                 return true;
             }
+        }
+
+        if (lang == "ja" && Leaders.In(body) && Named(body))
+        {
+            // "卵黄…3個分" is a line of a list.
+            return false;
         }
 
         return Header(body) || body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang);
@@ -235,6 +280,18 @@ internal static class Looks
             || !char.IsAsciiDigit(body[0]) && YieldWords.In(body, default, lang) is { } y && y.Amount > 0 && body.Count(' ') < 8;
     }
 
+    /// <summary>"だし巻き卵 2本分", "卵黄…3個分": a name, and behind it how many; "分量: 4人分" names nothing.</summary>
+    private static bool Named(string body)
+    {
+        if (body.Length < 4 || !Places.IsJapanese(body[0]) || body[0] is '約' or '全' || body.EndsWith("人分", StringComparison.Ordinal) && !body.Contains(' ') || body.StartsWith("材料", StringComparison.Ordinal) || body.StartsWith("分量", StringComparison.Ordinal) || body.StartsWith("仕上がり", StringComparison.Ordinal) || body.StartsWith("出来上がり", StringComparison.Ordinal) || body.StartsWith("できあがり", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        int gap = body.AsSpan().IndexOfAny(" …:・");
+        return gap > 0 && (body[gap] == ' ' ? gap > 1 : true) && body.AsSpan(0, gap).IndexOfAnyInRange('0', '9') < 0;
+    }
+
     /// <summary>"6 raciones", "4 portions", "27cm天板 1枚分", "4人分": a yield and nothing else.</summary>
     private static bool Servings(string body, string lang)
     {
@@ -244,7 +301,7 @@ internal static class Looks
         }
 
         // "だし巻き卵 2本分" is a name that tells its yield.
-        bool named = body.Length > 2 && Places.IsJapanese(body[0]) && body[0] is not ('約' or '全') && body.IndexOf(' ') > 1;
+        bool named = Named(body);
         return !named && (body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("台分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal))
             || (Numbers.Range(body, 0, lang) is { } n && body[Places.Skip(body, n.End)..].TrimEnd('.') is "raciones" or "portions" or "servings" or "personnes" or "porzioni" or "Portionen" or "Personen" or "persone" or "personas" or "serves" or "people" or "covers" or "couverts");
     }

@@ -49,6 +49,13 @@ internal static class Parts
             || amounted && (Called(body, lang) || i + 2 < lines.Count && Reading.Marks.Strip(Folding.Line(lines[i + 2].Text)) is { Length: > 0 } second && Looks.Amounted(second, lang) && !Looks.Work(second, lang));
     }
 
+    /// <summary>A line alone in its block over a block of at least two items: the blank line parts a name from its list.</summary>
+    public static bool Apart(List<RawLine> lines, int i, string lang) =>
+        i + 2 < lines.Count && lines[i + 1].Block == lines[i].Block + 1 && lines[i + 2].Block == lines[i + 1].Block && Listed(lines[i + 1].Text, lang) && Listed(lines[i + 2].Text, lang) && Folding.Line(lines[i].Text) is var name && !Looks.Food(name, lang);
+
+    /// <summary>True for a line that is an item whatever stands around it.</summary>
+    public static bool Listed(string s, string lang) => Looks.Bullet(s) || Leaders.In(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
+
     /// <summary>True when the last or the first word is one that parts are called by.</summary>
     private static bool Called(string body, string lang)
     {

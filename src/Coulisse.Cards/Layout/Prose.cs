@@ -8,6 +8,9 @@ internal static class Prose
 {
     private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "et", "avec", "dans", "pour", "puis", "jusqu'à", "und", "mit", "für", "im", "bis", "dann", "y", "con", "en", "para", "hasta", "e", "per", "poi", "fino"];
 
+    // "a pan" is bread in Spanish and kit in English.
+    private static readonly WordList Kit = new("pan", "saucepan", "pot", "bowl", "tin", "dish", "tray", "plate", "jar", "lid", "sieve", "moule", "plat", "poêle", "casserole", "Topf", "Schüssel", "Pfanne", "Form", "molde", "sartén", "olla", "cazuela", "bandeja", "teglia", "pentola", "padella", "ciotola");
+
     private static readonly Beginnings FirstOfStops = new(Stops);
 
     /// <summary>True when sentences hold three amounts by weight or volume and no list was found.</summary>
@@ -118,7 +121,7 @@ internal static class Prose
 
             string food = s[from..end].Trim();
             // A bare count binds only a food everybody knows: "5 minutes" is none.
-            if (m.Unit is null or { Kind: "count" } && FoodIds.Match(food, lang) is null)
+            if (m.Unit is null or { Kind: "count" } && (Kit.In(food) || FoodIds.Match(food, lang) is null))
             {
                 i = word ? Places.WordEnd(s, i) - 1 : i;
                 continue;

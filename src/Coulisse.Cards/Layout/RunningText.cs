@@ -31,7 +31,7 @@ internal static class RunningText
         string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2])) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
         bool opened = Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
-        List<string> foods = [.. Foods(s[(colon + 1)..].Trim(), lang)];
+        List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang)];
         if (!opened && !Plainly(s[..colon], foods, lang))
         {
             return false;
@@ -46,11 +46,16 @@ internal static class RunningText
         into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
         if (work.Length > 0 && !Labelled(raw with { Text = work }, lang, into))
         {
-            into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(PieceKind.Step, sentence + ".", raw.Span)));
+            into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(Looks.Statement(sentence, lang) ? PieceKind.Paragraph : PieceKind.Step, sentence + ".", raw.Span)));
         }
 
         return true;
     }
+
+    private static readonly string[] Leads = ["you want ", "you need ", "you'll need ", "you will need ", "we use ", "i use ", "we take ", "take ", "use ", "mix ", "il faut ", "il te faut ", "il vous faut ", "on prend ", "prenez ", "man braucht ", "man nimmt ", "wir brauchen ", "wir nehmen ", "du brauchst ", "se necesitan ", "se necesita ", "necesitamos ", "hacen falta ", "ci vogliono ", "servono ", "occorrono ", "si usano "];
+
+    /// <summary>The list without the words that lead into it: "you want 200 g feta, …".</summary>
+    private static string Lead(string s) => Leads.FirstOrDefault(l => s.StartsWith(l, StringComparison.OrdinalIgnoreCase)) is { } lead ? s[lead.Length..] : s;
 
     /// <summary>"Dressing: 3 tbsp oil, 1 tbsp vinegar, salt": any name before a list whose pieces nearly all carry an amount, and at least two of them a unit.</summary>
     private static bool Plainly(string label, List<string> foods, string lang)

@@ -63,13 +63,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
         {
-            Head(Folding.Line(s).Trimmed(" :"), 2, raw.Span);
+            Head(Folding.Line(s).Trimmed(" :"), Titles.Bold(lines, i, lang) && !_titled && _pieces.Count == 0 ? 1 : 2, raw.Span);
         }
         else if (s.Contains('|') && !Looks.Bullet(s) && Marks.ListNumber(s, 0) == 0 && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
         {
             return Table(i, end);
         }
-        else if (_mode == "notes" || Furniture.Is(s))
+        else if (_mode == "notes" || Furniture.Is(s) || i < 3 && Greetings.Opens(s) || i > 3 && Greetings.Closes(s))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
@@ -140,7 +140,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 3, raw.Span);
         }
-        else if (_items && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
+        else if (_items && !(_mode == "ingredients" && body[^1] is not ('.' or '。') && !Looks.Timed(body, lang)) && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
         {
             // Behind a list without bullets, bullets are the steps.
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
@@ -180,10 +180,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
 
         bool opens = i == 0 || lines[i - 1].Block != raw.Block || _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Heading;
-        bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Listed(lines[i + 1].Text);
-        listed |= opens && Apart(i);
+        bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Parts.Listed(lines[i + 1].Text, lang);
+        listed |= opens && Parts.Apart(lines, i, lang);
         bool over = listed && lines[i + 1].Indent > raw.Indent;
-        if (body.Length < 60 && Sections.Of(body.TrimmedEnd(": "), lang) is not null)
+        if (body.Length < 60 && Sections.Of(body.TrimmedEnd(": "), lang) is { } section && !(section == "notes" && char.IsLower(body[0]) && !opens && body[^1] != ':'))
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
@@ -215,7 +215,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
-        else if (!_marked && listed && (opens || over || Looks.Capitals(body)) && !Leaders.In(body) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)))
+        else if (!_marked && listed && (opens || over || Looks.Capitals(body)) && !Leaders.In(body) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang))
         {
             Head(body, 2, raw.Span);
         }
@@ -224,7 +224,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
-        else if (Step(body))
+        else if (Step(body) || GoesOn(i, body))
         {
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
         }
@@ -247,10 +247,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     }
 
     private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
+        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
 
     /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
-    private bool Opening() => _pieces.Count < 4 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && Titles.Furniture(p.Text));
+    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text)));
 
     private bool Item(string body, int i, bool opens)
     {
@@ -275,7 +275,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return _marked ? _named && !_steps && Reading.Amounts.At(body, 0, lang) is { Unit: not null } : !Looks.Work(body, lang) || !_items;
         }
 
-        if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && body[^1] != '.' && !Looks.Work(body, lang) && Looks.Food(body, lang))
+        if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && body[^1] != '.' && !Looks.Work(body, lang) && (Looks.Food(body, lang) || Looks.Used(body, lang)))
         {
             // "To finish", and under it "Parmesan"
             return true;
@@ -303,6 +303,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' && body.Count(' ') > 1 && lang is not "en";
     }
 
+    /// <summary>"lift out, pass liquor, reduce by half" right under "everything in, lid on, 3 hrs": a note of work goes on as it began, without stops.</summary>
+    private bool GoesOn(int i, string body) =>
+        !_marked && !_numbered && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 1 && _pieces[^1] is { Kind: PieceKind.Step } last && last.Span.Line == lines[i - 1].Span.Line && last.Text[^1] is not ('.' or '。') && body[^1] is not (':' or '!' or '?') && body.Length < 120;
+
     /// <summary>"3 Melt the butter": the number of a step without its stop, where it goes on from the one before.</summary>
     private string Numbered(string s)
     {
@@ -316,12 +320,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         _count += next ? 1 : 0;
         return next ? s[(i + 1)..] : s;
     }
-
-    /// <summary>A line alone in its block over a block of at least two items: the blank line parts a name from its list.</summary>
-    private bool Apart(int i) =>
-        i + 2 < lines.Count && lines[i + 1].Block == lines[i].Block + 1 && lines[i + 2].Block == lines[i + 1].Block && Listed(lines[i + 1].Text) && Listed(lines[i + 2].Text) && Folding.Line(lines[i].Text) is var name && !Looks.Food(name, lang);
-
-    private bool Listed(string s) => Looks.Bullet(s) || Leaders.In(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
 
     private bool Columned(int i, out int end)
     {

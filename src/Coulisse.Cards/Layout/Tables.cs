@@ -12,13 +12,17 @@ internal static class Tables
     public static int End(List<RawLine> lines, int at)
     {
         int i = at;
-        while (i < lines.Count && lines[i].Text.Contains('|') && lines[i].Text.Length < CardLines.Longest && (lines[i].Block == lines[at].Block))
+        while (i < lines.Count && (lines[i].Text.Contains('|') || Stage(lines, i, at)) && lines[i].Text.Length < CardLines.Longest && (lines[i].Block == lines[at].Block))
         {
             i++;
         }
 
         return i;
     }
+
+    /// <summary>"Poolish" alone between two rows: the name of a stage.</summary>
+    private static bool Stage(List<RawLine> lines, int i, int at) =>
+        i > at && i + 1 < lines.Count && lines[i + 1].Block == lines[at].Block && lines[i - 1].Text.Contains('|') && lines[i + 1].Text.Contains('|') && Looks.Heading(lines[i].Text) && !Looks.Bullet(lines[i].Text) && lines[i].Text.AsSpan().IndexOfAnyInRange('0', '9') < 0;
 
     /// <summary>The pieces of a table; false when it holds no amounts, and so is no list.</summary>
     public static bool Cut(List<RawLine> lines, int from, int to, string lang, List<Piece> into)
@@ -77,6 +81,9 @@ internal static class Tables
             return true;
         }
 
+        // A size names no part where a part has its name, or where the card is one list.
+        bool heads = plan.Sizes && into.Count > 0 && into[^1] is not { Kind: PieceKind.Heading };
+        heads &= into.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 });
         for (int a = 0; a < plan.Amounts.Count; a++)
         {
             int column = plan.Amounts[a];
@@ -87,7 +94,7 @@ internal static class Tables
                 into.Add(new Piece(PieceKind.Heading, part, rows[0].Span, 2));
                 into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
             }
-            else if (plan.Sizes && a == 0 && YieldWords.Guests(name, lang))
+            else if (plan.Sizes && a == 0 && (YieldWords.Guests(name, lang) || !heads))
             {
                 // "10 pax" is how many the first list feeds, and no name of it.
                 into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
@@ -101,7 +108,7 @@ internal static class Tables
             {
                 if (At(cells, column) is { Length: > 0 } amount && LineKinds.HasAmount(amount, lang))
                 {
-                    into.Add(new Piece(PieceKind.Item, Line(WithUnit(amount, name, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                    into.Add(new Piece(PieceKind.Item, Line(Measured(cells, column, name, plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
                 }
             }
         }
@@ -139,7 +146,7 @@ internal static class Tables
                 {
                     if (At(cells, plan.Amounts[a]) is { Length: > 0 } amount && LineKinds.HasAmount(amount, lang))
                     {
-                        into.Add(new Piece(PieceKind.Item, Line(WithUnit(amount, size, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                        into.Add(new Piece(PieceKind.Item, Line(Measured(cells, plan.Amounts[a], size, plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
                     }
                 }
             }
@@ -210,6 +217,13 @@ internal static class Tables
         string back = open > 0 ? " " + amount[open..] : "";
         string line = lang == "ja" ? $"{food} {front}{back}" : $"{front} {food}{back}";
         return preparation.Length > 0 ? $"{line}, {preparation}" : line;
+    }
+
+    /// <summary>A figure with the unit its head or the column of units tells.</summary>
+    private static string Measured(string[] cells, int column, string head, TableColumns plan, string lang)
+    {
+        string amount = WithUnit(At(cells, column), head, lang);
+        return plan.Units >= 0 && At(cells, plan.Units) is { Length: > 0 } unit && amount.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ' or '/') ? $"{amount} {unit}" : amount;
     }
 
     private static string WithUnit(string amount, string head, string lang)

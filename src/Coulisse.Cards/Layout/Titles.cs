@@ -30,6 +30,24 @@ internal static class Titles
         return sections > 0;
     }
 
+    /// <summary>True for a first line in bold over another heading, over the words of a list, or over the only table: the title. Over a list of its own it is a part.</summary>
+    public static bool Bold(List<RawLine> lines, int i, string lang)
+    {
+        if (i + 1 >= lines.Count || lines[i + 1].Block == lines[i].Block)
+        {
+            return false;
+        }
+
+        string next = lines[i + 1].Text;
+        if (next[0] == '#' || next.StartsWith("**", StringComparison.Ordinal))
+        {
+            return true;
+        }
+
+        string body = Folding.Line(next).TrimmedEnd(": ");
+        return Sections.Of(body, lang) is not null || Looks.Statement(body, lang) && !Looks.Amounted(body, lang) || next[0] == '|' && !lines.Skip(i + 1).Any(l => l.Text.StartsWith("**", StringComparison.Ordinal));
+    }
+
     /// <summary>True for what a page hangs around a recipe: "Jump to Recipe", stars and votes.</summary>
     public static bool Furniture(string body) => body.Contains('★') || Places.HasAny(body, "Jump to", "Skip to", "Print", "Pin it", "Share", "votes", "Zum Rezept", "Imprimer", "Imprimir", "Stampa");
 

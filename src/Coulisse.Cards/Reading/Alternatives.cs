@@ -98,6 +98,25 @@ internal static class Alternatives
         }
     }
 
+    /// <summary>"150 g crème fraîche/sour cream": two foods everybody knows, and no one food of that name.</summary>
+    public static void Slashed(Draft d, string lang)
+    {
+        int slash = d.Amount is null ? -1 : d.Food.IndexOf('/');
+        if (slash < 3 || slash != d.Food.LastIndexOf('/') || slash + 3 >= d.Food.Length || char.IsAsciiDigit(d.Food[slash + 1]) || char.IsAsciiDigit(d.Food[slash - 1]))
+        {
+            return;
+        }
+
+        string one = d.Food[..slash].Trim();
+        string other = d.Food[(slash + 1)..].Trim();
+        if (FoodIds.Match(one, lang) is not null && FoodIds.Match(other, lang) is not null)
+        {
+            d.Food = one;
+            d.Alternative ??= other;
+            d.Tokens?.Add(new ReadToken(other, "alternative", other));
+        }
+    }
+
     /// <summary>Gives the alternative its amount and its kind: "ou de sapin" after "90 g de miel de sarrasin" is 90 g of miel de sapin.</summary>
     public static void Complete(Draft d, string lang)
     {

@@ -106,6 +106,13 @@ internal static class Amounts
                     end = half;
                 }
 
+                if (lang is "fr" or "es" or "it" or "de" && unit.Kind is "volume" or "mass" or "cup" && number is { Max: null, InWords: false } && number.Min >= 1 && number.Min % 1 == 0 && HalfBehind(s, Places.Skip(s, end), lang) is { } part)
+                {
+                    // "1 litre 1/2 de bouillon", "1 kg ½"
+                    number = number with { Min = number.Min + part.Min };
+                    end = part.End;
+                }
+
                 return Upper(s, number, unit, end, lang, fill, size) ?? new Measure(number, unit, fill, size, end);
             }
 
@@ -136,6 +143,9 @@ internal static class Amounts
         // A fill or size word with no unit after it belongs to the piece ("4 large eggs").
         return new Measure(number, null, fill, size, end);
     }
+
+    private static Numeral? HalfBehind(string s, int i, string lang) =>
+        i < s.Length && (char.IsAsciiDigit(s[i]) && i + 2 < s.Length && s[i + 1] == '/' || Numbers.Vulgar(s[i]) > 0) && Numbers.Single(s, i, lang) is { Min: > 0 and < 1 } part && Lexicon.LongestUnit(s, Places.Skip(s, part.End), lang, out _) is null ? part : null;
 
     /// <summary>"100 g-120 g", "1 tbsp to 2 tbsp", "500 g bis 1 kg": a range whose unit is told twice; null when no second amount follows.</summary>
     private static Measure? Upper(string s, Numeral number, UnitWord unit, int end, string lang, string? fill, string? size)

@@ -63,7 +63,7 @@ internal static class BackAmount
                 rest = "";
             }
 
-            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || Weighed(rest);
+            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, lang);
             bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
             if (!closes && !colon && !(m.Unit is null && PieceWord(rest)))
@@ -73,9 +73,9 @@ internal static class BackAmount
 
             PartReader.Take(d, m with { End = m.End }, t);
             bool equals = t[..i].TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
-            string food = t[..i].TrimmedEnd(" ,:-=.");
+            string food = Without(t[..i]);
             // "Nori x 10 sheets"
-            food = m.Unit is not null && food.Length > 3 && food[^1] is 'x' or '×' && food[^2] == ' ' && char.IsLetter(food[^3]) ? food[..^2].TrimEnd() : food;
+            food = Multiplied(food) ? food[..^2].TrimEnd() : food;
             if (equals && m.Unit is { Kind: "mass", Base: { } b } && food.LastIndexOf(' ') is var gap and > 1 && int.TryParse(food.AsSpan(gap + 1), System.Globalization.CultureInfo.InvariantCulture, out int count) && count is > 0 and < 200)
             {
                 // "Egg whites (L) 4 = 140g": the count, and what it weighs
@@ -155,14 +155,15 @@ internal static class BackAmount
         {
             food = food[..^2].TrimEnd();
         }
-        else if (char.IsAsciiDigit(last[0]) && (food.Count(' ') > 1 && !parted || Typed(food)))
+        else if ((char.IsAsciiDigit(last[0]) || Numbers.Vulgar(last[0]) > 0) && (food.Count(' ') > 1 && !parted || Typed(food)))
         {
             return null;
         }
 
-        if (last.Length is 1 or 2 && last[0] is > '0' and <= '9' && int.TryParse(last, System.Globalization.CultureInfo.InvariantCulture, out int n) && n <= 36)
+        if (last.Length is > 0 and < 4 && (char.IsAsciiDigit(last[0]) || Numbers.Vulgar(last[0]) > 0) && Numbers.Single(last, 0, lang) is { InWords: false, Repaired: false, Min: > 0 and <= 36 } n && n.End == last.Length && n.Min * 4 % 1 == 0 && !(last.Length > 1 && last[0] == '0' && char.IsAsciiDigit(last[1])))
         {
-            d.Amount = n;
+            // "uova 3", "gelatine leaves 4.5", "lemon ½"
+            d.Amount = n.Min;
             d.Tokens?.Add(new ReadToken(last, "amount", last));
             return food;
         }
@@ -182,8 +183,39 @@ internal static class BackAmount
 
     private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
 
-    /// <summary>"1.5 kg peeled weight": how it was weighed.</summary>
-    private static bool Weighed(string rest) => rest.EndsWith(" weight", StringComparison.OrdinalIgnoreCase) && rest.Count(' ') == 1;
+    /// <summary>The food without the marks before its amount; "olio e.v.o." keeps the stop of its abbreviation.</summary>
+    private static string Without(string s)
+    {
+        string food = s.TrimmedEnd(" ,:-=");
+        return food.Length > 3 && food[^1] == '.' && food[^3] == '.' ? food : food.TrimmedEnd(" ,:-=.");
+    }
+
+    /// <summary>"Nori x", "onion ×": the sign of times between a food and its amount.</summary>
+    private static bool Multiplied(string food) => food.Length > 3 && food[^1] is 'x' or '×' && food[^2] == ' ' && char.IsLetterOrDigit(food[^3]);
+
+    /// <summary>"1.5 kg peeled weight", "600g net", "800 g geputzt": how it was weighed, or what is done to it, and nothing else.</summary>
+    private static bool Weighed(string rest, string lang)
+    {
+        if (rest.EndsWith(" weight", StringComparison.OrdinalIgnoreCase) && rest.Count(' ') == 1)
+        {
+            return true;
+        }
+
+        if (rest.ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen")
+        {
+            return true;
+        }
+
+        for (int i = 0; i < rest.Length; i = Places.Skip(rest, i))
+        {
+            if (Lexicon.Longest("prep", rest, i, 3, lang, out i) is null)
+            {
+                return false;
+            }
+        }
+
+        return rest.Length > 2;
+    }
 
     /// <summary>"100 %" behind the amount: the baker's share, which the amount already tells.</summary>
     private static bool Share(string rest) => rest.Length is > 1 and < 9 && rest[^1] == '%' && char.IsAsciiDigit(rest[0]) && rest.AsSpan(0, rest.Length - 1).TrimEnd() is var share && Numbers.Single(rest, 0, "en") is { } n && n.End >= share.Length;
@@ -227,6 +259,6 @@ internal static class BackAmount
         bool flour = before.EndsWith("Type", StringComparison.OrdinalIgnoreCase) || (m.Number.Min is >= 400 and <= 2000 && before.EndsWith("mehl", StringComparison.OrdinalIgnoreCase));
         // In running words a bare figure is a count only after a colon or comma or in the Italian way.
         _ = lang;
-        return flour || !(before.Length > 0 && before[^1] is ':' or ',' or '°' or '.') && t[i] is not 'n';
+        return flour || !(before.Length > 0 && before[^1] is ':' or ',' or '°' or '.' || Multiplied(before)) && t[i] is not 'n';
     }
 }

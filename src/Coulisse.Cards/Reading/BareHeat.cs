@@ -20,8 +20,14 @@ internal static class BareHeat
         }
 
         string before = Folding.Lower(s[Math.Max(0, i - 9)..i].TrimEnd());
-        bool leads = Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
         int k = Places.Skip(s, n.End);
+        if (k > n.End && Behind(s, k, "oven", "fan oven", "er ofen") && Ends(before, "a", "an", "in", "into", "the", "hot", "moderate"))
+        {
+            // "into a 190 oven"
+            return true;
+        }
+
+        bool leads = Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
         bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
         return leads && ends;
     }

@@ -195,7 +195,7 @@ internal static class Brackets
     {
         string t = w;
         bool from = false;
-        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "à ", "á ", "da ", "@ ", "de ", "soit ", "entspricht ", "ou environ ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "約", "およそ"])
+        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "à ", "á ", "da ", "@ ", "de ", "soit ", "entspricht ", "ou environ ", "circa ", "ca. ", "ca ", "environ ", "env. ", "unos ", "unas ", "aprox. ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "約", "およそ"])
         {
             if (t.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
             {
@@ -211,6 +211,7 @@ internal static class Brackets
             }
         }
 
+        t = FrontMarks.FigureFirst(t, lang);
         if (Amounts.At(t, 0, lang) is not { } m)
         {
             return false;
@@ -264,7 +265,7 @@ internal static class Brackets
             return true;
         }
 
-        if (Places.HasAny(rest, "each", "pièce", "cada", "l'una", "ciascuno", "pro Stück", "a piece"))
+        if (Places.HasAny(rest, "each", "pièce", "chacun", "chacune", "l'unité", "cada", "c/u", "l'una", "l'uno", "ciascuno", "ciascuna", "cad.", "cad", "cadauno", "pro Stück", "das Stück", "pro Person", "apiece", "a piece"))
         {
             PartReader.Content(d, m.Number.Min, m.Unit);
             d.GramsMax = m.Number.Max is { } most && d.Grams is { } least && m.Number.Min > 0 ? least / m.Number.Min * most : d.GramsMax;

@@ -72,7 +72,7 @@ internal sealed class CardBuilder(string text, string lang)
 
     private List<Piece> Shaped(out Remark[] remarks)
     {
-        List<RawLine> lines = BrokenLines.Joined(CardLines.Of(text));
+        List<RawLine> lines = BrokenLines.Joined(CardLines.Of(text), _lang);
         remarks = [.. Long(lines)];
         return new Shaper(lines, _lang).Shape();
     }
@@ -231,7 +231,7 @@ internal sealed class CardBuilder(string text, string lang)
             return;
         }
 
-        if (s[^1] == ':' && s.Length < 80 && YieldWords.In(s, span, _lang) is null)
+        if (s[^1] == ':' && s.Length is > 1 and < 80 && s[0] != ':' && YieldWords.In(s, span, _lang) is null)
         {
             Loose();
             _group = s.TrimEnd(':');

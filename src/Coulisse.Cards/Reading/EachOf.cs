@@ -22,6 +22,11 @@ internal static class EachOf
                 ? Japanese(s, share) : null;
         }
 
+        if (lang == "de" && Opened(s) is { } opened)
+        {
+            return opened;
+        }
+
         string each = lang switch { "fr" => "chacun de", "de" => "je", "es" => "cada uno de", "it" => "ciascuno di", _ => "each" };
         int at = s.Length > 0 && (char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) ? Places.FindWord(s, each) : -1;
         if (at is < 2 or > 24)
@@ -54,6 +59,12 @@ internal static class EachOf
         }
 
         from = Places.WordAt(s, from, "of") ? Places.Skip(s, from + 2) : from;
+        return Foods(s, s[..m.End], from, lang);
+    }
+
+    /// <summary>One part for each food behind a place; what is done to all of them stands behind the last.</summary>
+    private static List<string>? Foods(string s, string amount, int from, string lang)
+    {
         string[] foods = [.. s[from..].Replace($" {And(lang)} ", ", ", StringComparison.OrdinalIgnoreCase).Replace(" & ", ", ", StringComparison.Ordinal).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods)];
         if (lang == "en" && foods.Length > 1)
         {
@@ -61,7 +72,31 @@ internal static class EachOf
             foods = Headed(foods);
         }
 
-        return foods.Length > 1 && s.IndexOf('(', from) < 0 ? Shared(s[..m.End], foods) : null;
+        string done = "";
+        if (foods.Length > 2 && Prepared(foods[^1], lang))
+        {
+            (done, foods) = (", " + foods[^1], foods[..^1]);
+        }
+
+        return foods.Length > 1 && s.IndexOf('(', from) < 0 ? Shared(amount, foods.Select(f => f + done)) : null;
+    }
+
+    /// <summary>"je 1 TL Kümmel und Koriander": the German word opens the line.</summary>
+    private static List<string>? Opened(string s) =>
+        s.StartsWith("je ", StringComparison.OrdinalIgnoreCase) && Amounts.At(s, 3, "de") is { Unit: not null } m && Places.Skip(s, m.End) is var from && from < s.Length && char.IsLetter(s[from]) ? Foods(s, s[3..m.End], from, "de") : null;
+
+    /// <summary>True for words of work alone: "brunoise", "finely chopped".</summary>
+    private static bool Prepared(string w, string lang)
+    {
+        for (int i = 0; i < w.Length; i = Places.Skip(w, i))
+        {
+            if (Lexicon.Longest("prep", w, i, 3, lang, out i) is null)
+            {
+                return false;
+            }
+        }
+
+        return w.Length > 0;
     }
 
     private static string[] Headed(string[] foods) => [.. foods.Select(f => SharedHead.Of(f, foods[^1]))];

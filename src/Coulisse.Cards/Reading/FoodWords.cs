@@ -6,14 +6,14 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Takes from a food's words what is not its name: size, preparation, purpose, temperature, maker.</summary>
 internal static class FoodWords
 {
-    private static readonly string[] Cuts = [" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " diluted in", " left over from", " cut in", " cut into", " in "];
+    private static readonly string[] Cuts = [" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " slaked in", " slaked with", " mixed in", " let down with", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " diluted in", " left over from", " cut in", " cut into", " in "];
     private static readonly Beginnings FirstOfCuts = new(Cuts.Select(c => c.TrimStart()));
-    private static readonly string[] Eaches = [" de ", " à ", " da ", " of about ", " of ", " je ", " zu je ", " zu ", " about "];
+    private static readonly string[] Eaches = [" @ ", " at ", " de ", " à ", " da ", " of about ", " of ", " je ", " zu je ", " zu ", " about "];
     private static readonly Beginnings FirstOfEaches = new(Eaches.Select(c => c.TrimStart()));
     private static readonly string[] Halves = [" e mezzo", " e mezza", " y medio", " y media", " et demi", " et demie", " and a half"];
 
     // What is done to these makes another food, sold by that name.
-    private static readonly string[] Named = ["pan rallado", "queso rallado", "pomodori pelati", "pomodoro pelato", "pane grattugiato", "lait concentré", "lait fermenté", "leche condensada", "leche evaporada", "latte condensato"];
+    private static readonly string[] Named = ["pan rallado", "queso rallado", "prosciutto cotto", "prosciutto crudo", "jamón cocido", "jamón york", "jambon cuit", "jambon cru", "lardo salato", "mosto cotto", "vino cotto", "crème brûlée", "lait entier", "lait cru", "panna cotta", "dulce de leche", "pomodori pelati", "pomodoro pelato", "pane grattugiato", "lait concentré", "lait fermenté", "leche condensada", "leche evaporada", "latte condensato"];
     private static readonly string[] Meats = ["beef", "pork", "lamb", "veal", "turkey", "chicken", "meat", "mutton", "venison", "rice"];
 
     /// <summary>Leaves the name as written and puts the rest where it belongs.</summary>
@@ -23,14 +23,17 @@ internal static class FoodWords
         d.Food = f;
         EachWeight(d, lang);
         Alternatives.Split(d, lang);
+        Alternatives.Slashed(d, lang);
         Uses.TakeFrom(d, lang);
         AmountWords(d, lang);
         TemperatureTail(d, lang);
         Cut(d);
+        Attached.Take(d, lang);
         Front(d, lang);
         Back(d, lang);
         Maker(d, lang);
         d.Food = Places.Bare(d.Food).Trim('/');
+        d.Food = d.Food.Contains("  ", StringComparison.Ordinal) ? string.Join(' ', d.Food.Split(' ', StringSplitOptions.RemoveEmptyEntries)) : d.Food;
         Footnote(d);
         AndHalf(d);
         CountedParts.Name(d, lang);
@@ -115,15 +118,12 @@ internal static class FoodWords
     /// <summary>"Sal y pimienta al gusto", "pepe q.b.", "Fleur de sel, quelques grains".</summary>
     private static void AmountWords(Draft d, string lang)
     {
-        if (d.Amount is not null)
-        {
-            return;
-        }
-
+        // "water as needed (about 120 g)": where an amount is told too, only words behind the food are no part of it.
+        bool told = d.Amount is not null;
         int i = 0;
         while (i < d.Food.Length)
         {
-            if (Lexicon.Longest("use", d.Food, i, 3, lang, out int end) is { } use && (i > 0 || end < d.Food.Length) && (end >= d.Food.Length - 1 || i == 0))
+            if (Lexicon.Longest("use", d.Food, i, 3, lang, out int end) is { } use && (i > 0 || end < d.Food.Length) && (end >= d.Food.Length - 1 || i == 0) && !(told && (i == 0 || end < d.Food.Length)))
             {
                 if (i == 0 && Lexicon.LongestUnit(d.Food, Places.Skip(d.Food, end), lang, out int unit) is { Kind: "word" or "count" } && (PartReader.Of(d.Food, Places.Skip(d.Food, unit), lang) > Places.Skip(d.Food, unit) || lang == "de" && unit + 2 < d.Food.Length && d.Food[unit] == ' '))
                 {
@@ -143,7 +143,7 @@ internal static class FoodWords
 
         foreach (string opt in (ReadOnlySpan<string>)["extra "])
         {
-            if (d.Food.StartsWith(opt, StringComparison.OrdinalIgnoreCase) && d.Use is not null)
+            if (!told && d.Food.StartsWith(opt, StringComparison.OrdinalIgnoreCase) && d.Use is not null)
             {
                 d.Food = d.Food[opt.Length..];
             }
@@ -213,9 +213,9 @@ internal static class FoodWords
                 continue;
             }
 
-            if (Lexicon.Longest("prep", f, 0, 2, lang, out int end) is null || end >= f.Length || f[end] is not (' ' or ',') || lang is "fr" or "es" or "it")
+            if (Lexicon.Longest("prep", f, 0, 2, lang, out int end) is null || end >= f.Length || f[end] is not (' ' or ',') || lang is "fr" or "es" or "it" || Tinned(d, f[..end]))
             {
-                if (f.StartsWith("and ", StringComparison.Ordinal) && d.Preparation is not null) { d.Food = f[4..]; continue; }
+                if (d.Preparation is not null && AndWord(f, lang) is var joint and > 0) { d.Food = f[joint..]; continue; }
                 return;
             }
 
@@ -229,6 +229,16 @@ internal static class FoodWords
             d.Prepare(word);
             d.Food = rest;
         }
+    }
+
+    /// <summary>"1 tin chopped tomatoes", "1 bote de garbanzos cocidos": what is done to a food before it comes into the tin is part of its name; draining it is the cook's work.</summary>
+    private static bool Tinned(Draft d, string word) => d.Unit?.Unit is "tin" or "jar" && !Places.HasAny(word, "drained", "rinsed", "washed", "warm", "cold", "hot", "abgetropft", "abgetropfte", "gespült", "égouttés", "égouttées", "égoutté", "égouttée", "rincés", "rincées", "escurridos", "escurridas", "escurrido", "escurrida", "lavados", "enjuagados", "scolati", "scolate", "sgocciolati", "sgocciolate", "sgocciolato", "sciacquati");
+
+    /// <summary>End of "and" between two works: "gehackte und gemahlene Haselnüsse"; 0 when the food does not begin so.</summary>
+    private static int AndWord(string f, string lang)
+    {
+        string and = lang == "de" ? "und " : "and ";
+        return f.StartsWith(and, StringComparison.Ordinal) ? and.Length : f.StartsWith("& ", StringComparison.Ordinal) ? 2 : 0;
     }
 
     /// <summary>French, Spanish and Italian put it behind: "beurre fondu", "agua fría", "uova intere".</summary>
@@ -252,9 +262,10 @@ internal static class FoodWords
                 continue;
             }
 
-            foreach (int at in (ReadOnlySpan<int>)[three, two, space])
+            int four = three > 0 ? d.Food.LastIndexOf(' ', three - 1) : -1;
+            foreach (int at in (ReadOnlySpan<int>)[four, three, two, space])
             {
-                if (at > 0 && !(Whole(d.Food[(at + 1)..]) && Places.HasAny(d.Food[..at], "lait", "crème", "leche", "nata", "latte", "panna", "yaourt", "yogur", "yogurt", "fromage")) && Lexicon.Longest("prep", d.Food, at + 1, 3, lang, out int end) is not null && end >= d.Food.Length)
+                if (at > 0 && !(Whole(d.Food[(at + 1)..]) && Places.HasAny(d.Food[..at], "lait", "crème", "leche", "nata", "latte", "panna", "yaourt", "yogur", "yogurt", "fromage")) && Lexicon.Longest("prep", d.Food, at + 1, 3, lang, out int end) is not null && Done(d.Food, end, lang) && !Tinned(d, d.Food[(at + 1)..]))
                 {
                     string tail = d.Food[(at + 1)..];
                     d.Preparation = d.Preparation is null ? tail : tail + ", " + d.Preparation;
@@ -272,6 +283,27 @@ internal static class FoodWords
         }
     }
 
+    /// <summary>True when nothing but more work or how it is done follows: "fondu et refroidi", "tritata finemente", "picada muy fina".</summary>
+    private static bool Done(string f, int end, string lang)
+    {
+        int i = Places.Skip(f, end);
+        while (i < f.Length)
+        {
+            int word = Places.WordEnd(f, i);
+            ReadOnlySpan<char> w = f.AsSpan(i, word - i);
+            bool joint = w is "et" or "y" or "e" or "puis" or "très" or "muy" or "molto" or "bien" or "ben" or "pas" or "trop";
+            bool manner = w.EndsWith("ment") || w.EndsWith("mente") || w is "fin" or "fino" or "fina" or "fine" or "fini" or "finas" or "finos";
+            if (!joint && !manner && Lexicon.Longest("prep", f, i, 3, lang, out word) is null)
+            {
+                return false;
+            }
+
+            i = Places.Skip(f, word);
+        }
+
+        return true;
+    }
+
     private static bool IsNamed(string food)
     {
         foreach (string n in Named)
@@ -286,7 +318,7 @@ internal static class FoodWords
     }
 
     /// <summary>"entier" says of an egg how it is used, of milk what it is.</summary>
-    private static bool Whole(string w) => w is "entier" or "entière" or "entero" or "entera" or "intero" or "intera";
+    private static bool Whole(string w) => w.IndexOf(' ') is var space && (space > 0 ? w[..space] : w) is "entier" or "entière" or "entero" or "entera" or "intero" or "intera";
 
     /// <summary>A maker's name: a capitalised word before a percentage or, in lower-case languages, in the middle or at the end without a preposition.</summary>
     private static void Maker(Draft d, string lang)
@@ -307,7 +339,7 @@ internal static class FoodWords
         int last = -1;
         for (int i = lang == "en" ? 0 : 1; i < w.Length; i++)
         {
-            bool name = w[i].Length >= 4 && char.IsUpper(w[i][0]) && char.IsLower(w[i][^1]) && char.IsLower(w[i][1]) && w[i].AsSpan().IndexOfAnyInRange('0', '9') < 0;
+            bool name = w[i].Length >= 4 && (lang == "en" || Lexicon.Word("variety", Folding.Key(w[i]), lang) is null) && char.IsUpper(w[i][0]) && char.IsLower(w[i][^1]) && char.IsLower(w[i][1]) && w[i].AsSpan().IndexOfAnyInRange('0', '9') < 0;
             bool joint = i > 0 && w[i - 1] is "de" or "di" or "du" or "d'" or "del" or "della" or "des" or "la" or "à" or "al" or "alla" or "Saint" or "San";
             if (name && !joint && (lang != "en" || (percent && i + 1 < w.Length && w[i + 1].Contains('%'))))
             {

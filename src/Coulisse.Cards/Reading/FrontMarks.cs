@@ -11,7 +11,7 @@ internal static class FrontMarks
     /// <summary>The line with its figure first and without the two endings of a word ("Zehe/n", "Scheibe(n)").</summary>
     public static string Plain(string s, string lang)
     {
-        s = Number(UnitFirst(s, lang), lang);
+        s = Number(FigureFirst(s, lang), lang);
         return lang == "de" && s.IndexOf('/') > 0 ? Singular(s) : s;
     }
 
@@ -105,7 +105,7 @@ internal static class FrontMarks
     }
 
     /// <summary>"g 250 di farina", "gr. 100 burro", "kg. 1 patate", "l 1 di brodo": the unit before its figure at the front.</summary>
-    private static string UnitFirst(string s, string lang)
+    public static string FigureFirst(string s, string lang)
     {
         if (lang is not ("it" or "es" or "fr" or "de"))
         {
@@ -125,7 +125,7 @@ internal static class FrontMarks
             return s;
         }
 
-        return Numbers.Range(s, figure, lang) is { InWords: false } n && n.End < s.Length && s[n.End] == ' ' ? $"{s[figure..n.End]} {s[..end]} {s[n.End..].TrimStart()}" : s;
+        return Numbers.Range(s, figure, lang) is { InWords: false } n && (n.End == s.Length || s[n.End] == ' ') ? $"{s[figure..n.End]} {s[..end]} {s[n.End..].TrimStart()}".TrimEnd() : s;
     }
 
     private static string Singular(string s)

@@ -19,6 +19,33 @@ internal static class JapanesePart
         return false;
     }
 
+    /// <summary>"しょうゆ 大さじ2": a name, a spoon or cup and its figure, and nothing behind them but a bracket.</summary>
+    public static bool Spooned(string s)
+    {
+        foreach (string w in Uses)
+        {
+            if (s.Length > w.Length + 1 && s.Length < 30 && s.EndsWith(w, StringComparison.Ordinal) && s[^(w.Length + 1)] is ' ' or '…' or ':' or '・')
+            {
+                // "粗塩 少々"
+                return true;
+            }
+        }
+
+        foreach (string w in Spoons)
+        {
+            int at = s.IndexOf(w, StringComparison.Ordinal);
+            if (at > 0 && s[^1] != '。' && Numbers.Range(s, Places.Skip(s, at + w.Length), "ja") is { } n && (n.End >= s.Length || s[n.End] is ' ' or '(' or '強' or '弱' or '杯' or '半' or '~'))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static readonly string[] Uses = ["適量", "適宜", "少々", "お好みで", "お好み", "好みで", "お好みの量", "少量", "たっぷり", "好きなだけ"];
+    private static readonly string[] Spoons = ["大さじ", "小さじ", "大匙", "小匙", "おおさじ", "こさじ", "カップ"];
+
     /// <summary>The part's reading.</summary>
     public static Draft Read(string s, bool why)
     {
@@ -117,7 +144,7 @@ internal static class JapanesePart
     private static string Amount(string s, Draft d)
     {
         // spoon or cup word, then the figure
-        foreach (string w in (ReadOnlySpan<string>)["大さじ", "小さじ", "大匙", "小匙", "おおさじ", "こさじ", "カップ"])
+        foreach (string w in Spoons)
         {
             int at = s.IndexOf(w, StringComparison.Ordinal);
             if (at < 0)
@@ -235,6 +262,13 @@ internal static class JapanesePart
     private static string Behind(string tail, Draft d, bool foodBefore)
     {
         string t = tail.TrimStart('分');
+        if (t.StartsWith('半') && d.Amount is { } whole && whole % 1 == 0 && (t.Length == 1 || t[1] is ' ' or '('))
+        {
+            // "牛乳 1カップ半"
+            d.Amount = whole + 0.5;
+            t = t[1..];
+        }
+
         foreach (string about in (ReadOnlySpan<string>)["程度", "くらい", "ぐらい", "ほど", "前後", "以上"])
         {
             t = t.StartsWith(about, StringComparison.Ordinal) ? t[about.Length..] : t;
@@ -295,7 +329,7 @@ internal static class JapanesePart
 
     private static string Words(string s, Draft d)
     {
-        foreach ((string word, string unit, double n) in (ReadOnlySpan<(string, string, double)>)[("ひとつまみ", "pinch", 1), ("一つまみ", "pinch", 1), ("ひとかけ", "clove", 1), ("半分", "piece", 0.5), ("半個", "piece", 0.5)])
+        foreach ((string word, string unit, double n) in (ReadOnlySpan<(string, string, double)>)[("ひとつまみ", "pinch", 1), ("一つまみ", "pinch", 1), ("ひとかけ", "clove", 1), ("ひとつかみ", "handful", 1), ("一つかみ", "handful", 1), ("ひと握り", "handful", 1), ("半分", "piece", 0.5), ("半個", "piece", 0.5)])
         {
             int at = s.IndexOf(word, StringComparison.Ordinal);
             if (at >= 0 && d.Amount is null)
@@ -315,14 +349,14 @@ internal static class JapanesePart
             return s[..half].TrimEnd();
         }
 
-        foreach (string w in (ReadOnlySpan<string>)["適量", "適宜", "少々", "お好みで", "お好み", "少量"])
+        foreach (string w in Uses)
         {
             int at = s.IndexOf(w, StringComparison.Ordinal);
             if (at >= 0)
             {
                 d.Use = w is "適量" or "適宜" ? "as needed" : w;
-                d.Optional |= w.StartsWith("お好み", StringComparison.Ordinal);
-                return (s[..at] + " " + s[(at + w.Length)..]).Trim();
+                d.Optional |= w.Contains("好み", StringComparison.Ordinal);
+                return (s[..at] + " " + s[(at + w.Length)..]).Trim(' ', '~');
             }
         }
 

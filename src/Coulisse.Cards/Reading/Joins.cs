@@ -19,6 +19,11 @@ internal static class Joins
     public static List<string> Split(string s, string lang)
     {
         List<string> parts = new(1);
+        if (s.Length < 6 && lang == "en" && s.Trim().ToUpperInvariant() is "S&P" or "S & P" or "S+P" or "S + P" or "S/P")
+        {
+            return ["salt", "pepper"];
+        }
+
         int start = 0;
         int depth = 0;
         for (int i = 0; i < s.Length; i++)
@@ -42,7 +47,7 @@ internal static class Joins
             else if (c == ' ' || c == ',')
             {
                 length = AndBefore(s, i, start, lang);
-                length = length == 0 && c == ',' && Series(s, i, start, lang) ? 1 : length;
+                length = length == 0 && c == ',' && !Decimal(s, i) && Series(s, i, start, lang) ? 1 : length;
             }
             else if (c == '/' && i > 0 && s[i - 1] == ' ' && i + 1 < s.Length && s[i + 1] == ' ' && EndsWithNumber(s, i))
             {
@@ -212,6 +217,9 @@ internal static class Joins
         return 0;
     }
 
+    /// <summary>The comma of "0,125 Beurre" parts nothing.</summary>
+    private static bool Decimal(string s, int comma) => comma > 0 && char.IsAsciiDigit(s[comma - 1]) && comma + 1 < s.Length && char.IsAsciiDigit(s[comma + 1]);
+
     /// <summary>"1 carota, 1 costa di sedano e 1 cipolla": a comma before a count, in a line that goes on with "and" and another count.</summary>
     private static bool Series(string s, int comma, int start, string lang)
     {
@@ -294,11 +302,6 @@ internal static class Joins
         if (slash > 1 && slash == s.LastIndexOf('/') && slash + 2 < s.Length && s.AsSpan(0, slash).TrimEnd().IndexOf(' ') < 0 && IsSalt(s[..slash]) && IsSalt(s[slash..]))
         {
             return [s[..slash].Trim(), s[(slash + 1)..].Trim()];
-        }
-
-        if (s.Length < 6 && lang == "en" && s.Trim().ToUpperInvariant() is "S&P" or "S & P" or "S+P" or "S/P")
-        {
-            return ["salt", "pepper"];
         }
 
         // A pair begins with salt or pepper, whatever joins it.

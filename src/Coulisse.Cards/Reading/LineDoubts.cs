@@ -48,12 +48,12 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: “m” is no unit of amount. Is it {Say(d.Amount)} ml?", [new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}"), new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}")], $"{Say(d.Amount)} ml or {Say(d.Amount)} g", Weight(d)));
         }
 
-        if (d.Unit?.Unit == "glass" && d.Grams is null)
+        if (d is { Unit.Unit: "glass", Grams: null, Second: null })
         {
             doubts.Add(new Doubt(number, $"“{line}”: how much does the glass hold?", [new Candidate("120 ml", $"120 ml {d.Food}"), new Candidate("200 ml", $"200 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "120 to 250 ml", 100));
         }
 
-        if (d.Unit?.Unit == "cup" && lang is "de" or "fr" or "es" or "it" && d.Grams is null)
+        if (d is { Unit.Unit: "cup", Grams: null, Second: null } && lang is "de" or "fr" or "es" or "it")
         {
             doubts.Add(new Doubt(number, $"“{line}”: how much does the cup hold?", [new Candidate("150 ml", $"150 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "150 to 250 ml", 100));
         }

@@ -46,6 +46,11 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
+        if (Asides.Is(s, lang))
+        {
+            return LineKind.Note;
+        }
+
         // a temperature and nothing to eat
         if (s.Contains('°') && Places.HasAny(s, "oven", "four", "Ofen", "horno", "forno") && !s.Contains(" g ", StringComparison.Ordinal))
         {

@@ -17,6 +17,9 @@ internal static class Offsets
     ];
 
     private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "per", "durante", "a further", "another"];
+    // "Cool 10 minutes before cutting" is a wait, too: the verb stands right before the time, in German behind it.
+    private static readonly string[] Stands = ["cool", "rest", "chill", "leave", "stand", "sit", "prove", "proof", "freeze", "refrigerate", "infuse", "steep", "soak", "drain", "marinate", "cure", "reposer", "refroidir", "tiédir", "infuser", "mariner", "égoutter", "reposar", "enfriar", "templar", "macerar", "escurrir", "riposare", "raffreddare", "intiepidire", "marinare", "scolare"];
+    private static readonly string[] Stood = ["ruhen lassen", "rasten lassen", "abkühlen lassen", "auskühlen lassen", "ziehen lassen", "stehen lassen", "ruhen", "rasten", "abkühlen", "ziehen"];
     private static readonly string[] Taken = ["take", "remove", "bring", "sortir", "retirer", "herausnehmen", "nehmen", "sacar", "retirar", "togliere", "tirare fuori", "出す", "出し"];
 
     /// <summary>True when the words behind a time make it such a point.</summary>
@@ -27,7 +30,7 @@ internal static class Offsets
     {
         string a = after.TrimStart();
         // "Chill at least 2 hours before serving" is a wait; what is taken out of the cold before serving is not.
-        return Begins(a, Relative) || Begins(a, Behind) && (!Ends(before, Waits) || Places.HasAny(s, Taken));
+        return Begins(a, Relative) || Begins(a, Behind) && (!Ends(before, Waits) && !Ends(before, Stands) && !Places.HasAny(s, Stood) || Places.HasAny(s, Taken));
     }
 
     private static bool Begins(string a, string[] words)

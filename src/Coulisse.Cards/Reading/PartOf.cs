@@ -9,6 +9,7 @@ internal static class PartOf
     public static string Take(string s, string lang, Draft d)
     {
         s = lang == "en" && s.StartsWith("the ", StringComparison.OrdinalIgnoreCase) && s.Contains(" from ", StringComparison.Ordinal) ? s[4..] : s;
+        s = lang == "en" && s.StartsWith("the ", StringComparison.OrdinalIgnoreCase) && Lexicon.Longest("part", s, 4, 5, lang, out int named) is not null && PartReader.Of(s, Places.Skip(s, named), lang) > Places.Skip(s, named) ? s[4..] : s;
         if (Lexicon.Longest("part", s, 0, 5, lang, out int end) is not { } part)
         {
             return s;
@@ -23,7 +24,9 @@ internal static class PartOf
         }
 
         int of = lang == "en" && Places.WordAt(s, i, "from") ? Places.Skip(s, i + 4) : PartReader.Of(s, i, lang);
-        if (of == i && !(lang == "de" && (Places.WordAt(s, i, "einer") || Places.WordAt(s, i, "eines"))))
+        // "juice ½ lemon", "Mark 1 Vanilleschote": the figure of the whole right behind the part
+        bool bare = of == i && i < s.Length && (char.IsAsciiDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) && Amounts.At(s, i, lang) is { Unit: null } whole && Places.Skip(s, whole.End) + 2 < s.Length && char.IsLetter(s[Places.Skip(s, whole.End)]);
+        if (of == i && !bare && !(lang == "de" && (Places.WordAt(s, i, "einer") || Places.WordAt(s, i, "eines"))))
         {
             return s;
         }

@@ -24,6 +24,8 @@ internal static class PartReader
         s = Shares.OnBracket(Brackets.Take(s, brackets), brackets);
         s = Labels.Take(FrontMarks.Plain(s, lang), lang, d);
         s = PartOf.Take(s, lang, d);
+        // "De l'huile pour la friture", "Del sale": some of it, with no amount
+        s = lang is "fr" or "it" && char.IsUpper(s.Length > 0 ? s[0] : ' ') && PartReader.Of(s, 0, lang) is var some and > 2 && some + 2 < s.Length ? s[some..] : s;
         s = Front(s, lang, d);
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {
@@ -134,8 +136,14 @@ internal static class PartReader
         }
 
         Take(d, m, s);
-        i = d.Unit is { Kind: "length" } && Places.Skip(s, i) is var p && Lexicon.LongestUnit(s, p, lang, out int pe) is { Unit: "piece" or "cube" or "stick" or "knob" or "thumb" } ? pe : i;
-        i = Multiplied(s, i, lang, d);
+        if (d.Unit is { Kind: "length" })
+        {
+            // "5 cm piece", "20cm length of kombu"
+            int noun = Places.Skip(s, i);
+            i = Lexicon.LongestUnit(s, noun, lang, out int pe) is { Unit: "piece" or "cube" or "stick" or "knob" or "thumb" } ? pe : Places.WordAt(s, noun, "length") ? noun + 6 : i;
+        }
+
+        i = Multiples.Take(s, i, lang, d);
         i = CompoundAmounts.Take(s, i, lang, d);
         i = Second(s, i, lang, d);
         i = d.Second is null ? i : Third(s, i, lang);
@@ -162,6 +170,13 @@ internal static class PartReader
             // "1 boîte 4/4 de pois chiches": the size of the tin
             d.Graded(s[i..(i + 3)]);
             i = Places.Skip(s, i + 3);
+        }
+
+        if (lang is "fr" or "es" or "it" && Lexicon.Longest("cut", s, i, 1, lang, out int thick) is not null && Of(s, Places.Skip(s, thick), lang) > Places.Skip(s, thick))
+        {
+            // "8 tranches fines de jambon": how thick the slices are
+            d.Graded(s[i..thick]);
+            i = Places.Skip(s, thick);
         }
 
         int of = Of(s, i, lang);
@@ -255,66 +270,6 @@ internal static class PartReader
         return s;
     }
 
-    /// <summary>"2 x 400 g tins", "4 x 150 g fillets", "8 60 g pieces".</summary>
-    private static int Multiplied(string s, int i, string lang, Draft d)
-    {
-        if (d.Unit is not null || d.Amount is null)
-        {
-            return i;
-        }
-
-        int j = Places.Skip(s, i);
-        bool times = j < s.Length && (s[j] is '×' || (s[j] is 'x' or 'X' && (j + 1 == s.Length || !char.IsLetter(s[j + 1]))));
-        int k = times ? Places.Skip(s, j + 1) : j;
-        if (!times && (k >= s.Length || !char.IsAsciiDigit(s[k])))
-        {
-            return i;
-        }
-
-        if (times && k < s.Length && char.IsLetter(s[k]) && FrontMarks.Times(s, j, lang, d) is var named and > 0)
-        {
-            return named;
-        }
-
-        if (Amounts.At(s, k, lang) is not { Unit.Kind: "mass" or "volume" } each)
-        {
-            return FrontMarks.Times(s, j, lang, d) is var of and > 0 ? of : i;
-        }
-
-        int e = Places.Skip(s, each.End);
-        e = e < s.Length && s[e] == '/' && Amounts.At(s, Places.Skip(s, e + 1), lang) is { Unit.Kind: "mass" or "volume" } twice ? Places.Skip(s, twice.End) : e;
-        if (Container(s, e, lang, out int ce) is { } box)
-        {
-            d.Unit = box;
-            Content(d, each.Number.Min, each.Unit!);
-            return ce;
-        }
-
-        if (Lexicon.LongestUnit(s, e, lang, out int spoonEnd) is { Kind: "spoon" } spoon)
-        {
-            // "2 x 15 ml tbsp": the size of the spoon is said beside it
-            d.Unit = spoon;
-            return spoonEnd;
-        }
-
-        if (each.Unit!.Kind == "volume")
-        {
-            d.PackGrams = null;
-            d.Amount *= each.Number.Min;
-            d.Unit = each.Unit;
-            d.Tokens?.Add(new ReadToken(s[j..each.End], "amount", "times " + s[k..each.End]));
-            return each.End;
-        }
-
-        Content(d, each.Number.Min, each.Unit);
-        if (d.Grams is { } g && each.Number.Max is { } max)
-        {
-            d.GramsMax = g / each.Number.Min * max;
-        }
-
-        return each.End;
-    }
-
     /// <summary>What one pack holds, and so the weight of all.</summary>
     public static void Content(Draft d, double each, UnitWord unit)
     {
@@ -382,6 +337,7 @@ internal static class PartReader
     private static string Tidy(Measure m, string words) =>
         m.Number.Max is null && m.Unit is not null ? System.FormattableString.Invariant($"{Math.Round(m.Number.Min, 4)} {m.Unit.Unit}") : words.Trim();
 
-    private static UnitWord? Container(string s, int i, string lang, out int end) =>
+    /// <summary>The container a word at a place names; null for none.</summary>
+    public static UnitWord? Container(string s, int i, string lang, out int end) =>
         Lexicon.LongestUnit(s, i, lang, out end) is { Kind: "container" } unit ? unit : null;
 }

@@ -89,7 +89,7 @@ internal static class Shares
         }
 
         // "1.2 % salt": a share of the flour or the mass; "38 % cream" is a grade of the food.
-        if (i > n.End && lang == "en" && Places.HasAny(s, "salt", "yeast", "xanthan", "agar", "gellan", "carrageenan", "pectin", "gelatine", "gelatin", "inulin", "locust bean gum", "guar", "lecithin", "citric acid", "ascorbic acid", "transglutaminase", "sodium citrate", "methylcellulose"))
+        if (lang == "en" && Places.HasAny(s, "salt", "yeast", "xanthan", "agar", "gellan", "carrageenan", "pectin", "gelatine", "gelatin", "inulin", "locust bean gum", "guar", "lecithin", "citric acid", "ascorbic acid", "transglutaminase", "sodium citrate", "methylcellulose"))
         {
             return s[j..];
         }

@@ -59,7 +59,8 @@ internal static class SideBySide
 
             Component c = components[at];
             string[] steps = [.. components.SelectMany(x => x.Steps).Select(s => s.Text)];
-            int ours = Spoken(c.Ingredients, v.Ingredients, steps) + Size(c.Name, dish, components);
+            Note? head = c.Name.Length > 0 ? null : c.Notes.Concat(dish.Notes).FirstOrDefault(n => n.Span.Line == v.Span.Line);
+            int ours = Spoken(c.Ingredients, v.Ingredients, steps) + (head is null ? Size(c.Name, dish, components) : Told(head, dish));
             int theirs = Spoken(v.Ingredients, c.Ingredients, steps) + Size(v.Name, dish, components);
             if (theirs > ours)
             {
@@ -73,7 +74,7 @@ internal static class SideBySide
 
             if (theirs == ours && asked.Add(v.Name))
             {
-                string own = c.Name.Length > 0 ? c.Name : "the first list";
+                string own = c.Name.Length > 0 ? c.Name : head?.Text ?? "the first list";
                 doubts.Add(new Doubt(v.Span.Line, $"“{v.Name}” repeats {(c.Name.Length > 0 ? $"the list of “{c.Name}”" : own)} in another size. Which is meant?", [new Candidate(own, own), new Candidate(v.Name, v.Name)], "every amount of the list", 500));
             }
         }
@@ -103,6 +104,10 @@ internal static class SideBySide
             || all.Any(c => c.Name != name && Bare(c.Name) != Bare(name) && c.Name.Contains(size, StringComparison.OrdinalIgnoreCase));
         return said ? 1 : 0;
     }
+
+    /// <summary>1 when the title or a yield names the size that heads the first column of a list without a name.</summary>
+    private static int Told(Note head, Dish dish) =>
+        SizeOf(head.Text) is { Length: > 0 } size && (dish.Title.Contains(size, StringComparison.OrdinalIgnoreCase) || dish.Yields.Any(y => y.Span.Line != head.Span.Line && y.Text.Contains(size, StringComparison.OrdinalIgnoreCase))) ? 1 : 0;
 
     private static string SizeOf(string name)
     {

@@ -34,7 +34,7 @@ internal static class Statements
         int start = 0;
         for (int i = 0; i < s.Length; i++)
         {
-            bool stop = s[i] is '。' || (s[i] is '.' or '!' or ';' && (i + 1 == s.Length || s[i + 1] == ' '));
+            bool stop = s[i] is '。' || (s[i] is '.' or '!' or ';' && (i + 1 == s.Length || s[i + 1] == ' ' && !(s[i] == '.' && Shortened(s, i))));
             if (stop)
             {
                 yield return s[start..i].Trim();
@@ -46,6 +46,20 @@ internal static class Statements
         {
             yield return last;
         }
+    }
+
+    /// <summary>"ca. 40 Stück", "env. 300 g": the stop of an abbreviation before a figure ends nothing.</summary>
+    private static bool Shortened(string s, int stop)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["ca", "approx", "env", "aprox", "circ", "c"])
+        {
+            if (stop >= w.Length && Places.WordAt(s, stop - w.Length, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static void Makes(string s, Span span, string lang, List<CardYield> yields)
@@ -67,9 +81,16 @@ internal static class Statements
 
             string rest = s[Math.Min(m.End, s.Length)..].TrimmedStart(" ,");
             string noun = new([.. rest.TakeWhile(char.IsLetter)]);
-            string u = m.Unit is { Kind: "mass" or "volume" } mu ? mu.Unit : m.Unit is { } other && other.Unit != "piece" ? other.Unit : unit.Length > 0 ? unit : noun.Length > 0 && noun is not "five" ? noun.ToLowerInvariant() : "pieces";
+            string u = m.Unit is { Kind: "mass" or "volume" } mu ? mu.Unit : m.Unit is { } other && other.Unit != "piece" ? other.Unit : unit.Length > 0 && !YieldWords.Form(noun) ? unit : noun.Length > 0 && noun is not "five" ? noun.ToLowerInvariant() : "pieces";
             double? each = EachGrams(s, lang);
             yields.Add(new CardYield(m.Number.Min, u, s, span) { AmountMax = m.Number.Max, EachGrams = each });
+            if (Bracketed(s, m.End, span, lang) is { } told)
+            {
+                // "Für 1 Blech (ca. 40 Stück)", "Makes 1 terrine (10 slices)"
+                yields.Add(told);
+                return;
+            }
+
             int pieces = s.IndexOf(" pieces", StringComparison.OrdinalIgnoreCase);
             if (pieces > 0 && u != "pieces")
             {
@@ -88,6 +109,14 @@ internal static class Statements
 
             return;
         }
+    }
+
+    /// <summary>How many pieces the whole is cut into, told in brackets behind it.</summary>
+    private static CardYield? Bracketed(string s, int from, Span span, string lang)
+    {
+        int open = from < s.Length ? s.IndexOf('(', from) : -1;
+        int close = open > 0 ? s.IndexOf(')', open) : -1;
+        return close > open && YieldWords.PiecesOf(s[(open + 1)..close], lang) is { } n ? new CardYield(n.Min, "pieces", s, span) { AmountMax = n.Max } : null;
     }
 
     private static double? EachGrams(string s, string lang)

@@ -20,11 +20,12 @@ internal static class StepPlacing
         }
 
         string[][] foods = [.. all.Select(Heads)];
+        string[] names = Called(all, dish.Language);
         List<Step>[] placed = [.. all.Select(_ => new List<Step>())];
         int at = Array.FindIndex(foods, f => f.Length > 0);
         foreach (Step step in all[last].Steps)
         {
-            at = Best(step.Text, all, foods, Math.Max(at, 0));
+            at = Best(step.Text, all, foods, names, Math.Max(at, 0));
             placed[at].Add(step with { Anchor = step.Anchor with { Component = Words.Folding.Lower(all[at].Name), Order = placed[at].Count + 1 } });
         }
 
@@ -35,7 +36,7 @@ internal static class StepPlacing
             : dish with { Components = parts };
     }
 
-    private static int Best(string text, ImmutableArray<Component> all, string[][] foods, int before)
+    private static int Best(string text, ImmutableArray<Component> all, string[][] foods, string[] names, int before)
     {
         int best = before;
         double most = 0.5;
@@ -47,7 +48,15 @@ internal static class StepPlacing
                 return i;
             }
 
-            double score = foods[i].Count(f => text.Contains(f, StringComparison.OrdinalIgnoreCase)) + (name.Length > 2 && text.Contains(name, StringComparison.OrdinalIgnoreCase) ? 1.5 : 0) + (i == before ? 0.25 : 0);
+            int named = names[i].Length > 2 ? Words.Places.FindWord(text, names[i]) : -1;
+            bool taken = named > 0 && TakenIn(text, named);
+            double score = foods[i].Count(f => text.Contains(f, StringComparison.OrdinalIgnoreCase)) + (named < 0 ? 0 : taken ? -0.5 : 1.5) + (i == before ? 0.25 : 0);
+            if (taken && i == before && !foods[i].Any(f => text.Contains(f, StringComparison.OrdinalIgnoreCase)) && Taker(i, names[i], all) is var taker and >= 0)
+            {
+                // "Add the levain and mix 5 min" behind the levain's own steps: from here on it is the dough's work.
+                return taker;
+            }
+
             if (score > most)
             {
                 (best, most) = (i, score);
@@ -55,6 +64,49 @@ internal static class StepPlacing
         }
 
         return best;
+    }
+
+    /// <summary>True where a part is put into something: "add the levain", "mit dem Vorteig verkneten", "sur le biscuit".</summary>
+    private static bool TakenIn(string text, int at)
+    {
+        string before = Words.Folding.Lower(text[Math.Max(0, at - 34)..at]).TrimEnd();
+        for (int guard = 0; guard < 3; guard++)
+        {
+            foreach (string article in Articles)
+            {
+                if (before.EndsWith(article, StringComparison.Ordinal) && (before.Length == article.Length || article[^1] == '\'' || !char.IsLetter(before[before.Length - article.Length - 1])))
+                {
+                    before = before[..^article.Length].TrimEnd();
+                    break;
+                }
+            }
+        }
+
+        return Array.Exists(Intos, w => before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(before[before.Length - w.Length - 1])));
+    }
+
+    /// <summary>The part that lists another as its food; else the one behind it; -1 when it is the last.</summary>
+    private static int Taker(int part, string name, ImmutableArray<Component> all)
+    {
+        for (int i = 0; i < all.Length; i++)
+        {
+            if (i != part && all[i].Ingredients.Any(l => l.Foods.Any(f => Words.Places.FindWord(f.Food, name) >= 0)))
+            {
+                return i;
+            }
+        }
+
+        return part + 1 < all.Length ? part + 1 : -1;
+    }
+
+    private static readonly string[] Articles = ["the", "all", "of", "remaining", "rest", "ripe", "cold", "cooled", "chilled", "whole", "la", "le", "les", "l'", "du", "de", "tout", "toute", "reste", "der", "die", "das", "dem", "den", "reifen", "gesamten", "gesamte", "el", "los", "las", "il", "lo", "gli", "i", "toda", "todo", "tutto", "tutta", "your", "its"];
+    private static readonly string[] Intos = ["add", "stir in", "fold in", "mix in", "work in", "pour over", "pour in", "with", "into", "in", "onto", "on", "over", "using", "plus", "and", "to", "spread", "from", "ajouter", "ajoutez", "incorporer", "incorporez", "verser", "avec", "dans", "sur", "et", "mit", "auf", "in", "und", "zum", "zur", "über", "unter", "añadir", "añade", "incorporar", "agregar", "con", "en", "sobre", "y", "aggiungere", "unire", "incorporare", "nel", "nella", "sul", "sulla", "su", "e", "versare"];
+
+    /// <summary>What a step calls each part: its name without what stands in brackets or behind a comma; of a longer one the word that no other part has.</summary>
+    private static string[] Called(ImmutableArray<Component> all, string lang)
+    {
+        string[] plain = [.. all.Select(c => c.Name.AsSpan().IndexOfAny(",(") is var cut && cut > 2 ? c.Name[..cut].Trim() : c.Name)];
+        return lang != "en" ? plain : [.. plain.Select((name, i) => Head(name) is { Length: > 3 } head && head.Length < name.Length && !plain.Where((_, k) => k != i).Any(o => o.Contains(head, StringComparison.OrdinalIgnoreCase)) && !all.Any(c => c.Ingredients.Any(l => l.Foods.Any(f => f.Food.Contains(head, StringComparison.OrdinalIgnoreCase)))) ? head : name)];
     }
 
     /// <summary>"Sponge 45 min at 28 °C", "For the dough, mix …": the part opens its step; "Add the sponge" takes it into another.</summary>

@@ -14,6 +14,9 @@ internal static class StepReader
     private static readonly WordList Leaves = new("unattended", "nobody need stand");
     private static readonly WordList Looks = new("every", "halfway", "now and then", "turning once", "stirring once", "ab und zu");
     private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva");
+    // What is labelled and dated is put away: days behind it say how long it keeps.
+    private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
+    private static readonly WordList Held = new("keep", "hold", "store", "leave out", "warm halten", "aufbewahren", "garder", "tenir", "conserver", "mantener", "conservar", "guardar", "mantenere", "tenere", "conservare");
     private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫");
     private static readonly WordList Still = new("leave", "stand", "let", "hold", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
     private static readonly WordList Thrice = new("three times", "dreimal", "trois fois", "tre volte");
@@ -133,15 +136,16 @@ internal static class StepReader
                 continue;
             }
 
-            if (t.Min >= 1440 && Keeps(s))
+            if (t.Min >= 1440 && (Keeps(s) || Labelled.In(s)))
             {
                 storage.Add(new StepStorage(Place(s), t.Max / 1440));
                 continue;
             }
 
             bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal)) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
-            bool limit = Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
-            bool most = Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
+            bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
+            bool limit = !longest && Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
+            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
             if (least && temperatures.Count > 0 && before.Contains("or more for", StringComparison.Ordinal))
             {
                 temperatures[^1] = temperatures[^1] with { HoldMinutes = t.Min };
@@ -268,7 +272,8 @@ internal static class StepReader
     {
         foreach (string w in words)
         {
-            if (before.EndsWith(w, StringComparison.Ordinal))
+            // "dalle 4 alle 6 ore" does not say "alle".
+            if (before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(w[0]) || !char.IsLetter(before[before.Length - w.Length - 1]) || Places.IsJapanese(w[0])))
             {
                 return true;
             }

@@ -39,7 +39,7 @@ internal static class Uses
             {
                 // "lievito per dolci" and "spice mix for bread" are names; a purpose binds when no amount does or a known purpose word follows.
                 string use = d.Food[at..];
-                if (d.Amount is null || IsPurpose(use))
+                if (d.Amount is null || IsPurpose(use) || lang == "de" && o is "zum" && use[^1] == 'n' && use.Count(' ') == 1)
                 {
                     d.Use ??= use;
                     d.Tokens?.Add(new ReadToken(use, "use", use));

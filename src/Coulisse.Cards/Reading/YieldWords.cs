@@ -21,6 +21,18 @@ internal static class YieldWords
     private static readonly Beginnings AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
+    private static readonly string[] Forms = ["blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
+
+    /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
+    public static bool Form(string noun) => Array.Exists(Forms, f => noun.Equals(f, StringComparison.OrdinalIgnoreCase) || noun.Equals(f + "e", StringComparison.OrdinalIgnoreCase) || noun.Equals(f + "s", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>"ca. 40 Stück", "10 slices": a number of pieces and nothing else.</summary>
+    public static Numeral? PiecesOf(string s, string lang)
+    {
+        int i = Places.Skip(s, Hedged(s, 0, lang));
+        return Numbers.Range(s, i, lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && noun < s.Length && IsPieces(Letters(s, noun)) && Places.Skip(s, noun + Letters(s, noun).Length) >= s.Length ? n : null;
+    }
+
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
     public static CardYield? In(string s, Span span, string lang)
     {

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Words;
 internal static class Misprints
 {
     /// <summary>O for 0, l or I for 1, only in a run that has the shape of a number before a unit.</summary>
-    public static Numeral? At(string s, int at)
+    public static Numeral? At(string s, int at, string lang)
     {
         Span<char> digits = stackalloc char[16];
         int n = 0;
@@ -28,8 +28,9 @@ internal static class Misprints
         }
 
         bool ends = i >= s.Length || !char.IsLetter(s[i]) || (s[i] is 'g' or 'l' && (i + 1 >= s.Length || !char.IsLetter(s[i + 1]))) || s.AsSpan(i).StartsWith("ml") || s.AsSpan(i).StartsWith("kg");
-        bool alone = n == 1 && real == 0 && i == at + 1 && i + 1 < s.Length && s[i] == ' ' && s[at] is 'I' or 'l' && Lexicon.LongestUnit(s, i + 1, "en", out int unit) is { Kind: "spoon" or "mass" or "volume" } && unit < s.Length;
-        alone |= n == 2 && real == 0 && s[at] is 'l' or 'I' && Lexicon.LongestUnit(s, Places.Skip(s, i), "en", out int behind) is { Kind: "mass" or "volume" } && behind < s.Length;
+        bool alone = n == 1 && real == 0 && i == at + 1 && i + 1 < s.Length && s[i] == ' ' && s[at] is 'I' or 'l' && !(lang == "it" && s[at] == 'I') && Lexicon.LongestUnit(s, i + 1, lang, out int unit) is { Kind: "spoon" or "mass" or "volume" or "word" or "container" or "cup" } && unit < s.Length;
+        // "lO g", "lOO g", "lOOO ml"
+        alone |= n is 2 or 3 or 4 && real == 0 && s[at] is 'l' or 'I' && Lexicon.LongestUnit(s, Places.Skip(s, i), "en", out int behind) is { Kind: "mass" or "volume" } && behind < s.Length;
         if (s[at] == 'S' && !(Lexicon.LongestUnit(s, Places.Skip(s, i), "en", out int measured) is { Kind: "mass" or "volume" } && measured < s.Length))
         {
             return null;

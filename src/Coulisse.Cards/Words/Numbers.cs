@@ -49,7 +49,7 @@ internal static class Numbers
             return printed;
         }
 
-        if (c is 'O' or 'o' or 'l' or 'I' or 'S' && Misprints.At(s, at) is { } repaired)
+        if (c is 'O' or 'o' or 'l' or 'I' or 'S' && Misprints.At(s, at, lang) is { } repaired)
         {
             return repaired;
         }
@@ -157,6 +157,7 @@ internal static class Numbers
             "fr" => ["à", "ou", "et"],
             "de" => ["bis", "oder", "und"],
             "es" => ["a", "o", "y"],
+            "it" when s.AsSpan(i).StartsWith("a") && (Places.WordAt(s, i, "alle") || Places.WordAt(s, i, "ai") || Places.WordAt(s, i, "agli")) => [s[i..Places.WordEnd(s, i)], "o", "e"],
             "it" => ["a", "o", "e"],
             _ => ["to", "or", "and"],
         };
@@ -232,7 +233,7 @@ internal static class Numbers
             }
         }
 
-        if (i < s.Length && s[i] is 'O' or 'o' or 'S' && Misprints.At(s, at) is { } repaired)
+        if (i < s.Length && s[i] is 'O' or 'o' or 'S' && Misprints.At(s, at, lang) is { } repaired)
         {
             return repaired;
         }
@@ -244,7 +245,7 @@ internal static class Numbers
 
         Numeral number = new(value, null, i) { Spaced = spaced, Grouped = grouped };
         // "2 oo g"; but "2 o 3 minutos" is two or three.
-        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && (s[i + 2] is 'o' or 'O' || lang is not ("es" or "it")) && Misprints.At(s, at) is { } apart)
+        if (i < s.Length && s[i] == ' ' && i + 2 < s.Length && s[i + 1] is 'o' or 'O' && (s[i + 2] is 'o' or 'O' || lang is not ("es" or "it")) && Misprints.At(s, at, lang) is { } apart)
         {
             return apart;
         }

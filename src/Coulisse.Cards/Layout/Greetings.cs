@@ -1,0 +1,35 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>The first and last words of a letter that brings a card: "Hi chef,", "Viele Grüße, Anna". They name nothing and are no work.</summary>
+internal static class Greetings
+{
+    private const int Longest = 80;
+    private static readonly string[] Hellos = ["hi", "hello", "hey", "dear", "morning", "good morning", "bonjour", "bonsoir", "salut", "coucou", "cher", "chère", "chers", "chères", "hallo", "liebe", "lieber", "moin", "servus", "guten tag", "guten morgen", "hola", "buenos días", "buenas", "querido", "querida", "queridos", "estimado", "estimada", "ciao", "buongiorno", "buonasera", "salve", "caro", "cara", "cari", "お疲れ様です", "お世話になっております", "こんにちは"];
+    private static readonly string[] Byes = ["cheers", "thanks", "many thanks", "thank you", "best", "best wishes", "best regards", "kind regards", "regards", "all the best", "see you", "love", "yours", "merci", "bien à toi", "bien à vous", "cordialement", "bises", "bisous", "à bientôt", "amicalement", "danke", "viele grüße", "liebe grüße", "lg", "vg", "mfg", "beste grüße", "mit freundlichen grüßen", "schöne grüße", "gruß", "grüße", "gracias", "saludos", "un saludo", "un abrazo", "besos", "un beso", "hasta pronto", "grazie", "saluti", "un saluto", "cordiali saluti", "un abbraccio", "baci", "a presto", "よろしくお願いします", "よろしくお願いいたします"];
+    private static readonly Beginnings FirstOfHellos = new(Hellos);
+    private static readonly Beginnings FirstOfByes = new(Byes);
+
+    /// <summary>"Hi chef,", "Hallo zusammen!", "Hi Tom, here is the focaccia as we do it:": a letter begins.</summary>
+    public static bool Opens(string s) => FirstOfHellos.May(s, 0) && Is(s, Hellos, out int end) && (Ends(s, end) || s.Length < Longest && s.AsSpan(end).IndexOfAny(',', '!') is >= 0 and < 24 && s.AsSpan().IndexOfAnyInRange('0', '9') < 0);
+
+    /// <summary>"Cheers, Ana", "Viele Grüße": a letter ends.</summary>
+    public static bool Closes(string s) => s.Length < 48 && FirstOfByes.May(s, 0) && Is(s, Byes, out int end) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && (end == s.Length || s[end] is ',' or '!' or '.' && s.Count(' ') < 6);
+
+    private static bool Ends(string s, int end) => s.Length < 40 && s[^1] is ',' or '!' && s.AsSpan(end).Count(' ') < 4;
+
+    private static bool Is(string s, string[] words, out int end)
+    {
+        end = 0;
+        foreach (string w in words)
+        {
+            if (w.Length > end && Places.WordAt(s, 0, w))
+            {
+                end = w.Length;
+            }
+        }
+
+        return end > 0;
+    }
+}
