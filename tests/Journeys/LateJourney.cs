@@ -67,7 +67,7 @@ public sealed class LateJourney
         await ben.Locator(".lr-next .lr-mine", new() { HasTextString = "Crisps" }).WaitForAsync();
 
         await chef.GetByRole(AriaRole.Button, new() { Name = "Bring twin 1 (Gel) in now" }).TapAsync();
-        await ben.Locator(".lr-cue", new() { HasTextString = "Now: swap-out 1, Gel, set block, Ben" }).WaitForAsync();
+        await ben.Locator(".lr-cue", new() { HasTextString = "Now: twin 1, Gel, set block, Ben" }).WaitForAsync();
         Assert.Empty(bench.Foul);
     }
 

@@ -27,7 +27,7 @@ public sealed class ControlLogTests
         Assert.Equal(HttpStatusCode.Redirect, (await PostAsync(bench.Client, "/control-log", ("point", "0"), ("subject", ""), ("celsius", "8"), ("done", "moved to the walk-in, 20 min"))).StatusCode);
 
         page = WebUtility.HtmlDecode(await bench.Client.GetStringAsync("/control-log", Cancel));
-        Assert.Contains("2 entries; the chain is whole.", page);
+        Assert.Contains("2 entries, each as it was written: none was altered or taken out since.", page);
         Assert.Contains("Cold place, fridge 2", page);
         Assert.Contains("<td>missed</td>", page);
         string csv = await bench.Client.GetStringAsync("/control-log.csv", Cancel);

@@ -85,7 +85,8 @@ internal static class ServeCommand
             await using WebApplication app = await WebBench.BuildAsync(options, cancel);
             await app.StartAsync(cancel);
             Console.Error.WriteLine("The bench is open at " + string.Join(" and ", app.Urls) + ". Stop it with Ctrl+C.");
-            if (await WebBench.OwnerLinkAsync(app, cancel) is { } owner)
+            string? owner = await WebBench.OwnerLinkAsync(app, cancel);
+            if (owner is not null)
             {
                 Console.Error.WriteLine("This kitchen has no owner yet. Within the hour, open " + Here(app.Urls.First()) + owner + " and set a name and a password. The link works once.");
             }
@@ -98,7 +99,8 @@ internal static class ServeCommand
             string page = demo ? await WebBench.OpenExampleAsync(app, cancel) : "/";
             if (open)
             {
-                Browse(Here(app.Urls.First()) + page);
+                // a kitchen without an owner opens where one sets a name and a password: any other page would ask for them
+                Browse(Here(app.Urls.First()) + (owner ?? page));
             }
 
             await app.WaitForShutdownAsync(cancel);

@@ -106,7 +106,7 @@ public static partial class RunSheetPaper
     {
         HashSet<string> used = [.. plan.RunSheet.SelectMany(s => s.Kit), .. plan.RunSheet.SelectMany(s => s.Who.Values).SelectMany(w => w.Split(' ')), .. plan.Twins.Select(t => t.Place)];
         string[] marks = [.. bundle.Occasion?.Kit.Where(k => k.Code.Length > 0 && used.Contains(k.Code)).Select(k => $"{k.Code}: {k.What.Split([';', ','])[0]} ({k.Place})") ?? []];
-        return marks.Length == 0 ? [] : [new ParagraphBlock(string.Join("; ", marks) + ". “May be cut” is what may be left out when it runs late, in the order in brackets. № is a twin of the swap-out list.", Small: true)];
+        return marks.Length == 0 ? [] : [new ParagraphBlock(string.Join("; ", marks) + ". “May be cut” is what may be left out when it runs late, in the order in brackets. № is a twin, by its number in the list of twins.", Small: true)];
     }
 
     /// <summary>A twin's number as it is written on its container ("No. 7").</summary>

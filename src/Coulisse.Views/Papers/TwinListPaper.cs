@@ -5,7 +5,7 @@ using Coulisse.Views.Web;
 
 namespace Coulisse.Views.Papers;
 
-/// <summary>The swap-out list: every twin with its number, state, place, keeping, cue and what becomes of it.</summary>
+/// <summary>The list of twins: every one with its number, state, place, keeping, cue and what becomes of it.</summary>
 public static class TwinListPaper
 {
     public const string Kind = "swap-outs";
@@ -35,7 +35,7 @@ public static class TwinListPaper
             PaperCell.Tick,
             PaperCell.Tick,
         ]))];
-        return bundle.Sheet(Kind, "Swap-out list",
+        return bundle.Sheet(Kind, "Twins",
             new ParagraphBlock("Set out by: who puts it where it stands before the slot, and when that is done. Brought at the cue by: who takes it from there to whoever shows it; what stands there is within reach. The number stands on the body of the container, front and back, not on the lid. First tick: made and labelled. Second tick: in its place before the slot."),
             new TableBlock(
             [

@@ -81,12 +81,38 @@ public sealed record KitchenView(int Version, string Says, ImmutableArray<string
 /// <param name="Says">What it is for.</param>
 /// <param name="Columns">Column heads.</param>
 /// <param name="Rows">Rows; a few blank ones at the end.</param>
-public sealed record KitchenSection(string Key, string Says, ImmutableArray<string> Columns, ImmutableArray<KitchenRow> Rows);
+public sealed record KitchenSection(string Key, string Says, ImmutableArray<string> Columns, ImmutableArray<KitchenRow> Rows)
+{
+    private const int Named = 4;
+
+    /// <summary>What one row is, with its article: "a person".</summary>
+    public required string One { get; init; }
+
+    /// <summary>What is in it, in one line, so that it can stay folded.</summary>
+    public string Holds
+    {
+        get
+        {
+            string[] names = [.. Rows.Select(r => r.Name).Where(n => n.Length > 0)];
+            return names.Length == 0 ? "none written" : string.Join(", ", names.Take(Named)) + (names.Length > Named ? string.Create(CultureInfo.InvariantCulture, $" and {names.Length - Named} more") : "");
+        }
+    }
+}
 
 /// <summary>A row.</summary>
 /// <param name="Cells">As written.</param>
 /// <param name="ReadAs">What was understood; empty for a blank row.</param>
-public sealed record KitchenRow(ImmutableArray<string> Cells, string ReadAs);
+public sealed record KitchenRow(ImmutableArray<string> Cells, string ReadAs)
+{
+    /// <summary>What it is called when it is folded; empty for a blank row.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Columns that its kind has no use for; a cell with something in it is shown all the same.</summary>
+    public ImmutableArray<string> Useless { get; init; } = [];
+
+    /// <summary>Whether a cell is asked for only when all fields are wanted.</summary>
+    public bool Spare(int cell, string column) => Cells[cell].Length == 0 && Useless.Contains(column);
+}
 
 /// <summary>The price list with what was read of it.</summary>
 /// <param name="Version">Its version; 0 when none is kept.</param>

@@ -147,9 +147,9 @@ public sealed record LivePageView(string Run, string Role, string Token, bool Re
 /// <summary>The links of a run.</summary>
 /// <param name="Run">Run.</param>
 /// <param name="Title">Occasion.</param>
-/// <param name="Says">What is to be known about them.</param>
+/// <param name="Network">Whether tablets can reach the bench; if not, only this machine opens the links.</param>
 /// <param name="Links">One a person.</param>
-public sealed record LiveLinksView(string Run, string Title, string Says, ImmutableArray<LiveLink> Links);
+public sealed record LiveLinksView(string Run, string Title, bool Network, ImmutableArray<LiveLink> Links);
 
 /// <summary>A person's link as an address and as a square code.</summary>
 /// <param name="Name">Whose.</param>

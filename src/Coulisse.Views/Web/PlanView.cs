@@ -95,7 +95,7 @@ public sealed record PlanView
         return new PlanView
         {
             Title = plan.Title,
-            Says = string.Create(culture, $"{plan.SlotStart:dddd d MMMM yyyy, HH:mm}, {Figures.Lasting(slot, culture)}; {people.Length} {(people.Length == 1 ? "person" : "people")}, {tasks.Length} tasks, {plan.Twins.Length} swap-outs."),
+            Says = string.Create(culture, $"{plan.SlotStart:dddd d MMMM yyyy, HH:mm}, {Figures.Lasting(slot, culture)}; {people.Length} {(people.Length == 1 ? "person" : "people")}, {tasks.Length} tasks, {plan.Twins.Length} {(plan.Twins.Length == 1 ? "twin" : "twins")}."),
             Origin = origin.ToString("uuuu-MM-dd'T'HH:mm:ss", CultureInfo.InvariantCulture),
             SlotStart = At(plan.SlotStart),
             SlotSeconds = slot,

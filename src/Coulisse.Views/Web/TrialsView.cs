@@ -17,6 +17,9 @@ namespace Coulisse.Views.Web;
 /// <param name="Files">Whether photographs and probe files may go with it.</param>
 public sealed record TrialsView(string Title, string Kind, string At, string Back, string Says, ImmutableArray<TrialFigure> Figures, ImmutableArray<TrialRow> Rows, string Sheet, ImmutableArray<string> Problems, bool Files)
 {
+    /// <summary>The sheet before anybody wrote in it.</summary>
+    public required string Blank { get; init; }
+
     /// <summary>What the next plan takes from them, a sentence a figure; empty while the card is not standardised.</summary>
     public ImmutableArray<string> Taught { get; init; } = [];
 

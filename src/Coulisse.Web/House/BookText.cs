@@ -12,14 +12,17 @@ internal static class BookText
     /// <summary>Head of the column that names the site; empty cells are at every site.</summary>
     public const string SiteColumn = "Site";
 
+    /// <summary>Heads of the kit table that not every kind of kit has a use for.</summary>
+    public const string Capacity = "Capacity", Temperatures = "Temperatures", Rates = "Heats, °C/min", Power = "Power, kW", Circuit = "Circuit";
+
     /// <summary>Its tables. The first three are those of an occasion sheet.</summary>
     public static ImmutableArray<BookTable> Tables { get; } =
     [
-        new("Hands", "Who works here, with the hours of a usual week. A name in the sentence under a card takes its hours, skills, speed, place and language from here.", ["Name", "Role", "Place", "Hours", "Skills", "Speed", "Language", "Notes"]),
-        new("Kit", "Taken for every occasion that lists none, scales too. A kitchen of several sites names the site; a row without one is at all of them. What was understood stands beside each row. How fast it heats and cools is used in place of what is usual, once it was measured: “8 up, 3 down”.", ["Code", "What", "Place", "Number", "Capacity", "Temperatures", "Heats, °C/min", "Power, kW", "Circuit", SiteColumn]),
-        new("Circuits", "What may be drawn at once.", ["Circuit", "Rating, A", "Volts", "Limit, kW", "Kit on it", SiteColumn]),
-        new("Suppliers", "Terms by the name the price list uses.", ["Supplier", "Minimum order", "Delivers on"]),
-        new("Larder", "What is there, at the site of the occasion, is used first, the oldest before the newer.", ["Food", "Grams or pieces", "Since", SiteColumn]),
+        new("Hands", "Who works here, with the hours of a usual week. A name in the sentence under a card takes its hours, skills, speed, place and language from here.", ["Name", "Role", "Place", "Hours", "Skills", "Speed", "Language", "Notes"]) { One = "a person" },
+        new("Kit", "Taken for every occasion that lists none, scales too. A kitchen of several sites names the site; a row without one is at all of them. What was understood stands beside each row. How fast it heats and cools is used in place of what is usual, once it was measured: “8 up, 3 down”.", ["Code", "What", "Place", "Number", Capacity, Temperatures, Rates, Power, Circuit, SiteColumn]) { One = "a piece of kit", Named = [0, 1] },
+        new("Circuits", "What may be drawn at once.", [Circuit, "Rating, A", "Volts", "Limit, kW", "Kit on it", SiteColumn]) { One = "a circuit" },
+        new("Suppliers", "Terms by the name the price list uses.", ["Supplier", "Minimum order", "Delivers on"]) { One = "a supplier" },
+        new("Larder", "What is there, at the site of the occasion, is used first, the oldest before the newer.", ["Food", "Grams or pieces", "Since", SiteColumn]) { One = "a food" },
     ];
 
     /// <summary>A usual small kitchen, to begin with.</summary>
@@ -154,9 +157,18 @@ internal static class BookText
 /// <param name="Columns">Column heads.</param>
 internal sealed record BookTable(string Key, string Says, ImmutableArray<string> Columns)
 {
+    /// <summary>What one row is, with its article.</summary>
+    public required string One { get; init; }
+
+    /// <summary>Cells a row is called by.</summary>
+    public ImmutableArray<int> Named { get; init; } = [0];
+
+    /// <summary>What a row is called; one without a name of its own by whatever is written in it.</summary>
+    public string NameOf(string[] cells) => string.Join(" ", Named.Select(i => cells[i]).Where(c => c.Length > 0)) is { Length: > 0 } name ? name : cells.FirstOrDefault(c => c.Length > 0) ?? "";
+
     /// <summary>How a cell may be written, by its column; shown in blank rows.</summary>
     public static IReadOnlyDictionary<string, string> Examples { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["Hours"] = "Tue to Sat 08:00 to 16:30", ["Skills"] = "knife, oven, no pastry", ["Speed"] = "20 % slower", ["Language"] = "Polish, English", ["Capacity"] = "4 shelves; 20 L", ["Temperatures"] = "30 to 250 °C", ["Heats, °C/min"] = "8 up, 3 down", ["Delivers on"] = "Tue, Fri", ["Grams or pieces"] = "2.5 kg",
+        ["Hours"] = "Tue to Sat 08:00 to 16:30", ["Skills"] = "knife, oven, no pastry", ["Speed"] = "20 % slower", ["Language"] = "Polish, English", [BookText.Capacity] = "4 shelves; 20 L", [BookText.Temperatures] = "30 to 250 °C", [BookText.Rates] = "8 up, 3 down", ["Delivers on"] = "Tue, Fri", ["Grams or pieces"] = "2.5 kg",
     };
 }

@@ -148,6 +148,8 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
         }
     }
 
+    private const int BlankRows = 2;
+
     private LocalDate Today => LocalDate.FromDateTime(clock.GetLocalNow().Date);
 
     private KitchenView View(int version, string text, PricesView prices, string code, string measures)
@@ -168,9 +170,11 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
             });
         }
 
+        (SheetKit? Kit, ImmutableArray<SheetCircuit> Circuits) KitOn(int line) => read.SelectMany(r => r.Sheet.Kit.Where(k => k.Line > 0 && r.Lines[k.Line - 1] == line).Select(k => ((SheetKit?)k, r.Sheet.Circuits))).FirstOrDefault();
+        ImmutableArray<string> Useless(string key, int line) => [.. key == "Kit" && KitOn(line).Kit is { } kit ? KitFields.Useless(kit.Type) : [], .. sites.IsEmpty ? new[] { BookText.SiteColumn } : []];
         string ReadAs(string key, int line, string[] cells) => key switch
         {
-            "Kit" when read.SelectMany(r => r.Sheet.Kit.Where(k => k.Line > 0 && r.Lines[k.Line - 1] == line).Select(k => (Kit: k, r.Sheet.Circuits))).FirstOrDefault() is { Kit: { } kit } on => KitchenView.ReadAs(kit, on.Circuits, culture),
+            "Kit" when KitOn(line) is { Kit: { } kit } on => KitchenView.ReadAs(kit, on.Circuits, culture),
             "Hands" when read.SelectMany(r => r.Sheet.People.Where(p => p.Line > 0 && r.Lines[p.Line - 1] == line)).FirstOrDefault() is { } person => KitchenView.ReadAs(person),
             "Circuits" when read.Where(r => BookText.IsAt("Circuits", cells, r.Site)).SelectMany(r => r.Sheet.Circuits).FirstOrDefault(c => c.Code == cells[0]) is { } circuit => string.Create(culture, $"{circuit.LimitKilowatts:0.00} kW; on it {string.Join(", ", circuit.Kit)}"),
             "Larder" => Lot(cells) is { } lot ? string.Create(culture, $"{lot.Amount:#,0.#}{(lot.Since is { } d ? $", since {LocalDatePattern.Iso.Format(d)}" : ", used last: no day is written")}") : "not read: write an amount such as 2.5 kg, 400 g or 12",
@@ -179,7 +183,7 @@ internal sealed class KitchenBook(KitchenStore store, TimeProvider clock)
         };
         return new KitchenView(
             version, version == 0 ? "A usual small kitchen, to begin with; nothing of it is kept yet. Change it to your own." : string.Create(culture, $"Version {version}."), faults,
-            [.. BookText.Tables.Select(t => new KitchenSection(t.Key, t.Says, t.Columns, [.. rows[t.Key].Select(r => new KitchenRow([.. r.Cells], ReadAs(t.Key, r.Line, r.Cells))), .. Enumerable.Repeat(new KitchenRow([.. t.Columns.Select(_ => "")], ""), 2)]))],
+            [.. BookText.Tables.Select(t => new KitchenSection(t.Key, t.Says, t.Columns, [.. rows[t.Key].Select(r => new KitchenRow([.. r.Cells], ReadAs(t.Key, r.Line, r.Cells)) { Name = t.NameOf(r.Cells), Useless = Useless(t.Key, r.Line) }), .. Enumerable.Repeat(new KitchenRow([.. t.Columns.Select(_ => "")], "") { Name = "" }, BlankRows)]) { One = t.One })],
             prices, code, measures);
     }
 

@@ -201,9 +201,7 @@ internal static class LiveEndpoints
             all.Add(new LiveLink(name, at, size, path));
         }
 
-        string says = "Each opens one person's page for twelve hours; hold a tablet's camera to it."
-            + (options.Network ? "" : " Only this machine can be reached now: start with coulisse serve --network to let the kitchen's tablets in.");
-        return new RazorComponentResult<LiveLinksPage>(new { View = new LiveLinksView(run, open.Plan.Title, says, [.. all]) });
+        return new RazorComponentResult<LiveLinksPage>(new { View = new LiveLinksView(run, open.Plan.Title, options.Network, [.. all]) });
     }
 
     private static async Task<IResult> EndLinkAsync(HttpContext context, string run, [FromForm] string? who, RoleLinks links, KitchenStore store, CancellationToken cancel)

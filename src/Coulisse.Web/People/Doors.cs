@@ -42,7 +42,7 @@ internal static class Doors
         if (!here || context.Request.Headers.ContainsKey("X-Forwarded-For") || context.Request.Headers.ContainsKey("Forwarded"))
         {
             context.Response.StatusCode = StatusCodes.Status421MisdirectedRequest;
-            return context.Response.WriteAsync("This bench is open to its own machine only. Start it with coulisse serve --network to let others in.", context.RequestAborted);
+            return context.Response.WriteAsync("This bench was started for its own machine alone. To let others in, start it by “Start Coulisse for tablets” (at a command line: coulisse serve --network).", context.RequestAborted);
         }
 
         context.User = new ClaimsPrincipal(new ClaimsIdentity([new Claim(ClaimTypes.Role, PersonRole.Chef)], ThisMachine));

@@ -107,9 +107,7 @@ internal static class OwnerEndpoints
     {
         List<ControlEntry> log = await store.AuditLogAsync(cancel);
         ChainCheck check = await store.CheckAuditLogAsync(cancel);
-        string says = check.Broken.IsEmpty
-            ? string.Create(CultureInfo.InvariantCulture, $"{(check.Entries == 1 ? "One entry" : check.Entries + " entries")}; the chain is whole.")
-            : string.Create(CultureInfo.InvariantCulture, $"The chain is broken at entry {check.Broken[0]}: somebody changed the log.");
+        string says = Records.ChainWords.Of(check);
         return new RazorComponentResult<ChainPage>(new { View = new ChainView("Who did what", says, [.. log.AsEnumerable().Reverse().Take(500).Select(e => new ChainRow(string.Create(CultureInfo.InvariantCulture, $"{e.At:yyyy-MM-dd HH:mm:ss}"), e.Who, Said(e.Json)))]) });
     }
 

@@ -160,5 +160,5 @@ internal sealed class PlanJob(string id, KeptOccasion occasion, double seconds, 
         }
     }
 
-    private string Says(Plan best) => string.Create(CultureInfo.InvariantCulture, $"{(_found == 1 ? "A first plan" : $"Plan {_found}, the best so far")}: {best.Tasks.Length} tasks, {best.Twins.Length} swap-outs{string.Concat(best.Objective.Take(3).Select(o => $"; {o.Level} {o.Value:0.#} {o.Unit}"))}. Looking for a better one.");
+    private string Says(Plan best) => string.Create(CultureInfo.InvariantCulture, $"{(_found == 1 ? "A first plan" : $"Plan {_found}, the best so far")}: {best.Tasks.Length} tasks, {best.Twins.Length} twins{string.Concat(best.Objective.Take(3).Select(o => $"; {o.Level} {o.Value:0.#} {o.Unit}"))}. Looking for a better one.");
 }

@@ -44,7 +44,7 @@ internal static class ControlLogEndpoints
     {
         List<ControlEntry> log = await store.ControlLogAsync(cancel);
         ChainCheck check = await store.CheckControlLogAsync(cancel);
-        string says = check.Broken.IsEmpty ? string.Create(CultureInfo.InvariantCulture, $"{check.Entries} entries; the chain is whole.") : string.Create(CultureInfo.InvariantCulture, $"The chain is broken at entry {check.Broken[0]}: somebody changed the log.");
+        string says = ChainWords.Of(check);
         ImmutableArray<ControlPoint> points = await PointsAsync(occasion, shelf, book, cancel);
         string title = occasion.Length > 0 && await store.OpenDocumentAsync(occasion, cancel) is { Kind: DocumentKind.Occasion } head ? head.Title : "";
         return new ControlLogView(says, check.Broken.IsEmpty, title.Length > 0 ? occasion : "", title,

@@ -8,7 +8,6 @@ using Coulisse.Views.Web;
 using Coulisse.Web.People;
 using Coulisse.Web.Plans;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Microsoft.AspNetCore.Mvc;
 
 namespace Coulisse.Web.Records;
 
@@ -37,12 +36,17 @@ internal static class RecordEndpoints
             ? OccasionBatches.Make(kept.Occasion).Match(b => ProductionRecord.Blank(kept.Occasion, b), _ => $"# Record of {head.Title}\n")
             : $"# Record of {head.Title}\n";
         return new TrialsView(head.Title, "Records", "/records/" + id, "/occasions", records.Count == 0 ? "Nothing is recorded yet." : string.Create(CultureInfo.InvariantCulture, $"{records.Count} kept."), [],
-            [.. records.Select(r => new TrialRow($"/records/{id}/{r.Id}", string.Create(CultureInfo.InvariantCulture, $"{r.Made:yyyy-MM-dd HH:mm} UTC"), ""))], sheet ?? blank, problems, false);
+            [.. records.Select(r => new TrialRow($"/records/{id}/{r.Id}", string.Create(CultureInfo.InvariantCulture, $"{r.Made:yyyy-MM-dd HH:mm} UTC"), ""))], sheet ?? blank, problems, false) { Blank = blank };
     }
 
-    private static async Task<IResult> KeepAsync(string occasion, [FromForm] string? sheet, HttpContext context, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
+    private static async Task<IResult> KeepAsync(string occasion, HttpContext context, KitchenStore store, OccasionShelf shelf, CancellationToken cancel)
     {
-        string text = sheet ?? "";
+        if (!context.Request.HasFormContentType)
+        {
+            return Results.StatusCode(StatusCodes.Status415UnsupportedMediaType);
+        }
+
+        string text = FilledSheet.Of(await context.Request.ReadFormAsync(cancel));
         if (ProductionRecord.Read(text) is Parsed<ProductionRecord>.Failed(var problems))
         {
             return await ViewAsync(store, shelf, occasion, text, [.. problems.Select(p => string.Create(CultureInfo.InvariantCulture, $"Line {p.Line}: {p.Message} {p.Hint} ({p.Code})"))], cancel) is { } view

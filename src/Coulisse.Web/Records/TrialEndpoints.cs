@@ -53,6 +53,7 @@ internal static class TrialEndpoints
             Rows(card, all),
             sheet ?? blank, problems, true)
         {
+            Blank = blank,
             Taught = CardReader.Read(new CardText(kept.Text, kept.Title)) is Parsed<Dish>.Ok(var made) && (await shelf.LearntAsync(made, card, kept.Version, cancel)).Card is { } learnt ? learnt.Sentences(made) : [],
         };
     }
@@ -71,7 +72,7 @@ internal static class TrialEndpoints
         }
 
         IFormCollection form = await context.Request.ReadFormAsync(cancel);
-        string sheet = form["sheet"].ToString();
+        string sheet = FilledSheet.Of(form);
         TrialShelf shelf = new(store);
         // Files are looked at before anything is kept, so that a refused one leaves no half of a trial behind.
         List<(string Name, byte[] Bytes, bool Picture)> files = [];

@@ -4,6 +4,7 @@ import './manuscript.js';
 import './time-plan.js';
 import './planning.js';
 import './save-picture.js';
+import './kitchen.js';
 
 // Forms that start long work say so and cannot be sent twice.
 document.addEventListener('submit', (e) => {

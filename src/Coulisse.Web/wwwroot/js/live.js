@@ -166,7 +166,7 @@ class LiveRun extends HTMLElement {
     const key = `${shown}|${this.touch}|${waiting.length}|${f.nowMs}|${this.clocks.length}|${last}`;
     if (key === this.said) return;
     this.said = key;
-    this.time.textContent = second < 0 ? this.w('beginsIn', far(second)) : this.w('of', clock(second), clock(p.slotSeconds));
+    this.time.textContent = second < 0 ? this.w('beginsIn', far(second)) : second > p.slotSeconds ? this.w('overBy', clock(second - p.slotSeconds)) : this.w('of', clock(second), clock(p.slotSeconds));
     this.hand.setAttribute('x1', String(Math.min(Math.max(second, 0), p.slotSeconds))); this.hand.setAttribute('x2', this.hand.getAttribute('x1') ?? '0');
     // the last gate that was passed tells how late it is; between gates the plan's lengths count on
     const lastSegment = p.segments.find((/** @type {any} */ s) => s.number === last);
@@ -178,10 +178,10 @@ class LiveRun extends HTMLElement {
     if (lastSegment) i = Math.max(i, parts.findIndex((s) => s.number === last));
     const now = parts[i]; const next = parts[i + 1];
     const drift = waiting.length ? late : f.late;
-    this.put(this.drift, !gates.size ? this.w('notBegun') : Math.abs(drift) < 5 ? this.w('onTime') : this.w(drift > 0 ? 'behind' : 'ahead', lasting(Math.abs(drift))));
+    this.put(this.drift, !gates.size ? this.w(second < 0 ? 'notBegun' : 'notTicked') : Math.abs(drift) < 5 ? this.w('onTime') : this.w(drift > 0 ? 'behind' : 'ahead', lasting(Math.abs(drift))));
     this.put(this.net, this.touch ? (waiting.length ? this.w('sending', waiting.length) : this.w('inTouch')) : waiting.length === 1 ? this.w('offOne') : this.w('offMany', waiting.length));
     this.net.classList.toggle('off', !this.touch);
-    this.say(this.now, now, i < 0 ? this.w('notBegunYet') : this.w('over'));
+    this.say(this.now, now, this.w(i < 0 ? 'notBegunYet' : gates.size ? 'over' : 'timeOver'));
     this.say(this.next, next, i < 0 ? '' : this.w('nothingMore'));
     const mine = parts.slice(Math.max(i + 1, 0)).find((s) => s.twins.length);
     const twin = (/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `${this.w('swap', n)}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : this.w('swap', n); };

@@ -265,7 +265,7 @@ class TimePlan extends HTMLElement {
       el('p', {}, el('b', {}, b.text)),
       el('p', { class: 'fig' }, `${b.when}, ${b.lasts}`, b.people ? `; ${b.people}` : '', b.kit ? `; ${b.kit}` : '', b.celsius ? ` at ${b.celsius}` : '', b.facts ? `; ${b.facts}` : ''),
       b.because ? el('p', {}, b.because) : el('p', { class: 'soft' }, 'Nothing fixed binds it beyond its place on the card.'),
-      twins.length ? el('p', { class: 'fig' }, 'Makes swap-out ' + twins.map((/** @type {any} */ w) => `${w.number} (${w.component}, ${w.age} old at its cue)`).join(', ')) : null,
+      twins.length ? el('p', { class: 'fig' }, 'Makes twin ' + twins.map((/** @type {any} */ w) => `${w.number} (${w.component}, ${w.age} old at its cue)`).join(', ')) : null,
       b.component ? el('p', { class: 'soft small' }, b.component, b.line ? `, card line ${b.line}` : '') : null,
       this.dataset.edit && b.key ? this.pinForm(b) : null);
   }
