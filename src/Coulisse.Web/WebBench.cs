@@ -83,7 +83,23 @@ public static class WebBench
             builder.Services.AddHostedService<BackupClock>();
         }
 
+        if (options.Warm)
+        {
+            builder.Services.AddSingleton<Warming>();
+            builder.Services.AddHostedService(s => s.GetRequiredService<Warming>());
+        }
+
         WebApplication app = builder.Build();
+        if (options.Warm)
+        {
+            Warming warming = app.Services.GetRequiredService<Warming>();
+            app.Use(async (context, next) =>
+            {
+                await next(context);
+                warming.Answered();
+            });
+        }
+
         app.UseRoutesInTraces();
         app.UseExceptionHandler();
         app.UseGuards(options.Secure);

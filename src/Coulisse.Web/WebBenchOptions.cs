@@ -47,6 +47,9 @@ public sealed record WebBenchOptions
     /// <summary>Log lines as JSON, one object a line, for machines that gather them.</summary>
     public bool JsonLog { get; init; }
 
+    /// <summary>Whether the way of a card is walked once in the background after the first page, so that the first card opens as fast as the next.</summary>
+    public bool Warm { get; init; }
+
     /// <summary>Seconds the planner may look for a better plan before it keeps what it has.</summary>
     public double PlanSeconds { get; init; } = 10;
 

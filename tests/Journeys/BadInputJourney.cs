@@ -141,6 +141,7 @@ public sealed class BadInputJourney
         await now.GotoAsync(bench.Address + "/kitchen");
         async Task NameAsync(IPage page, string name)
         {
+            await page.Locator("#k-Hands > summary").ClickAsync();
             await page.Locator("input[name='Hands.0.0']").FillAsync(name);
             await page.GetByRole(AriaRole.Button, new() { Name = "Keep the kitchen" }).ClickAsync();
         }

@@ -195,6 +195,29 @@ public sealed class KitchenTests
     }
 
     [Fact]
+    public async Task Every_group_is_one_line_with_what_is_in_it_and_a_piece_of_kit_asks_only_for_what_its_kind_has()
+    {
+        await using BenchServer bench = await BenchServer.StartAsync();
+        AngleSharp.Html.Dom.IHtmlDocument page = await new AngleSharp.Html.Parser.HtmlParser().ParseDocumentAsync(await bench.Client.GetStringAsync("/kitchen", Cancel), Cancel);
+        string Line(string id) => page.QuerySelector($"#{id} > summary .soft")!.TextContent;
+        string?[] Spare(string what) => [.. page.QuerySelectorAll("#k-Kit tbody tr").First(r => r.QuerySelectorAll("input").Any(i => i.GetAttribute("value") == what)).QuerySelectorAll("td.spare").Select(d => d.GetAttribute("data-head"))];
+
+        Assert.Equal("Chef, Helper 1, Helper 2", Line("k-Hands"));
+        Assert.Equal("none written", Line("k-Larder"));
+        Assert.Equal("none kept", Line("prices"));
+        Assert.All(page.QuerySelectorAll("details.part"), d => Assert.False(d.HasAttribute("open")));
+        Assert.Equal(["Capacity", "Temperatures", "Heats, °C/min", "Power, kW", "Circuit", "Site"], Spare("scale 5 kg × 1 g"));
+        Assert.Equal(["Site"], Spare("fan oven"));
+
+        // what was written is shown whatever the kind, and a group with a fault stands open
+        await bench.Client.PostAsync("/kitchen", Book(0, [.. Row("Hands", 0, "Ada", "", "", "Tuseday 8 to 16", "", "", "", ""), .. Row("Kit", 0, "", "scale 5 kg × 1 g", "back", "1", "2 L", "", "", "", "", "")]), Cancel);
+        page = await new AngleSharp.Html.Parser.HtmlParser().ParseDocumentAsync(await bench.Client.GetStringAsync("/kitchen", Cancel), Cancel);
+        Assert.DoesNotContain("Capacity", Spare("scale 5 kg × 1 g"));
+        Assert.True(page.QuerySelector("#k-Hands")!.HasAttribute("open"));
+        Assert.False(page.QuerySelector("#k-Kit")!.HasAttribute("open"));
+    }
+
+    [Fact]
     public async Task A_bar_in_a_cell_does_not_break_the_book()
     {
         await using BenchServer bench = await BenchServer.StartAsync();

@@ -42,7 +42,7 @@ public sealed partial class WorkingsTests
         string workings = WebUtility.HtmlDecode(await bench.Client.GetStringAsync($"/cards/{id}/workings", Cancel));
         string found = Regex.Match(card, @"the middle of 20 mm is at (\d+\.\d) °C after 45 min").Groups[1].Value;
         Assert.NotEmpty(found);
-        Assert.Equal(found, Regex.Match(workings, @"after the 45 min of the card the middle is at (\d+\.\d)").Groups[1].Value);
+        Assert.Equal(found, Regex.Match(workings, @"After the 45 min of the card the middle is at (\d+\.\d)").Groups[1].Value);
         // half a gram in 1.6 kg is little, not nothing
         Assert.Contains("0.03 %", workings);
     }

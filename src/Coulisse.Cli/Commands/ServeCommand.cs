@@ -48,7 +48,7 @@ internal static class ServeCommand
         command.Options.Add(demo);
         command.SetAction((parsed, cancel) =>
         {
-            WebBenchOptions options = new() { Port = parsed.GetValue(port), Network = parsed.GetValue(network) };
+            WebBenchOptions options = new() { Port = parsed.GetValue(port), Network = parsed.GetValue(network), Warm = true };
             return RunAsync(options with { Store = parsed.GetValue(store) ?? parsed.GetValue(data) ?? options.Store, Kitchen = parsed.GetValue(kitchen) ?? options.Kitchen, BackupTo = parsed.GetValue(backupTo), BackupEvery = TimeSpan.FromHours(Math.Clamp(parsed.GetValue(backupEvery), 0.01, 1000)), BackupKeep = Math.Max(1, parsed.GetValue(backupKeep)), JsonLog = parsed.GetValue(jsonLog) }, parsed.GetValue(certificate), parsed.GetValue(key), parsed.GetResult(ownCertificate) is null ? null : parsed.GetValue(ownCertificate) ?? [], parsed.GetValue(open), parsed.GetValue(demo), cancel);
         });
         return command;

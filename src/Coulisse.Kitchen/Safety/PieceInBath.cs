@@ -38,7 +38,7 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
         if (Mixing.Parts(mixture) is not { } parts)
         {
             string which = mixture.Unknown.IsEmpty ? "no weights are given" : $"not held: {string.Join(", ", mixture.Unknown.Take(3))}";
-            return new PieceInBath(new FlatBag(Slowest, 0.4, h), $"Properties assumed slow, 0.995e-7 m²/s and 0.4 W/(m·K), since the composition is not known ({which}); {surface}");
+            return new PieceInBath(new FlatBag(Slowest, 0.4, h), $"Properties assumed slow, 0.995 × 10⁻⁷ m²/s and 0.4 W/(m·K), since the composition is not known ({which}); {surface}");
         }
 
         Temperature middle = Temperature.FromCelsius(Math.Max(0, (start.Celsius + bath.Celsius) / 2));
@@ -50,10 +50,10 @@ internal sealed record PieceInBath(FlatBag Cautious, string Why)
         double k = smooth ? (p.Slow.WattsPerMetreKelvin + p.Fast.WattsPerMetreKelvin) / 2 : p.Slow.WattsPerMetreKelvin;
         bool capped = smooth && alpha > FlatBag.Cautious.Diffusivity;
         (alpha, k) = capped ? (FlatBag.Cautious.Diffusivity, FlatBag.Cautious.Conductivity) : (alpha, k);
-        string taken = capped ? "the emulsion figure, slower than half way between" : smooth ? "half way between" : "the slower of 0.995e-7 and the lower of";
+        string taken = capped ? "the emulsion figure, slower than half way between" : smooth ? "half way between" : "the slower of 0.995 × 10⁻⁷ and the lower of";
         return new PieceInBath(
             new FlatBag(alpha, k, h),
-            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000}e-7 m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00}e-7), {k:0.00} W/(m·K); {surface}"))
+            string.Create(CultureInfo.InvariantCulture, $"Exact series for a slab heated on both faces; properties from the component's composition, Choi and Okos 1986, at {middle.Celsius:0} °C: {alpha * 1e7:0.000} × 10⁻⁷ m²/s ({taken} the mixing bounds {slow * 1e7:0.00} and {fast * 1e7:0.00} × 10⁻⁷), {k:0.00} W/(m·K); {surface}"))
         {
             Latent = parts.Water * ThermalProperties.Of(parts, Temperature.FromCelsius(20)).Density.GramsPerMillilitre * 1000 * ThermalProperties.Fusion * 1000,
         };

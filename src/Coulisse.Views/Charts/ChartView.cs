@@ -14,6 +14,9 @@ public sealed record ChartView(string Key, string Title, string Says, string Svg
     /// <summary>Where the same question is asked further, as an address of the bench; empty for nowhere.</summary>
     public string FurtherAt { get; init; } = "";
 
+    /// <summary>How it came about, a step a line.</summary>
+    public ImmutableArray<string> Steps { get; init; } = [];
+
     /// <summary>Words of that link.</summary>
     public string Further { get; init; } = "";
 }

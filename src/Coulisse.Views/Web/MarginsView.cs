@@ -214,7 +214,7 @@ public sealed record RemarkView(string Kind, string What)
     public static RemarkView From(Finding f) => new(f.Severity switch { Severity.Stop => "stop", Severity.Warn => "warn", _ => "note" }, f.What)
     {
         Word = f.Severity switch { Severity.Stop => "Stop", Severity.Warn => "Check", _ => "Note" },
-        Figures = string.Join(", ", new[] { f.Value.Length > 0 && f.Limit.Length > 0 ? f.Value + " against " + f.Limit : f.Value + f.Limit, f.Margin }.Where(t => t.Length > 0)),
+        Figures = ToldFigures.Of(f),
         Remedy = f.Remedy,
         Source = f.Source,
         Code = f.Rule,

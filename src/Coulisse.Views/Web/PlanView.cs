@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coulisse.Cards.Occasions;
 using Coulisse.Kitchen.Needs;
 using Coulisse.Kitchen.Planning;
 using NodaTime;
@@ -72,13 +73,28 @@ public sealed record PlanView
     /// <summary>Loads of circuits, shelves and trays against their limits.</summary>
     public ImmutableArray<PlanLoad> Loads { get; init; } = [];
 
+    /// <summary>The same with the words that explain each code of kit.</summary>
+    public PlanView Explained(IEnumerable<SheetKit> kit)
+    {
+        Dictionary<string, string> words = kit.Where(k => k.Code.Length > 0).GroupBy(k => k.Code, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().What, StringComparer.Ordinal);
+        return this with { Rows = [.. Rows.Select(r => r.Kind == "kit" ? r with { What = words.GetValueOrDefault(r.Name, "") } : r)] };
+    }
+
     /// <summary>Loads on the plan's own clock.</summary>
     public static ImmutableArray<PlanLoad> LoadsOf(IEnumerable<LoadProfile> profiles, LocalDateTime origin, CultureInfo culture)
         => [.. profiles.Where(p => !p.Stretches.IsEmpty).Select(p => new PlanLoad(
             p.Title, p.Unit, p.Limit,
             [.. p.Stretches.Where(s => s.Amount > 0).Select(s => new LoadStep((long)Period.Between(origin, s.Start, PeriodUnits.Seconds).Seconds, (long)Period.Between(origin, s.End, PeriodUnits.Seconds).Seconds, s.Amount, string.Join(", ", s.What.Distinct())))],
-            p.Peak is { } peak ? string.Create(culture, $"most {peak.Amount:0.##} of {p.Limit:0.##} {p.Unit}, {peak.Start:ddd HH:mm} to {peak.End:HH:mm}") : "",
+            p.Peak is { } peak ? string.Create(culture, $"most {Even(peak.Amount, p.Limit, culture)} {p.Unit}, {peak.Start:ddd HH:mm} to {peak.End:HH:mm}") : "",
             !p.Over.IsEmpty))];
+
+    // both figures of a row with as many decimals, so that they can be compared by eye
+    private static string Even(double amount, double limit, CultureInfo culture)
+    {
+        int decimals = Enumerable.Range(0, 3).FirstOrDefault(d => Math.Abs(amount - Math.Round(amount, d)) < 0.005 && Math.Abs(limit - Math.Round(limit, d)) < 0.005, 2);
+        string form = "F" + decimals.ToString(CultureInfo.InvariantCulture);
+        return $"{amount.ToString(form, culture)} of {limit.ToString(form, culture)}";
+    }
 
     /// <summary>Lays a plan out.</summary>
     public static PlanView From(Plan plan, IEnumerable<string> faults, CultureInfo culture)
@@ -212,7 +228,11 @@ public sealed record LoadStep(long From, long To, double Amount, string What);
 /// <param name="Id">"p:name" or "k:code".</param>
 /// <param name="Name">What stands left of it.</param>
 /// <param name="Kind">person or kit.</param>
-public sealed record PlanRow(string Id, string Name, string Kind);
+public sealed record PlanRow(string Id, string Name, string Kind)
+{
+    /// <summary>What the code stands for; empty for a person, and for kit no sheet explains.</summary>
+    public string What { get; init; } = "";
+}
 
 /// <summary>A stretch of time with work.</summary>
 /// <param name="From">Second it starts.</param>

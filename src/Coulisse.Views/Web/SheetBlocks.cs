@@ -87,7 +87,8 @@ public static class SheetBlocks
     private static string[] Cells(string line) => [.. line.Trim('|').Split('|').Select(c => c.Trim())];
 
     // a bar or a line break would end the cell
-    private static void Row(StringBuilder b, ImmutableArray<string> cells) => b.Append("| ").AppendJoin(" | ", cells.Select(c => c.Replace('|', '/').ReplaceLineEndings(" ").Trim())).Append(" |\n");
+    private static void Row(StringBuilder b, ImmutableArray<string> cells)
+        => b.AppendJoin("", cells.Select(c => c.Replace('|', '/').ReplaceLineEndings(" ").Trim()).Select(c => c.Length > 0 ? $"| {c} " : "| ")).Append("|\n");
 }
 
 /// <summary>A piece of a sheet: a heading, words, or a table.</summary>

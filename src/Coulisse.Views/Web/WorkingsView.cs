@@ -91,12 +91,13 @@ public sealed record WorkingsView(string Id, string Title, ImmutableArray<ChartV
         string C(double celsius) => Web.Figures.Celsius(celsius, culture);
         LineChart.Line Of(string name, ImmutableArray<(double Minute, Matter.Quantities.Temperature At)> curve) => new(name, [.. curve.Select(p => (p.Minute, p.At.Celsius))]);
         double at = t.Cautious.Last(p => p.Minute <= t.Minutes + 1e-6).At.Celsius;
-        string says = string.Create(culture, $"{t.Thickness.Millimetres:0.#} mm from {C(t.Start.Celsius)} in a bath of {C(t.Bath.Celsius)}: after the {t.Minutes:0} min of the card the middle is at {C(Math.Round(at, 1))} in the cautious case; the card wants {C(t.Core.Celsius)}{(t.HoldMinutes > 0 ? $" for {t.HoldMinutes:0.#} min" : "")}. {t.Why}. {Findings.Caution}");
+        string says = string.Create(culture, $"After the {t.Minutes:0} min of the card the middle is at {C(Math.Round(at, 1))} in the cautious case; the card wants {C(t.Core.Celsius)}{(t.HoldMinutes > 0 ? $" for {t.HoldMinutes:0.#} min" : "")}.");
         return new ChartView(string.Create(CultureInfo.InvariantCulture, $"core-{t.Line}"), $"The middle of {(t.Component.Length > 0 ? t.Component : "the piece")}", says,
             LineChart.Draw($"Core temperature, card line {t.Line.ToString(culture)}", "minutes in the bath", "°C", [Of("cautious", t.Cautious), Of("1 °C low, 10 % thicker", t.Off)], [new LineChart.Limit("limit " + C(t.Core.Celsius), t.Core.Celsius)], [new LineChart.Limit("card", t.Minutes)]),
             ["Minute", "Cautious, °C", "1 °C low, 10 % thicker, °C"],
             [.. Enumerable.Range(0, t.Cautious.Length).Where(i => i % 10 == 0).Select(i => ImmutableArray.Create(t.Cautious[i].Minute.ToString("0.#", culture), t.Cautious[i].At.Celsius.ToString("0.0", culture), t.Off[i].At.Celsius.ToString("0.0", culture)))])
         {
+            Steps = [string.Create(culture, $"{t.Thickness.Millimetres:0.#} mm from {C(t.Start.Celsius)} in a bath of {C(t.Bath.Celsius)}."), .. t.Why.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(w => (w.Length > 1 && char.IsLetter(w[1]) ? char.ToUpper(w[0], culture) + w[1..] : w).TrimEnd('.') + "."), Findings.Caution],
             Further = "What this step does to an organism, with your own limit",
             FurtherAt = FormattableString.Invariant($"/workings/heat?shape=slab&size={t.Thickness.Millimetres:0.##}&start={t.Start.Celsius:0.##}&medium={t.Bath.Celsius:0.##}&minutes={t.Minutes:0.##}&organism={HeatForm.Example.Organism}&logs={HeatForm.Example.Logs}"),
         };

@@ -54,12 +54,12 @@ internal static class PlanEndpoints
 
         PlanView view = PlanView.From(plan, PlanValidator.Check(occasion.Occasion, plan).Select(f => f.Words + (f.Where.Length > 0 ? $" ({f.Where})" : "")), culture);
         LocalDateTime origin = LocalDateTimePattern.GeneralIso.Parse(view.Origin).Value;
-        return view with
+        return (view with
         {
             Moved = before is not null && moved.IsEmpty ? ["Nothing else moved."] : moved,
             Loads = PlanView.LoadsOf([.. LoadProfile.Circuits(plan, occasion.Occasion.Kit, occasion.Occasion.Circuits), .. ShelfLoads.Of(plan, occasion.Occasion)], origin, culture),
             Occasion = kept.OccasionId,
-        };
+        }).Explained(occasion.Occasion.Kit);
     }
 
     private static async Task<IResult> PageAsync(string id, KitchenStore store, OccasionShelf shelf, CancellationToken cancel, string since = "")

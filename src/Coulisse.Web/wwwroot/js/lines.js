@@ -26,12 +26,16 @@ export function readText(root) {
   return out.replaceAll('\u00a0', ' ').replaceAll('\r', '');
 }
 
+/** True when a child of the text is one line: a box with text, or with the one break an empty line holds. @param {Node} n */
+export function isLine(n) {
+  if (n.nodeName !== 'DIV') return false;
+  for (const g of n.childNodes) if (g.nodeType !== Node.TEXT_NODE && !(g.nodeName === 'BR' && n.childNodes.length === 1)) return false;
+  return true;
+}
+
 /** True when every child is one line. @param {HTMLElement} root */
 export function isFlat(root) {
-  for (const c of root.childNodes) {
-    if (c.nodeName !== 'DIV') return false;
-    for (const g of c.childNodes) if (g.nodeType !== Node.TEXT_NODE && !(g.nodeName === 'BR' && c.childNodes.length === 1)) return false;
-  }
+  for (const c of root.childNodes) if (!isLine(c)) return false;
   return root.childNodes.length > 0;
 }
 

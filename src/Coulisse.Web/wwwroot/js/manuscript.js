@@ -3,13 +3,15 @@
 import { el, post, working } from './dom.js';
 import { draft, keepDraft, openRoom } from './draft.js';
 import { showMark } from './show-marks.js';
-import { caret, flatLines, isFlat, readText, setCaret, writeText } from './lines.js';
+import { caret, flatLines, isFlat, isLine, readText, setCaret, writeText } from './lines.js';
+import { placeMarks } from './place-marks.js';
 
 const PAUSE = 90; // ms of rest after the last key before the margins are asked for
 const MOST = 5 * 1024 * 1024;
-const LIVE = 200_000; // characters beyond which the margins follow a longer rest: typing stays smooth
+const LONG_PAUSE = 1500; // the same for a long text
+const LIVE = 200_000; // characters beyond which a text is long: what costs by its length waits for that rest, and typing stays smooth
 const MANY = 3000; // lines beyond which what is not seen at once waits for a short rest
-const REST = 400; // ms of that rest
+const REST = 400; // ms of that short rest
 
 class CardManuscript extends HTMLElement {
   connectedCallback() {
@@ -31,21 +33,26 @@ class CardManuscript extends HTMLElement {
     writeText(this.root, this.area.value);
     this.view = null;
     this.asked = 0;
-    this.root.addEventListener('input', (e) => this.changed(/** @type {InputEvent} */ (e).inputType === 'insertText'));
+    this.root.addEventListener('input', () => this.changed());
     this.root.addEventListener('paste', (e) => this.paste(e));
     this.root.addEventListener('beforeinput', (e) => { if (e.inputType.startsWith('format')) e.preventDefault(); });
     this.root.addEventListener('drop', (e) => this.drop(e));
+    // Whatever changes the height of text or marks (a window, a finger, an opened working, a font that comes late) places them again before that is painted.
     this.sizes = new ResizeObserver(() => this.place());
     this.sizes.observe(this.root);
+    this.heights = new ResizeObserver(() => this.place());
     matchMedia('(pointer: coarse)').addEventListener('change', () => this.place()); // lines are higher under a finger
-    document.fonts?.ready.then(() => this.place());
+    document.fonts?.addEventListener('loadingdone', () => this.place()); // a face that is first needed in a margin comes after the page's own
+    /** What was changed since it was last asked: of a long text only that is looked at. */
+    this.edits = new MutationObserver(() => {});
+    this.edits.observe(this.root, { childList: true, characterData: true, subtree: true });
     for (const c of document.querySelectorAll('[data-margins]')) { c.addEventListener('input', () => this.soon()); c.addEventListener('keydown', (e) => { if (/** @type {KeyboardEvent} */ (e).key === 'Enter') e.preventDefault(); }); }
     document.addEventListener('keydown', (e) => { if (e.key === 'Escape') this.closeWeight(); });
     document.addEventListener('click', (e) => { if (this.opened && !/** @type {Node} */ (e.target).isConnected) return; if (this.opened && !this.left.contains(/** @type {Node} */ (e.target))) this.closeWeight(); });
     this.drafts = !this.dataset.card;
     if (this.drafts) openRoom().catch(() => {}); // where there is none, a long text says so when it is put away
-    form.addEventListener('submit', () => this.sync()); // what still waits for a rest goes along
-    addEventListener('pagehide', () => { if (this.later) this.sync(); });
+    form.addEventListener('submit', () => { this.sync(); this.area.value = this.text; }); // what still waits for a rest goes along
+    addEventListener('pagehide', () => { if (this.joined === undefined) this.sync(); });
     addEventListener('beforeunload', (e) => { if (this.unkept && !this.sent) e.preventDefault(); });
     form.addEventListener('submit', () => { this.sent = true; });
     // what was kept as a card is no draft any more
@@ -59,37 +66,53 @@ class CardManuscript extends HTMLElement {
   }
 
   /** @param {string} kept */
-  restore(kept) { if (kept && this.root.textContent === '') { writeText(this.root, kept); this.restored = true; this.say(''); } }
+  restore(kept) { if (kept && this.root.textContent === '') { this.write(kept); this.restored = true; this.say(''); } }
 
   /** Says how the reading stands; where the text came from stays beside it until the text changes. @param {string} words */
   say(words) { this.state.textContent = [this.restored ? 'Your unsaved text from last time.' : '', words].filter(Boolean).join(' '); }
 
-  disconnectedCallback() { this.sizes?.disconnect(); }
+  disconnectedCallback() { this.sizes?.disconnect(); this.heights?.disconnect(); this.edits?.disconnect(); }
 
   /** @template T @param {() => T} f @returns {T|null} */
   safe(f) { try { return f(); } catch { return null; } }
 
-  get text() { return isFlat(this.root) ? flatLines(this.root).join('\n') : readText(this.root); }
+  // joined once after a change, however often it is asked for
+  get text() { return this.joined ??= isFlat(this.root) ? flatLines(this.root).join('\n') : readText(this.root); }
 
   set text(t) {
-    writeText(this.root, t);
+    this.write(t);
     if (t.length > LIVE && this.drafts) this.keep(t); // drawing a long text takes a while, and the page may be left before it ends
     this.changed();
   }
 
-  /** Everything that follows a change of the text. @param {boolean} [plain] a typed character: it leaves flat lines flat, and a long text is not walked for it */
-  changed(plain) {
-    this.refused.textContent = ''; // what was refused is history once something was taken
+  /** Sets the lines; they are flat. @param {string} t */
+  write(t) { writeText(this.root, t); this.joined = undefined; this.edits?.takeRecords(); }
+
+  /** Whether every line that was touched since it was last asked is still one line. */
+  flatWhereTouched() {
+    const touched = new Set();
+    for (const m of this.edits.takeRecords()) {
+      if (m.target === this.root) for (const n of m.addedNodes) touched.add(n);
+      else { let n = m.target; while (n.parentNode && n.parentNode !== this.root) n = n.parentNode; touched.add(n); }
+    }
+    for (const n of touched) if (n.parentNode === this.root && !isLine(n)) return false;
+    return this.root.childElementCount > 0;
+  }
+
+  /** Everything that follows a change of the text. */
+  changed() {
+    if (this.refused.textContent) this.refused.textContent = ''; // what was refused is history once something was taken
     this.restored = false;
-    if (!(plain && this.long) && !isFlat(this.root)) {
+    this.joined = undefined;
+    if (!this.flatWhereTouched()) {
       const at = caret(this.root);
-      writeText(this.root, readText(this.root));
+      this.write(readText(this.root));
       if (at !== null) setCaret(this.root, at);
     }
     this.blank();
     clearTimeout(this.later);
-    if (this.long) this.later = setTimeout(() => { this.later = 0; this.sync(); this.place(); }, REST);
-    else { this.later = 0; this.sync(); requestAnimationFrame(() => this.place()); }
+    if (this.long) this.later = setTimeout(() => this.place(), REST); // its text is joined, put away and read when the writer rests longer
+    else { this.sync(); requestAnimationFrame(() => this.place()); }
     this.soon();
   }
 
@@ -99,10 +122,9 @@ class CardManuscript extends HTMLElement {
 
   sync() {
     const text = this.text;
-    this.area.value = text;
     this.size = text.length;
+    if (!this.long) this.area.value = text;
     if (this.drafts && text !== this.put) this.keep(text);
-    this.dispatchEvent(new CustomEvent('card-text', { bubbles: true, detail: text }));
   }
 
   /** Puts the text away in the browser. @param {string} text */
@@ -162,11 +184,12 @@ class CardManuscript extends HTMLElement {
   soon() {
     clearTimeout(this.timer);
     const long = this.long;
-    if (long) this.say('A long text: the margins follow when you rest.');
-    this.timer = setTimeout(() => this.ask(), long ? 1500 : PAUSE);
+    if (long && !this.waits) { this.waits = true; this.say('A long text: the margins follow when you rest.'); }
+    this.timer = setTimeout(() => { if (long) this.sync(); this.ask(); }, long ? LONG_PAUSE : PAUSE);
   }
 
   async ask() {
+    this.waits = false;
     const text = this.text;
     if (!text.trim()) { this.lay(null); this.state.textContent = this.state.textContent || ''; return; }
     this.giveUp?.abort();
@@ -208,6 +231,8 @@ class CardManuscript extends HTMLElement {
     for (const n of view?.steps ?? []) left.push(showMark(this, n, shown.get(n) ?? ''));
     this.left.replaceChildren(...left);
     this.right.replaceChildren(...right);
+    this.heights.disconnect();
+    for (const m of right) this.heights.observe(m);
     this.whole.replaceChildren(...(view?.whole ?? []).map((/** @type {any} */ r, /** @type {number} */ i) => this.remark(0, r, i)),
       ...(view?.faults ?? []).map((/** @type {string} */ f) => el('p', { class: 'word-warn' }, f)),
       ...(view?.loose ?? []).map((/** @type {string} */ t) => el('p', {}, `Marked as shown, but no longer on the card: “${t}”.`)),
@@ -257,7 +282,7 @@ class CardManuscript extends HTMLElement {
       r.remedy ? el('p', { class: 'remedy' }, r.remedy) : null,
       r.moves ? el('p', { class: 'figs' }, 'It moves ', r.moves) : null,
       r.candidates.length ? el('div', { class: 'pick' }, ...r.candidates.map((/** @type {any} */ c, /** @type {number} */ n) => c.plain.includes('…') ? this.figure(line, i, n, c) : el('button', { type: 'button', 'data-key': `r${line}.${i}.${n}`, onclick: () => this.answer(line, c.plain, r.what) }, c.text))) : null,
-      more ? el('details', { ontoggle: () => this.place() }, el('summary', { 'data-key': `d${line}.${i}` }, r.code ? `working, ${r.code}` : 'working'), r.working ? working(r.working) : null, r.source ? el('p', { class: 'at' }, r.source) : null) : null);
+      more ? el('details', {}, el('summary', { 'data-key': `d${line}.${i}` }, r.code ? `working, ${r.code}` : 'working'), r.working ? working(r.working) : null, r.source ? el('p', { class: 'at' }, r.source) : null) : null);
   }
 
   /** @param {number} line @param {boolean} on */
@@ -291,48 +316,10 @@ class CardManuscript extends HTMLElement {
     } catch (e) { this.state.textContent = /** @type {Error} */ (e).message; }
   }
 
-  /** Puts every mark on the height of its line; on a narrow page opens room between the lines. */
+  /** Puts every mark on the height of its line. */
   place() {
     if (!this.root?.isConnected) return;
-    const lines = this.root.children;
-    const narrow = matchMedia('(max-width: 61.99rem)').matches;
-    const marks = /** @type {HTMLElement[]} */ ([...this.right.children].filter((m) => !(/** @type {HTMLElement} */ (m).hidden)));
-    const kinds = new Map();
-    for (const m of marks) { const n = Number(m.dataset.line) - 1; if (!kinds.has(n)) kinds.set(n, ['stop', 'warn', 'question'].find((k) => m.classList.contains(k)) ?? ''); }
-    const heads = new Set((this.view?.headings ?? []).map((/** @type {number} */ n) => n - 1));
-    // read first, then write: one layout for the whole page
-    const heights = marks.map((m) => m.offsetHeight);
-    const room = new Map();
-    if (narrow) marks.forEach((m, i) => { const n = Number(m.dataset.line) - 1; room.set(n, (room.get(n) ?? 4) + heights[i] + 6); });
-    for (let n = 0; n < lines.length; n++) {
-      const l = /** @type {HTMLElement} */ (lines[n]);
-      const want = room.has(n) ? `${room.get(n)}px` : '';
-      if (l.style.paddingBottom !== want) l.style.paddingBottom = want;
-      const name = `${heads.has(n) || /^#{1,2} /.test(l.textContent ?? '') ? 'head ' : ''}${kinds.get(n) ?? ''}`.trim();
-      if ((l.className.replace('lit', '').trim()) !== name) l.className = name;
-    }
-    const tops = Array.from(lines, (l) => /** @type {HTMLElement} */ (l).offsetTop - this.root.offsetTop);
-    const ends = Array.from(lines, (l) => /** @type {HTMLElement} */ (l).offsetTop + /** @type {HTMLElement} */ (l).offsetHeight - this.root.offsetTop);
-    let free = 0;
-    let last = -1; let used = 0;
-    marks.forEach((m, i) => {
-      const n = Math.min(Number(m.dataset.line) - 1, lines.length - 1);
-      let y;
-      if (narrow) {
-        if (n !== last) { last = n; used = 0; }
-        y = ends[n] - (room.get(n) ?? 0) + 4 + used;
-        used += heights[i] + 6;
-      } else {
-        y = Math.max(tops[n] ?? 0, free);
-        m.classList.toggle('moved', y > (tops[n] ?? 0) + 6);
-        free = y + heights[i] + 10;
-      }
-      m.style.top = `${y}px`;
-    });
-    this.root.style.minHeight = narrow ? '' : `${Math.max(free, 0)}px`;
-    for (const b of /** @type {any} */ (this.left.querySelectorAll('.w'))) {
-      b.style.top = `${(tops[Number(b.dataset.line) - 1] ?? 0) + b.shift * 22}px`;
-    }
+    this.dressed = placeMarks({ root: this.root, left: this.left, right: this.right, headings: this.view?.headings ?? [], long: this.long, dressed: this.dressed ?? new Map() });
   }
 }
 customElements.define('card-manuscript', CardManuscript);

@@ -110,7 +110,7 @@ class TimePlan extends HTMLElement {
       const packed = lanes(r.kind === 'kit' ? mine.filter((/** @type {any} */ b) => b.kind !== 'moment') : mine);
       rows.set(r.id, { y, lanes: packed.lane, count: packed.lanes, bars: mine, kind: r.kind });
       const height = packed.lanes * LANE + GAP;
-      const name = el('span', { class: `tp-name ${r.kind}`, title: r.name }, el('span', {}, r.name));
+      const name = el('span', { class: `tp-name ${r.kind}`, title: r.what ? `${r.name} ${r.what}` : r.name }, el('span', {}, r.name, r.what ? el('i', {}, ` ${r.what}`) : null));
       name.style.top = `${y}px`; name.style.height = `${packed.lanes * LANE}px`;
       names.push(name);
       y += height;
@@ -179,7 +179,9 @@ class TimePlan extends HTMLElement {
     const drawn = svg('g', { class: 'tp-loads', 'aria-hidden': 'true' });
     for (const l of this.view.loads ?? []) {
       const most = Math.max(l.limit, ...l.steps.map((/** @type {any} */ s) => s.amount)) || 1;
-      const name = el('span', { class: 'tp-name load' }, el('span', {}, l.title.replace(/^Circuit /, '')));
+      // on a narrow screen the code stands alone; the key under the drawing says what it is
+      const [code, ...rest] = l.title.startsWith('Circuit ') ? [l.title.slice(8), 'circuit'] : l.title.split(' ');
+      const name = el('span', { class: 'tp-name load' }, el('span', {}, code, el('i', {}, ` ${rest.join(' ')}`)));
       name.style.top = `${y}px`; name.style.height = `${LOAD}px`; name.title = `${l.title}: ${l.peak}`;
       names.push(name);
       for (const s of l.steps) {
