@@ -45,7 +45,7 @@ internal static class CardGauge
             () => {
               window.long = [];
               new PerformanceObserver((l) => window.long.push(...l.getEntries().map((e) => e.duration))).observe({ entryTypes: ['longtask'] });
-              const s = getSelection(); s.selectAllChildren(document.querySelector('.ms-text').children[2]); s.collapseToEnd();
+              const s = getSelection(); s.selectAllChildren(document.querySelectorAll('.ms-text div:not(.g)')[2]); s.collapseToEnd();
             }
             """);
         await page.FocusAsync(".ms-text");

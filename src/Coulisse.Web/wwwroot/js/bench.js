@@ -5,6 +5,7 @@ import './time-plan.js';
 import './planning.js';
 import './save-picture.js';
 import './kitchen.js';
+import './parts.js';
 
 // Forms that start long work say so and cannot be sent twice.
 document.addEventListener('submit', (e) => {

@@ -3,14 +3,13 @@
 import { el, post, working } from './dom.js';
 import { draft, keepDraft, openRoom } from './draft.js';
 import { showMark } from './show-marks.js';
-import { caret, flatLines, isFlat, isLine, readText, setCaret, writeText } from './lines.js';
+import { MANY, caret, flatLines, isFlat, isGrouped, isPart, lineAt, lineOf, readText, setCaret, writeText } from './lines.js';
 import { placeMarks } from './place-marks.js';
 
 const PAUSE = 90; // ms of rest after the last key before the margins are asked for
 const MOST = 5 * 1024 * 1024;
 const LONG_PAUSE = 1500; // the same for a long text
 const LIVE = 200_000; // characters beyond which a text is long: what costs by its length waits for that rest, and typing stays smooth
-const MANY = 3000; // lines beyond which what is not seen at once waits for a short rest
 const REST = 400; // ms of that short rest
 
 class CardManuscript extends HTMLElement {
@@ -92,10 +91,11 @@ class CardManuscript extends HTMLElement {
   flatWhereTouched() {
     const touched = new Set();
     for (const m of this.edits.takeRecords()) {
-      if (m.target === this.root) for (const n of m.addedNodes) touched.add(n);
-      else { let n = m.target; while (n.parentNode && n.parentNode !== this.root) n = n.parentNode; touched.add(n); }
+      const line = m.target === this.root ? null : lineOf(this.root, m.target);
+      if (line) touched.add(line); // null for a stretch, too: what came into it is looked at by itself
+      for (const n of m.addedNodes) if (n.parentNode === this.root || n.parentNode?.parentNode === this.root) touched.add(n);
     }
-    for (const n of touched) if (n.parentNode === this.root && !isLine(n)) return false;
+    for (const n of touched) if (n.isConnected && !isPart(n)) return false;
     return this.root.childElementCount > 0;
   }
 
@@ -116,7 +116,7 @@ class CardManuscript extends HTMLElement {
     this.soon();
   }
 
-  get long() { return this.root.childElementCount > MANY || (this.size ?? 0) > LIVE; }
+  get long() { return this.root.childElementCount > MANY || isGrouped(this.root) || (this.size ?? 0) > LIVE; }
 
   blank() { this.root.classList.toggle('blank', this.root.childElementCount < 2 && this.root.textContent === ''); }
 
@@ -159,7 +159,7 @@ class CardManuscript extends HTMLElement {
 
   /** Puts text where the caret is. @param {string} t */
   insert(t) {
-    if (t.length + this.root.textContent.length + this.root.children.length > MOST) { this.refused.textContent = 'That is more than 5 MB; a card is 5 MB at most. Nothing was changed.'; return; }
+    if (t.length + this.text.length > MOST) { this.refused.textContent = 'That is more than 5 MB; a card is 5 MB at most. Nothing was changed.'; return; }
     if (t.length < 2000 && document.execCommand('insertText', false, t)) return;
     // a long paste by the browser's own command is slow and leaves nested boxes: do it in the text
     const at = caret(this.root) ?? this.text.length;
@@ -286,7 +286,7 @@ class CardManuscript extends HTMLElement {
   }
 
   /** @param {number} line @param {boolean} on */
-  light(line, on) { this.root.children[line - 1]?.classList.toggle('lit', on); }
+  light(line, on) { lineAt(this.root, line - 1)?.classList.toggle('lit', on); }
 
   /** An answer that needs a figure: a field for it, and what is written with it. @param {number} line @param {number} i @param {number} n @param {any} c */
   figure(line, i, n, c) {
@@ -302,7 +302,7 @@ class CardManuscript extends HTMLElement {
 
   /** Writes the chosen reading into the card; the line as it stands means that the question is left. @param {number} line @param {string} plain @param {string} [question] */
   async answer(line, plain, question) {
-    const now = this.root.children[line - 1]?.textContent ?? '';
+    const now = lineAt(this.root, line - 1)?.textContent ?? '';
     if (question && now.replace(/^\s*(?:[-*+•]|\d{1,3}[.)])\s+/, '').trim() === plain.trim()) {
       this.safe(() => localStorage.setItem(`coulisse.left.${this.dataset.card || 'draft'}`, JSON.stringify([...this.leftAlone, question].slice(-100))));
       await this.ask();
