@@ -51,11 +51,11 @@ public static class HeatFlow
 
             ThermalProperties t = ThermalProperties.Of(parts, Temperature.FromCelsius(Math.Clamp((asked.Start + asked.Medium) / 2, 0, 120)));
             (best, slow, bestK, slowK) = (t.FastDiffusivity.SquareMetresPerSecond, t.SlowDiffusivity.SquareMetresPerSecond, t.Fast.WattsPerMetreKelvin, t.Slow.WattsPerMetreKelvin);
-            assumed.Add(string.Create(CultureInfo.InvariantCulture, $"{food.Name}: {best * 1e7:0.00}e-7 (best) and {slow * 1e7:0.00}e-7 m²/s (cautious), Choi and Okos 1986, composition {food.Source}."));
+            assumed.Add(string.Create(CultureInfo.InvariantCulture, $"{food.Name}: {best * 1e7:0.00} × 10⁻⁷ m²/s (best) and {slow * 1e7:0.00} × 10⁻⁷ (cautious), Choi and Okos 1986, composition {food.Source}."));
         }
         else
         {
-            assumed.Add("Moist food: 1.4e-7 m²/s (best) and 0.995e-7 m²/s, the slowest of Baldwin's figures (cautious).");
+            assumed.Add("Moist food: 1.4 × 10⁻⁷ m²/s (best) and 0.995 × 10⁻⁷, the slowest of Baldwin's figures (cautious).");
         }
 
         HeatTransferCoefficient? h = asked.Surface is { } given ? HeatTransferCoefficient.FromWattsPerSquareMetreKelvin(given) : null;

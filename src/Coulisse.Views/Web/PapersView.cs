@@ -41,7 +41,7 @@ public sealed record PapersView(
             .Select(g => new PaperKindView(g.Key, Word(g.Key), [.. g.Select(p => Row(p, hung, stale, bundle.Culture))]))];
         string[] gone = [.. stale.Where(id => papers.All(p => p.Id != id)).Select(id => hung[id].Title).Order(StringComparer.Ordinal)];
         int changed = stale.Count - gone.Length;
-        string says = string.Create(bundle.Culture, $"{papers.Length} sheets can be printed; {hung.Count - stale.Count} on the wall still hold{(changed > 0 ? $"; {changed} on the wall {(changed == 1 ? "says" : "say")} something else by now" : "")}{(gone.Length > 0 ? $"; {gone.Length} must come down" : "")}.");
+        string says = string.Create(bundle.Culture, $"{papers.Length} sheets can be printed; {(hung.Count == 0 ? "none hangs on the wall yet" : $"{hung.Count - stale.Count} on the wall still hold")}{(changed > 0 ? $"; {changed} on the wall {(changed == 1 ? "says" : "say")} something else by now" : "")}{(gone.Length > 0 ? $"; {gone.Length} must come down" : "")}.");
         return new PapersView(plan, bundle.Title, says, bundle.Faults, [.. gone], kinds, [.. names], days, shown);
     }
 

@@ -207,12 +207,15 @@ class TimePlan extends HTMLElement {
     else if (b.kind === 'moment' && row[0] === 'k') g.append(svg('path', { d: `M${x + w / 2} ${y - 1}l5 ${h / 2}l-5 ${h / 2}l-5 ${-h / 2}Z`, class: 'body' }));
     else g.append(svg('rect', { x, y, width: w, height: h, class: 'body' }));
     const label = set + b.text;
-    const room = Math.floor((w - 8) / 6.4);
+    // words end before the next moment of hands, and begin behind one at the very start
+    const hands = row[0] === 'k' ? (b.moments ?? []).map((/** @type {number} */ m) => axis.at(b.start + m) - x) : [];
+    const lead = hands.some((/** @type {number} */ m) => m < 6) ? 6 : 0;
+    const room = Math.floor((Math.min(w, ...hands.filter((/** @type {number} */ m) => m >= 6).map((/** @type {number} */ m) => m - 4)) - 8 - lead) / 6.4);
     if (room > 3 && b.kind !== 'moment') {
       // whole words only: what is seen is then part of what is spoken
       const text = label.length > room ? label.slice(0, room + 1).replace(/\s*\S*$/, '') : label;
-      const t = svg('text', { x: x + 4, y: y + h - 6, class: 'tp-label', 'aria-hidden': 'true' }, text);
-      if (text && (b.kind === 'alone' || b.kind === 'heat' || b.kind === 'wash')) g.append(svg('rect', { x: x + 2, y: y + 3, width: Math.min(text.length * 6.4 + 4, w - 3), height: h - 6, class: 'tp-under' }));
+      const t = svg('text', { x: x + 4 + lead, y: y + h - 6, class: 'tp-label', 'aria-hidden': 'true' }, text);
+      if (text && (b.kind === 'alone' || b.kind === 'heat' || b.kind === 'wash')) g.append(svg('rect', { x: x + 2 + lead, y: y + 3, width: Math.min(text.length * 6.4 + 4, w - 3), height: h - 6, class: 'tp-under' }));
       if (text) g.append(t);
     }
     if (b.slack > 0 && row[0] === 'p') { const tail = Math.min(axis.at(b.end + b.slack) - x - w, 400); if (tail > 3) g.append(svg('line', { x1: x + w, x2: x + w + tail, y1: y + h / 2, y2: y + h / 2, class: 'tp-slack' })); }
