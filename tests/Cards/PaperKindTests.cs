@@ -122,4 +122,117 @@ public sealed class PaperKindTests
     [Fact]
     public void A_pan_is_no_bread() =>
         Assert.DoesNotContain(Lines(Read("# Dal\n\nRinse 300 g red lentils.\nPut them in a pan with 1.2 litres water and 1 tsp turmeric.\nHeat 3 tbsp ghee in a small pan.\n")), l => l.EndsWith("pan", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_column_that_names_the_part_of_each_row()
+    {
+        Dish d = Read("# Wedding\n\n| Component | Item | Qty | Unit | Note |\n|---|---|---|---|---|\n| Choux | Water | 500 | g | |\n| | Butter | 225 | g | diced |\n| Diplomat | Milk | 1 | L | |\n| | Yolk | 160 | g | |\n\n1. Choux: bake 30 min at 180C.\n");
+
+        Assert.Equal(["Choux: 500 g Water", "Choux: 225 g Butter", "Diplomat: 1 l Milk", "Diplomat: 160 g Yolk"], Lines(d));
+    }
+
+    [Fact]
+    public void The_last_column_may_name_it() =>
+        Assert.Equal(["Mürbteig: 600 g Weizenmehl 405", "Quarkmasse: 2.5 kg Magerquark", "Quarkmasse: 12 piece Eier"], Lines(Read("# Käsekuchen\n\n| Menge | Zutat | Teil |\n|---|---|---|\n| 600 g | Weizenmehl 405 | Mürbteig |\n| 2,5 kg | Magerquark | Quarkmasse |\n| 12 Stk. | Eier | Quarkmasse |\n")));
+
+    [Fact]
+    public void Stages_with_their_unit_in_the_head_are_no_second_measure()
+    {
+        Dish d = Read("Rosemary focaccia, 2 trays\n\n| | % | Poolish (g) | Dough (g) |\n|---|---|---|---|\n| Flour 00 | 100 | 300 | 700 |\n| Water | 75 | 300 | 450 |\n| Salt | 2.2 | | 22 |\n\nPoolish: leave 12 h at 18C.\nDough: mix 6 min slow, 3 min fast, to 24C. Bulk 90 min.\n");
+
+        Assert.Equal(["Poolish: 300 g Flour 00", "Poolish: 300 g Water", "Dough: 700 g Flour 00", "Dough: 450 g Water", "Dough: 22 g Salt"], Lines(d));
+        Assert.Equal(["Poolish: Poolish: leave 12 h at 18C.", "Dough: Dough: mix 6 min slow, 3 min fast, to 24C. Bulk 90 min."], Steps(d));
+        Assert.Equal("Rosemary focaccia, 2 trays", d.Title);
+    }
+
+    [Fact]
+    public void Weights_in_two_measures_stay_one_amount() =>
+        Assert.Equal([": 200 g cream"], Lines(Read("# Tart\n\n| Item | Weight (g) | Weight (oz) |\n|--|--|--|\n| cream | 200 | 7 |\n")));
+
+    [Fact]
+    public void A_row_of_one_cell_is_a_name_in_whatever_column()
+    {
+        Dish d = Read("Ham pithivier\n\nQty\tUnit\tIngredient\nFILLING\n400\tg\tham hock\n3\tea\tshallots\nPASTRY\n800\tg\tpuff pastry\n2\tea\tyolks\n");
+
+        Assert.Equal(["FILLING: 400 g ham hock", "FILLING: 3 piece shallots", "PASTRY: 800 g puff pastry", "PASTRY: 2 piece yolks"], Lines(d));
+    }
+
+    [Fact]
+    public void Japanese_tables_with_spoons_and_boxes() =>
+        Assert.Equal(["鶏: 2 piece 鶏もも肉", "鶏: 2 tsp サラダ油", "たれ: 4 tbsp しょうゆ", "仕上げ:   白いりごま"], Lines(Read("鶏の照り焼き丼(4人分)\n\n| 材料 | 分量 |\n|---|---|\n| 【鶏】 | |\n| 鶏もも肉 | 2枚(600g) |\n| サラダ油 | 小さじ2 |\n| 【たれ】 | |\n| しょうゆ | 大さじ4 |\n| 【仕上げ】 | |\n| 白いりごま | 少々 |\n\n1. 焼く。\n")));
+
+    [Fact]
+    public void What_a_table_takes_to_taste_is_not_lost() =>
+        Assert.Contains(Lines(Read("# Pasta\n\n| Ingrediente | Impasto | Ripieno |\n|---|---|---|\n| Farina | 400 g | |\n| Ricotta | | 250 g |\n| Sale | q.b. | q.b. |\n")), l => l.EndsWith("Sale", StringComparison.Ordinal));
+
+    [Fact]
+    public void Two_items_in_every_line_with_their_amounts_behind_them()
+    {
+        Dish d = Read("OYSTER DRESSINGS\n\nPonzu\nSoy sauce 200 ml        Mirin 60 ml\nRice vinegar 80 ml      Yuzu juice 120 ml\n\nPonzu: mix cold, steep 24 h in the fridge, strain.\n");
+
+        Assert.Equal(["Ponzu: 200 ml Soy sauce", "Ponzu: 60 ml Mirin", "Ponzu: 80 ml Rice vinegar", "Ponzu: 120 ml Yuzu juice"], Lines(d));
+        Assert.Empty(d.Doubts);
+    }
+
+    [Fact]
+    public void With_the_amounts_in_front_they_may_be_two_lists_and_are_asked() =>
+        Assert.NotEmpty(Read("Tart\n\n500 g flour        200 g cream\n250 g butter       4 eggs\n\nBake 40 min.\n").Doubts);
+
+    [Fact]
+    public void The_head_of_a_message_and_its_marks()
+    {
+        Dish d = Read("From: Aunt's e-mail\nCornbread dressing (serves 10)\n\n> 6 cups cornbread, crumbled\n> 2 onions, chopped\n> 3 cups turkey broth\n\n> Cook the onions 10 min.\n> Bake at 350 F for 45 min.\n");
+
+        Assert.Equal("Cornbread dressing (serves 10)", d.Title);
+        Assert.Equal([": 6 cup cornbread", ": 2 piece onions", ": 3 cup turkey broth"], Lines(d));
+        Assert.Equal(2, Steps(d).Length);
+    }
+
+    [Fact]
+    public void Parts_dressed_as_bullets_also_by_a_word_that_is_a_food()
+    {
+        Dish d = Read("- Crémeux citron\n- jus de citron 200 g\n- sucre 180 g\n- Meringue\n- blancs 120 g\n- sucre 120 g\n- sel\n- Crémeux : cuire à 84 °C, mixer 3 min.\n");
+
+        Assert.Equal(["Crémeux citron: 200 g jus de citron", "Crémeux citron: 180 g sucre", "Meringue: 120 g blancs", "Meringue: 120 g sucre", "Meringue:   sel"], Lines(d));
+    }
+
+    [Fact]
+    public void Times_behind_the_name_of_a_part_are_work_and_no_list()
+    {
+        Dish d = Read("ARROZ DE PATO - 10 pax\n\nSOFRITO\nTomate rallado 800 g\nAjo 6 dientes\nAOVE 150 ml\n\nARROZ\nArroz bomba 1 kg\nSal c/s\n\nSofrito: 45 min a fuego lento.\nArroz: 18 min en total, 10 fuerte y 8 en horno a 220 ºC. Reposar 5 min.\n");
+
+        Assert.Equal(2, Steps(d).Length);
+        Assert.Equal(["SOFRITO: 800 g Tomate", "SOFRITO: 6 clove Ajo", "SOFRITO: 150 ml AOVE", "ARROZ: 1 kg Arroz bomba", "ARROZ:   Sal"], Lines(d));
+    }
+
+    [Fact]
+    public void A_page_breaks_sentences_too()
+    {
+        Dish d = Read("Smoked haddock chowder\nServes 6\n\nIngredients\n600 g smoked haddock, skin\non\n400 g potatoes, in 1 cm\ndice\n150 ml double\ncream\n\nMethod\nPoach the haddock in the milk for\n8 minutes. Lift it out and flake it.\nSweat the leek in the butter for 6\nminutes, add the potatoes and simmer 15-20\nminutes.\n");
+
+        Assert.Equal([": 600 g smoked haddock", ": 400 g potatoes", ": 150 ml double cream"], Lines(d));
+        Assert.Equal([8, 6, 15], d.Components.SelectMany(c => c.Steps).SelectMany(s => s.Times).Select(t => t.MinutesMin!.Value));
+    }
+
+    [Fact]
+    public void Prose_counts_vessels_and_bends_its_foods()
+    {
+        Assert.Contains(": 2 tin tomatoes", Lines(Read("# Stew\n\nSweat 600g onions in 100ml oil for 10 minutes.\nStir in 2kg lentils and 2 x 2.5kg tins tomatoes, then simmer for 40 min.\n")));
+        Assert.Contains(Lines(Read("# Knödel\n\nMan weiche 300 g Semmeln in 1/4 l heißer Milch ein.\nDann mische man alles mit 3 Eiern und 5 g Salz.\n")), l => l.StartsWith(": 3 piece Eier", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("CATERING Fri 60 guests - canapes\n\nBlini\n- flour 300 g\n- milk 900 ml\n", 60)]
+    [InlineData("Muffins\nServings 12 muffins\n\n200 g flour\n100 g butter\n", 12)]
+    [InlineData("Hi both, staff lunch tomorrow is for 25, please do the stew.\n\nSweat 600g onions and 400g carrots in 100ml oil for 10 minutes.\n", 25)]
+    public void Yields_in_the_middle_of_a_line(string card, double want) => Assert.Equal(want, Assert.Single(Read(card).Yields).Amount);
+
+    [Fact]
+    public void Bullets_over_numbered_steps_are_items_whatever_they_tell()
+    {
+        Dish d = Read("# Tuile\n\n## Malt tuile\n\n- malt flour 50 g\n- egg white 50 g\n- grapeseed oil. Blend 4 minutes at 60°C\n\n1. Bake 7 minutes.\n");
+
+        Assert.Equal(3, d.Components[0].Ingredients.Length);
+        Assert.Single(Steps(d));
+    }
 }

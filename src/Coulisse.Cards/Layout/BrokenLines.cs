@@ -47,6 +47,23 @@ internal static class BrokenLines
         return joined;
     }
 
+    /// <summary>"… in the butter for 6" and "minutes, add": a figure and its unit of time; "… in the milk for" and "8 minutes."</summary>
+    private static bool Timed(string a, string b)
+    {
+        if (char.IsAsciiDigit(a[^1]) && a.Contains(' ') && char.IsLower(b[0]) && b.Length > 1 && TimeWords.Unit(b, 0, out int end) is not null && end > 2)
+        {
+            return true;
+        }
+
+        int space = a.LastIndexOf(' ');
+        return space > 12 && char.IsAsciiDigit(b[0]) && char.IsLetter(a[0]) && a[(space + 1)..] is "for" or "about" or "pendant" or "pour" or "für" or "ca." or "etwa" or "durante" or "unos" or "per" or "circa" && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
+    }
+
+    /// <summary>", skin" and "on", ", in 1 cm" and "dice": half of how a food is cut.</summary>
+    private static bool Cut(string a, string b) =>
+        b is "on" or "off" or "in" or "out" && a.LastIndexOf(',') > 0
+        || char.IsLower(b[0]) && b.Length < 24 && a.LastIndexOf(", ", StringComparison.Ordinal) is > 0 and var comma && a.AsSpan(comma) is var tail && (tail.EndsWith(" cm") || tail.EndsWith(" mm") || tail.EndsWith("inch")) && tail.ContainsAnyInRange('0', '9');
+
     /// <summary>"4 chicken thighs, skin on", "rack of lamb, bone in": the words end there.</summary>
     private static bool AsBought(string a, int space)
     {
@@ -78,6 +95,11 @@ internal static class BrokenLines
         if (first.Block == next.Block && a.Length + b.Length <= Longest && Unclosed(a) && b.IndexOf(')') is var closed && closed >= 0 && b.AsSpan(0, closed).IndexOf('(') < 0 && !Looks.Bullet(b))
         {
             // "1 celeriac (about" and "900 g), peeled"
+            return true;
+        }
+
+        if (first.Block == next.Block && a.Length + b.Length <= Longest && a.Length > 7 && (Timed(a, b) || Cut(a, b)))
+        {
             return true;
         }
 

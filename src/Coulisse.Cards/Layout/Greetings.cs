@@ -14,6 +14,14 @@ internal static class Greetings
     /// <summary>"Hi chef,", "Hallo zusammen!", "Hi Tom, here is the focaccia as we do it:": a letter begins.</summary>
     public static bool Opens(string s) => FirstOfHellos.May(s, 0) && Is(s, Hellos, out int end) && (Ends(s, end) || s.Length < Longest && s.AsSpan(end).IndexOfAny(',', '!') is >= 0 and < 24 && s.AsSpan().IndexOfAnyInRange('0', '9') < 0);
 
+    /// <summary>True for any sentence that opens with a greeting: "Hi both, lunch tomorrow is for 25, please do the stew."</summary>
+    public static bool Begins(string s) => FirstOfHellos.May(s, 0) && Is(s, Hellos, out int end) && s.AsSpan(end, Math.Min(24, s.Length - end)).IndexOfAny(',', '!') >= 0;
+
+    /// <summary>"From: Aunt's e-mail", "Betreff: Knödel": the head of a message.</summary>
+    public static bool Header(string s) => s.IndexOf(':') is > 1 and < 10 and var colon && Heads.Contains(s[..colon].Trim()) && s.AsSpan(colon).IndexOfAnyInRange('0', '9') is < 0 or > 0 && !s.Contains('|');
+
+    private static readonly HashSet<string> Heads = new(StringComparer.OrdinalIgnoreCase) { "from", "to", "subject", "sent", "cc", "fwd", "fw", "re", "von", "an", "betreff", "gesendet", "de", "à", "objet", "envoyé", "asunto", "enviado", "para", "da", "a", "oggetto", "inviato", "件名", "差出人" };
+
     /// <summary>"Cheers, Ana", "Viele Grüße": a letter ends.</summary>
     public static bool Closes(string s) => s.Length < 48 && FirstOfByes.May(s, 0) && Is(s, Byes, out int end) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && (end == s.Length || s[end] is ',' or '!' or '.' && s.Count(' ') < 6);
 

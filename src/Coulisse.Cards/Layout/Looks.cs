@@ -171,6 +171,12 @@ internal static class Looks
             return lang == "ja" && body[^1] == '。';
         }
 
+        if (body.Length < 60 && body[^1] != '.' && lang == "en" && Reading.Amounts.At(body, 0, lang) is null && Used(body, lang) && FoodIds.Match(body[..Places.WordEnd(body, 0)], lang) is not null)
+        {
+            // "Salt and white pepper, to taste"
+            return false;
+        }
+
         bool stops = body[^1] is '.' or '。' or '!' or ';';
         List<(int At, string Id)> verbs = Operations.In(body.Length > 300 ? body[..300] : body, lang);
         return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null));

@@ -57,7 +57,7 @@ internal static class Parts
     public static bool Listed(string s, string lang) => Looks.Bullet(s) || Leaders.In(s) || (Folding.Line(s) is var body && body.Length > 0 && Looks.Amounted(body, lang) && !Looks.Statement(body, lang));
 
     /// <summary>True when the last or the first word is one that parts are called by.</summary>
-    private static bool Called(string body, string lang)
+    public static bool Called(string body, string lang)
     {
         string key = Folding.Key(body.TrimmedEnd(": "));
         int last = key.LastIndexOf(' ');

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A card told in sentences, with no list: the amounts are taken from the sentences, each of which stays a step.</summary>
 internal static class Prose
 {
-    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "et", "avec", "dans", "pour", "puis", "jusqu'à", "und", "mit", "für", "im", "bis", "dann", "y", "con", "en", "para", "hasta", "e", "per", "poi", "fino"];
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "until", "all", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
 
     // "a pan" is bread in Spanish and kit in English.
     private static readonly WordList Kit = new("pan", "saucepan", "pot", "bowl", "tin", "dish", "tray", "plate", "jar", "lid", "sieve", "moule", "plat", "poêle", "casserole", "Topf", "Schüssel", "Pfanne", "Form", "molde", "sartén", "olla", "cazuela", "bandeja", "teglia", "pentola", "padella", "ciotola");
@@ -44,7 +44,7 @@ internal static class Prose
 
             foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
             {
-                if (Looks.Statement(sentence, lang))
+                if (Looks.Statement(sentence, lang) || Greetings.Closes(sentence) || Greetings.Begins(sentence) && Foods(sentence, lang).Count == 0)
                 {
                     result.Add(p with { Text = sentence });
                     continue;
@@ -112,7 +112,8 @@ internal static class Prose
                 continue;
             }
 
-            int from = PartReader.Of(s, Places.Skip(s, m.End), lang);
+            int told = Times(s, i, m, lang);
+            int from = PartReader.Of(s, Places.Skip(s, told), lang);
             int end = from;
             while (end < s.Length && (char.IsLetter(s[end]) || s[end] is ' ' or '-' or '\'') && !Stopped(s, end))
             {
@@ -121,7 +122,7 @@ internal static class Prose
 
             string food = s[from..end].Trim();
             // A bare count binds only a food everybody knows: "5 minutes" is none.
-            if (m.Unit is null or { Kind: "count" } && (Kit.In(food) || FoodIds.Match(food, lang) is null))
+            if (told == m.End && m.Unit is null or { Kind: "count" } && (Kit.In(food) || !Known(food, lang)))
             {
                 i = word ? Places.WordEnd(s, i) - 1 : i;
                 continue;
@@ -129,7 +130,7 @@ internal static class Prose
 
             if (food.Length > 1 && !Stopped(food, 0))
             {
-                found.Add($"{s[i..m.End].Trim()} {food}");
+                found.Add($"{s[i..told].Trim()} {food}");
             }
 
             i = Math.Max(i, end - 1);
@@ -137,6 +138,26 @@ internal static class Prose
 
         return found;
     }
+
+    /// <summary>End of "2 x 2.5kg tins": a count, what one holds, and the vessel; else of the amount itself.</summary>
+    private static int Times(string s, int at, Reading.Measure m, string lang)
+    {
+        int x = Places.Skip(s, m.End);
+        if (m.Unit is not null || x + 2 >= s.Length || s[x] is not ('x' or '×') || Reading.Amounts.At(s, Places.Skip(s, x + 1), lang) is not { Unit.Kind: "mass" or "volume" } each)
+        {
+            return m.End;
+        }
+
+        _ = at;
+        int vessel = Places.Skip(s, each.End);
+        return Lexicon.LongestUnit(s, vessel, lang, out int end) is { Kind: "container" } ? end : each.End;
+    }
+
+    /// <summary>A food everybody knows, also as old books and German grammar bend it: "whites of egg", "mit 3 Eiern".</summary>
+    private static bool Known(string food, string lang) =>
+        FoodIds.Match(food, lang) is not null
+        || lang == "de" && food.Length > 4 && food[^1] == 'n' && FoodIds.Match(food[..^1], lang) is not null
+        || lang == "en" && (food.StartsWith("whites of egg", StringComparison.OrdinalIgnoreCase) || food.StartsWith("yolks of egg", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>True where a word stands that ends the name of a food.</summary>
     private static bool Stopped(string s, int at)

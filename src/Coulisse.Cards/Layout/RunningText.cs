@@ -37,7 +37,7 @@ internal static class RunningText
             return false;
         }
 
-        if (foods.Count < 2 || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count)
+        if (foods.Count < 2 || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count)
         {
             return false;
         }
@@ -53,6 +53,20 @@ internal static class RunningText
     }
 
     private static readonly string[] Leads = ["you want ", "you need ", "you'll need ", "you will need ", "we use ", "i use ", "we take ", "take ", "use ", "mix ", "il faut ", "il te faut ", "il vous faut ", "on prend ", "prenez ", "man braucht ", "man nimmt ", "wir brauchen ", "wir nehmen ", "du brauchst ", "se necesitan ", "se necesita ", "necesitamos ", "hacen falta ", "ci vogliono ", "servono ", "occorrono ", "si usano "];
+
+    /// <summary>"mix 6 min slow", "to 24C": work, and no food of a list.</summary>
+    private static bool Timed(string f, string lang)
+    {
+        for (int i = 0; i < f.Length; i++)
+        {
+            if (char.IsAsciiDigit(f[i]) && (i == 0 || !char.IsLetterOrDigit(f[i - 1])) && Clock.At(f, i, lang) is not null)
+            {
+                return true;
+            }
+        }
+
+        return f.Contains('°');
+    }
 
     /// <summary>The list without the words that lead into it: "you want 200 g feta, …".</summary>
     private static string Lead(string s) => Leads.FirstOrDefault(l => s.StartsWith(l, StringComparison.OrdinalIgnoreCase)) is { } lead ? s[lead.Length..] : s;

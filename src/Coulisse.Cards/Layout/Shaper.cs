@@ -6,7 +6,11 @@ namespace Coulisse.Cards.Layout;
 /// <summary>Layout before lines: decides for each line, by its shape and its neighbours, whether it heads, lists, tells a step or remarks.</summary>
 internal sealed class Shaper(List<RawLine> lines, string lang)
 {
+    /// <summary>A card of more pieces is a book: its headings are not looked through for every line.</summary>
+    private const int MostPieces = 400;
     private readonly List<Piece> _pieces = new(lines.Count);
+    private readonly BulletRuns _runs = new(lines);
+    private readonly StepCount _counted = new(lang);
     private readonly bool _marked = lines.Exists(l => l.Text.StartsWith("## ", StringComparison.Ordinal) || l.Text.StartsWith("### ", StringComparison.Ordinal));
     private readonly bool _numbered = lines.Exists(l => Marks.ListNumber(l.Text, 0) > 0);
     private string _mode = "";
@@ -15,7 +19,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool _steps;
     private bool _headedList;
     private bool _named;
-    private int _count;
     private int _plain;
     private bool _labelled;
 
@@ -69,11 +72,11 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return Table(i, end);
         }
-        else if (_mode == "notes" || Furniture.Is(s) || i < 3 && Greetings.Opens(s) || i > 3 && Greetings.Closes(s))
+        else if (_mode == "notes" || Furniture.Is(s) || i < 3 && (Greetings.Opens(s) || Greetings.Header(s)) || i > 2 && Greetings.Closes(s))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
-        else if (_mode != "method" && TwoLists.Cut(lines, i, lang, _pieces, out int both))
+        else if (_mode != "method" && (TwoLists.Cut(lines, i, lang, _pieces, out int both) || TwoLists.Pairs(lines, i, lang, _pieces, out both)))
         {
             Note(0);
             return both;
@@ -124,7 +127,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
 
         string body = Marks.Strip(Folding.Line(raw.Text));
-        if (_items && body.Length > 12 && (lang == "ja" && body[^1] == '。' || Amounts.At(body, 0, lang) is null && (_headedList || Looks.Work(body, lang)) && Looks.Timed(body, lang)))
+        if (!_runs.Numbered(i) && _items && body.Length > 12 && (lang == "ja" && body[^1] == '。' || Amounts.At(body, 0, lang) is null && (_headedList || Looks.Work(body, lang)) && Looks.Timed(body, lang)))
         {
             // "* Dissolve, set in the bowls, 40ml each, 3 hrs": work that tells a time, whatever else it tells
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
@@ -140,7 +143,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 3, raw.Span);
         }
-        else if (_items && !(_mode == "ingredients" && body[^1] is not ('.' or '。') && !Looks.Timed(body, lang)) && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
+        else if (_items && !_runs.Numbered(i) && !(_mode == "ingredients" && body[^1] is not ('.' or '。') && !Looks.Timed(body, lang)) && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
         {
             // Behind a list without bullets, bullets are the steps.
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
@@ -167,7 +170,8 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         bool finish = Lexicon.Longest("heading", body, 0, 3, lang, out int end) is not null && end >= body.TrimEnd(':').Length;
         bool opens = _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item;
         bool behind = Looks.Amounted(Marks.Strip(Folding.Line(lines[i + 1].Text)), lang);
-        return finish || ((body[^1] == ':' || behind && (opens && !_named || _headedList)) && !Looks.Food(body, lang));
+        // "Meringue" among bullets is a part where the list has headings so dressed and parts are called by that word.
+        return finish || (body[^1] == ':' || behind && (opens && !_named || _headedList)) && (!Looks.Food(body, lang) || _headedList && behind && Parts.Called(body, lang));
     }
 
     private void Plain(int i)
@@ -209,7 +213,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (_mode == "method")
         {
-            Add(new Piece(PieceKind.Step, Numbered(raw.Text), raw.Span));
+            Add(new Piece(PieceKind.Step, _counted.Without(raw.Text), raw.Span));
         }
         else if (Title(body, i))
         {
@@ -250,7 +254,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
 
     /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
-    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text)));
+    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text)));
 
     private bool Item(string body, int i, bool opens)
     {
@@ -291,6 +295,12 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return false;
         }
 
+        if (body.IndexOf(':') is > 2 and < 40 and var colon && _pieces.Count < MostPieces && Looks.Timed(body, lang) && _pieces.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 } && p.Text.Contains(body[..colon].Trim(), StringComparison.OrdinalIgnoreCase)))
+        {
+            // "Sofrito: 45 min a fuego lento." under the list of the sofrito
+            return true;
+        }
+
         if (!_marked && _plain > 1 && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
         {
             // "stock in, lid, 150C 4-5h till spoon tender"
@@ -306,20 +316,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     /// <summary>"lift out, pass liquor, reduce by half" right under "everything in, lid on, 3 hrs": a note of work goes on as it began, without stops.</summary>
     private bool GoesOn(int i, string body) =>
         !_marked && !_numbered && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 1 && _pieces[^1] is { Kind: PieceKind.Step } last && last.Span.Line == lines[i - 1].Span.Line && last.Text[^1] is not ('.' or '。') && body[^1] is not (':' or '!' or '?') && body.Length < 120;
-
-    /// <summary>"3 Melt the butter": the number of a step without its stop, where it goes on from the one before.</summary>
-    private string Numbered(string s)
-    {
-        int i = 0;
-        while (i < s.Length && i < 2 && char.IsAsciiDigit(s[i]))
-        {
-            i++;
-        }
-
-        bool next = i > 0 && i + 1 < s.Length && s[i] == ' ' && (char.IsUpper(s[i + 1]) || Places.IsJapanese(s[i + 1]) || lang == "ja" && char.IsAsciiDigit(s[i + 1])) && int.Parse(s.AsSpan(0, i), System.Globalization.CultureInfo.InvariantCulture) == _count + 1;
-        _count += next ? 1 : 0;
-        return next ? s[(i + 1)..] : s;
-    }
 
     private bool Columned(int i, out int end)
     {

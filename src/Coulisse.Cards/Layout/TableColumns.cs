@@ -30,7 +30,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
                 }
 
                 units[c] += cell.Length < 12 && Lexicon.LongestUnit(cell, 0, lang, out int whole) is { Kind: not "length" } && whole >= cell.Length ? 1 : 0;
-                bool amount = char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null;
+                bool amount = char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && (Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null || Said(cell, lang));
                 amounts[c] += amount ? 1 : 0;
                 words[c] += amount ? 0 : 1;
             }
@@ -64,11 +64,19 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         }
 
         IEnumerable<string> heads = counted.Select(c => c < names.Length ? names[c] : "");
-        bool told = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null);
+        bool told = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null && !Named(h));
         bool sizes = counted.Count > 1 && heads.All(h => h.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Places.HasAny(h, "small", "large", "medium", "half", "double", "petit", "grand", "klein", "groß", "pequeño", "grande", "piccolo"));
         // A table without a head of its own and with several amount columns says nothing of what they are.
         return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, told) { Units = unit };
     }
+
+    /// <summary>"q.b.", "to taste", "大さじ2", "少々": what stands for an amount without beginning with a figure.</summary>
+    public static bool Said(string cell, string lang) => lang == "ja"
+        ? Coulisse.Cards.Reading.JapanesePart.Reads(cell) && Coulisse.Cards.Reading.JapanesePart.Read(cell, false) is { Food.Length: 0 } d && (d.Amount is not null || d.Use is not null)
+        : char.IsLetter(cell[0]) && Lexicon.Longest("use", cell, 0, 3, lang, out int end) is not null && end >= cell.Length;
+
+    /// <summary>"Poolish (g)" names a stage; "Weight (g)" and "g" are measures alone.</summary>
+    private static bool Named(string head) => head.IndexOf('(') is > 1 and var open && !Places.HasAny(head[..open], "weight", "amount", "quantity", "qty", "mass", "volume", "metric", "imperial", "us", "poids", "quantité", "qté", "menge", "gewicht", "cantidad", "peso", "quantità", "分量", "重量");
 
     /// <summary>The unit a column's head states: "Grams", "Weight (g)", "ml".</summary>
     public static string? UnitOf(string head, string lang)

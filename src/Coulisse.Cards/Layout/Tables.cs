@@ -53,7 +53,18 @@ internal static class Tables
         bool head = ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang));
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
+        if (PartColumn.Of(names) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
+        {
+            return true;
+        }
+
         TableColumns plan = TableColumns.Of(names, body.Select(r => r.Cells), columns, lang);
+        return Planned(rows, body, names, plan, lang, into);
+    }
+
+    /// <summary>The pieces of rows whose columns are known.</summary>
+    public static bool Planned(List<(string[] Cells, Span Span)> rows, List<(string[] Cells, Span Span)> body, string[] names, TableColumns plan, string lang, List<Piece> into)
+    {
         if (plan.Amounts.Count == 0 || plan.Food < 0)
         {
             return false;
@@ -87,7 +98,7 @@ internal static class Tables
         for (int a = 0; a < plan.Amounts.Count; a++)
         {
             int column = plan.Amounts[a];
-            string name = At(names, column);
+            string name = Unmeasured(At(names, column), lang);
             if (plan.Sizes && a == 0 && At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part))
             {
                 // The first size is the list itself; the part is called by the head of its foods, if by anything, else by the size.
@@ -106,9 +117,9 @@ internal static class Tables
 
             foreach ((string[] cells, Span span) in body)
             {
-                if (At(cells, column) is { Length: > 0 } amount && LineKinds.HasAmount(amount, lang))
+                if (At(cells, column) is { Length: > 0 } amount && (LineKinds.HasAmount(amount, lang) || TableColumns.Said(amount, lang)))
                 {
-                    into.Add(new Piece(PieceKind.Item, Line(Measured(cells, column, name, plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                    into.Add(new Piece(PieceKind.Item, Line(Measured(cells, column, At(names, column), plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
                 }
             }
         }
@@ -144,7 +155,7 @@ internal static class Tables
 
                 foreach ((string[] cells, Span span) in body.Skip(headed ? from + 1 : from).Take(to - from - (headed ? 1 : 0)))
                 {
-                    if (At(cells, plan.Amounts[a]) is { Length: > 0 } amount && LineKinds.HasAmount(amount, lang))
+                    if (At(cells, plan.Amounts[a]) is { Length: > 0 } amount && (LineKinds.HasAmount(amount, lang) || TableColumns.Said(amount, lang)))
                     {
                         into.Add(new Piece(PieceKind.Item, Line(Measured(cells, plan.Amounts[a], size, plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
                     }
@@ -186,9 +197,9 @@ internal static class Tables
             return;
         }
 
-        if (amount.Length == 0 && cells.Count(c => c.Length > 0) == 1)
+        if (cells.Count(c => c.Length > 0) == 1 && (amount.Length == 0 || !LineKinds.HasAmount(amount, lang) && char.IsLetter(amount[0]) && food.Length == 0))
         {
-            into.Add(new Piece(PieceKind.Heading, Folding.Line(food).Trimmed(" :"), span, 3));
+            into.Add(new Piece(PieceKind.Heading, Folding.Line(food.Length > 0 ? food : amount).Trimmed(" :【】[]"), span, 3));
             return;
         }
 
@@ -218,6 +229,10 @@ internal static class Tables
         string line = lang == "ja" ? $"{food} {front}{back}" : $"{front} {food}{back}";
         return preparation.Length > 0 ? $"{line}, {preparation}" : line;
     }
+
+    /// <summary>"Poolish (g)" is the poolish; its unit goes with the figures.</summary>
+    private static string Unmeasured(string head, string lang) =>
+        head.IndexOf('(') is > 1 and var open && head[^1] == ')' && TableColumns.UnitOf(head, lang) is not null ? head[..open].TrimEnd() : head;
 
     /// <summary>A figure with the unit its head or the column of units tells.</summary>
     private static string Measured(string[] cells, int column, string head, TableColumns plan, string lang)

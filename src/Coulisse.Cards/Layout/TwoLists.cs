@@ -39,6 +39,40 @@ internal static class TwoLists
         return true;
     }
 
+    /// <summary>"Soy sauce 200 ml        Mirin 60 ml": two items of one list in every line of its block, each with its amount behind it. With the amounts in front it may be two lists, and is asked.</summary>
+    public static bool Pairs(List<RawLine> lines, int at, string lang, List<Piece> into, out int end)
+    {
+        end = at;
+        List<(string Text, Span Span)> items = [];
+        int pairs = 0;
+        while (end < lines.Count && lines[end].Block == lines[at].Block && Halves(lines[end].Text) is { } row && Behind(row.Left, lang) && (row.Right is null ? pairs > 0 : Behind(row.Right, lang)))
+        {
+            items.Add((row.Left, lines[end].Span));
+            if (row.Right is { } right)
+            {
+                items.Add((right, lines[end].Span));
+                pairs++;
+            }
+
+            end++;
+        }
+
+        if (pairs < FewestRows)
+        {
+            return false;
+        }
+
+        into.AddRange(items.Select(i => new Piece(PieceKind.Item, i.Text, i.Span)));
+        return true;
+    }
+
+    /// <summary>A food, and behind it a weight, a volume or a spoon.</summary>
+    private static bool Behind(string s, string lang)
+    {
+        Reading.Draft d = new(why: false);
+        return s.Length > 4 && char.IsLetter(s[0]) && Reading.Amounts.At(s, 0, lang) is null && Reading.BackAmount.Take(s, lang, d) is { Length: > 1 } food && !food.Contains(',') && d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" };
+    }
+
     /// <summary>What stands left and right of the one wide gap of a line; null for a line with more gaps.</summary>
     private static (string Left, string? Right)? Halves(string s)
     {

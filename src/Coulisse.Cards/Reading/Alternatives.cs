@@ -98,6 +98,28 @@ internal static class Alternatives
         }
     }
 
+    /// <summary>"Lemon verbena 8g or lemon balm 10g": both with their amounts behind them; the line up to the other food.</summary>
+    public static string Behind(string s, string lang, Draft d)
+    {
+        foreach (string or in lang != "ja" && s.Length is > 10 and < 120 && char.IsLetter(s[0]) && First.MayIn(s) ? Ors(lang) : [])
+        {
+            int at = Places.FindWord(s, or, 3);
+            if (at > 3 && s[at - 1] == ' ' && at + or.Length + 3 < s.Length && Amounts.At(s, 0, lang) is null)
+            {
+                (Draft one, Draft other) = (new(why: false), new(why: false));
+                string rest = s[(at + or.Length)..].Trim();
+                if (BackAmount.Take(s[..at].TrimEnd(' ', ','), lang, one) is { Length: > 1 } && one.Unit is { Kind: "mass" or "volume" or "spoon" } && char.IsLetter(rest[0]) && BackAmount.Take(rest, lang, other) is { Length: > 1 } name && other is { Amount: { } amount, Unit: { Kind: "mass" or "volume" or "spoon" } unit } && !name.Contains(','))
+                {
+                    d.Alternative = System.FormattableString.Invariant($"{amount} {unit.Unit} {name}");
+                    d.Tokens?.Add(new ReadToken(rest, "alternative", d.Alternative));
+                    return s[..at].TrimEnd(' ', ',');
+                }
+            }
+        }
+
+        return s;
+    }
+
     /// <summary>"150 g crème fraîche/sour cream": two foods everybody knows, and no one food of that name.</summary>
     public static void Slashed(Draft d, string lang)
     {

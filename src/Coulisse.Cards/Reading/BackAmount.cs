@@ -50,7 +50,16 @@ internal static class BackAmount
                 return t[..i].TrimmedEnd(" ,:-=.");
             }
 
-            if (IsGrade(t, i, m, lang) || Degrees(t, i, m))
+            if (m.Unit is { Kind: "mass" } one && rest.Length > 1 && rest[0] is 'x' or '×' && Numbers.Single(rest, Places.Skip(rest, 1), lang) is { InWords: false } many && many.End >= rest.Length)
+            {
+                // "Sole fillets 80/100 g × 10": what one weighs, and how many
+                d.Amount = many.Min;
+                PartReader.Content(d, m.Number.Min, one);
+                d.GramsMax = m.Number.Max is { } most ? many.Min * most * one.Base : null;
+                return Without(t[..i]);
+            }
+
+            if (IsGrade(t, i, m, lang) || Degrees(t, i, m) || m.Unit is null && Clock.At(t, i, lang) is not null)
             {
                 continue;
             }

@@ -27,7 +27,7 @@ internal static class BareHeat
             return true;
         }
 
-        bool leads = Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
+        bool leads = before.EndsWith('@') || Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
         bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
         return leads && ends;
     }

@@ -204,6 +204,12 @@ internal sealed class CardBuilder(string text, string lang)
     private void AddStep(string s, Span span, Step? ahead)
     {
         EndOther();
+        if (ahead is { Text.Length: 0 } || ahead is null && Marks.Strip(Folding.Line(s)).Length == 0)
+        {
+            // "4." with nothing behind it.
+            return;
+        }
+
         _small ??= Folding.Lower(_name ?? "");
         Step step = StepReader.Placed(ahead ?? StepReader.Alone(s, _lang, span), _small, _steps.Count + 1, _oven ?? _dishOven);
         StepTemperature[] set = step.Temperatures.IsEmpty ? [] : [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];

@@ -46,7 +46,7 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
-        if (Asides.Is(s, lang))
+        if (Asides.Is(s, lang) || Layout.Furniture.Is(s))
         {
             return LineKind.Note;
         }

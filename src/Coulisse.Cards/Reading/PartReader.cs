@@ -26,6 +26,7 @@ internal static class PartReader
         s = PartOf.Take(s, lang, d);
         // "De l'huile pour la friture", "Del sale": some of it, with no amount
         s = lang is "fr" or "it" && char.IsUpper(s.Length > 0 ? s[0] : ' ') && PartReader.Of(s, 0, lang) is var some and > 2 && some + 2 < s.Length ? s[some..] : s;
+        s = Alternatives.Behind(s, lang, d);
         s = Front(s, lang, d);
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {

@@ -65,7 +65,7 @@ internal static class SideBySide
             if (theirs > ours)
             {
                 components[at] = c with { Ingredients = v.Ingredients };
-                variants.Add(new Variant(c.Name, $"{(c.Name.Length > 0 ? c.Name : "the first list")}{(v.Name == c.Name || v.Name.Contains("the first list", StringComparison.Ordinal) ? "" : $", beside {v.Name}")}", c.Ingredients, c.Span));
+                variants.Add(new Variant(c.Name, v.Name.Contains("the first list", StringComparison.Ordinal) ? v.Name : $"{(c.Name.Length > 0 ? c.Name : "the first list")}{(v.Name == c.Name ? "" : $", beside {v.Name}")}", c.Ingredients, c.Span));
             }
             else
             {

@@ -142,7 +142,7 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal)) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal)) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
             bool limit = !longest && Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
@@ -202,7 +202,9 @@ internal static class StepReader
                     break;
                 }
 
-                times.Add(new StepTime(null, null, Kind(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : Kind(Operations.Main(operations), s), night));
+                // Where it stands among the others: "all night …, next day boil it an hour".
+                int place = times.TakeWhile(t => s.IndexOf(t.Words, StringComparison.Ordinal) is var told && told >= 0 && told < at).Count();
+                times.Insert(place, new StepTime(null, null, Kind(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : Kind(Operations.Main(operations), s), night));
                 break;
             }
         }

@@ -22,6 +22,12 @@ internal static class UnitFirst
             return taken;
         }
 
+        if (s.IndexOf(", ", StringComparison.Ordinal) is > 4 and var comma && char.IsAsciiDigit(s[comma - 1]) && Take(s[..comma], lang, d) is var cut && cut.Length < comma)
+        {
+            // "burro gr. 125, morbido"
+            return cut + s[comma..];
+        }
+
         if (!char.IsAsciiDigit(s[^1]))
         {
             return s;

@@ -8,7 +8,7 @@ internal static class YieldWords
     private const int LongestTitle = 120;
     private static readonly string[] Openers =
     [
-        "feeds", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
+        "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
         "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "for", "pour", "für", "para", "per",
     ];
@@ -21,7 +21,7 @@ internal static class YieldWords
     private static readonly Beginnings AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
-    private static readonly string[] Forms = ["blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
+    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
 
     /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
     public static bool Form(string noun) => Array.Exists(Forms, f => noun.Equals(f, StringComparison.OrdinalIgnoreCase) || noun.Equals(f + "e", StringComparison.OrdinalIgnoreCase) || noun.Equals(f + "s", StringComparison.OrdinalIgnoreCase));
@@ -83,9 +83,9 @@ internal static class YieldWords
                 i++;
             }
 
-            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (!small || at == 0 && (marked || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
+            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
-                return w is "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
+                return w is "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
         }
 
@@ -94,6 +94,9 @@ internal static class YieldWords
 
     /// <summary>"x 20 snacks": the sign of times before the count.</summary>
     private static int Times(string s, int i) => i + 1 < s.Length && s[i] is 'x' or 'X' or '×' && Places.Skip(s, i + 1) is var j && j < s.Length && char.IsAsciiDigit(s[j]) ? j : i;
+
+    /// <summary>"lunch is for 25, please …": a figure and the end of the clause.</summary>
+    private static bool Closed(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { Min: > 1 } n && (n.End >= s.Length || s[n.End] is ',' or '.' or ';' || Guest(Noun(s, i, lang)));
 
     /// <summary>True when nothing but a full stop stands behind the figure.</summary>
     private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trimmed(" .):").Length == 0;
@@ -121,7 +124,21 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang) : null) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Japanese(title, span);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang) : null) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? Japanese(title, span);
+    }
+
+    /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
+    private static CardYield? Inside(string title, Span span, string lang)
+    {
+        for (int i = 3; i < title.Length; i++)
+        {
+            if (char.IsAsciiDigit(title[i]) && title[i - 1] == ' ' && Of(title, i, span, lang) is { Unit: "portions", Amount: > 1 } y && Guest(Noun(title, i, lang)))
+            {
+                return y;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>True for a name that tells its yield behind it: "Leek tart for 8", "肉じゃが 4人分", "Croquetas - 30 unidades". What opens with the words of a yield names nothing; pieces are told only by a line that stands alone, as a list may begin so too.</summary>
@@ -144,7 +161,7 @@ internal static class YieldWords
         int figure = s.AsSpan().IndexOfAnyInRange('0', '9');
         int dash = s.LastIndexOf(" - ", StringComparison.Ordinal);
         bool said = dash > 2 && Openers.Any(o => Places.WordAt(s, dash + 3, o));
-        return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && IsPieces(told.Unit));
+        return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && (IsPieces(told.Unit) || Form(told.Unit)));
     }
 
     private static bool IsPieces(string noun) => Begins(noun, PieceWords);
@@ -180,7 +197,7 @@ internal static class YieldWords
     private static CardYield? Tail(string s, Span span, string lang)
     {
         string? opener = Openers.FirstOrDefault(o => Places.WordAt(s, 0, o));
-        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && IsPieces(y.Unit) && Ends(s, lang) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang));
+        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && (IsPieces(y.Unit) || Form(y.Unit)) && Ends(s, lang) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang));
     }
 
     private static CardYield? Of(string s, int i, Span span, string lang)
@@ -191,7 +208,7 @@ internal static class YieldWords
         }
 
         string noun = Noun(s, i, lang);
-        string unit = m.Unit is { Kind: "mass" or "volume" or "container" } u ? u.Unit : Guest(noun) ? "portions" : noun.Length > 0 ? noun.ToLowerInvariant() : "pieces";
+        string unit = Form(noun) ? noun.ToLowerInvariant() : m.Unit is { Kind: "mass" or "volume" or "container" } u ? u.Unit : Guest(noun) ? "portions" : noun.Length > 0 ? noun.ToLowerInvariant() : "pieces";
         return new CardYield(m.Number.Min, unit, s, span) { AmountMax = m.Number.Max };
     }
 
