@@ -27,7 +27,7 @@ internal static class Clashes
 
             double first = amount * fb;
             double other = m.Number.Min * sb;
-            if (Math.Abs(first - other) > MostApart * Math.Max(first, other))
+            if (Math.Abs(first - other) > MostApart * Math.Max(first, other) && !(su.Kind == "mass" && PrintedOunces.Agree(first, other)))
             {
                 string u = su.Kind == "mass" ? "g" : "ml";
                 yield return new Remark(l.Span.Line, "measures clash", System.FormattableString.Invariant($"“{l.Text}”: {first:0.#} {u} and {other:0.#} {u} are told for one amount."));

@@ -41,25 +41,25 @@ internal static class BackAmount
             int end = Places.Skip(t, m.End);
             string rest = t[end..];
             bool second = rest.Length > 3 && rest[0] == '/' && m.Unit is not null && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit: not null } other && other.End >= rest.Length;
-            if (m.Unit is null && rest.Length > 2 && rest[0] is 'x' or '×' or 'X' or '@' && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit.Kind: "mass" } each && i > 1)
+            if (m.Unit is null or { Kind: "count" } && OfEach(rest) is var one and > 0 && Amounts.At(rest, one, lang) is { Unit.Kind: "mass" } each && i > 1)
             {
-                // "Hake - 8 x 140 g portions"
+                // "Hake - 8 x 140 g portions", "Rostbraten 4 Stk à 180 g"
                 PartReader.Take(d, m, t);
                 PartReader.Content(d, each.Number.Min, each.Unit);
                 d.Prepare(rest[each.End..]);
                 return t[..i].TrimmedEnd(" ,:-=.");
             }
 
-            if (m.Unit is { Kind: "mass" } one && rest.Length > 1 && rest[0] is 'x' or '×' && Numbers.Single(rest, Places.Skip(rest, 1), lang) is { InWords: false } many && many.End >= rest.Length)
+            if (m.Unit is { Kind: "mass" } weight && rest.Length > 1 && rest[0] is 'x' or '×' && Numbers.Single(rest, Places.Skip(rest, 1), lang) is { InWords: false } many && many.End >= rest.Length)
             {
                 // "Sole fillets 80/100 g × 10": what one weighs, and how many
                 d.Amount = many.Min;
-                PartReader.Content(d, m.Number.Min, one);
-                d.GramsMax = m.Number.Max is { } most ? many.Min * most * one.Base : null;
+                PartReader.Content(d, m.Number.Min, weight);
+                d.GramsMax = m.Number.Max is { } most ? many.Min * most * weight.Base : null;
                 return Without(t[..i]);
             }
 
-            if (IsGrade(t, i, m, lang) || Degrees(t, i, m) || m.Unit is null && Clock.At(t, i, lang) is not null)
+            if (m.Size is null && !(m.Unit is null && PieceWord(rest)) && IsGrade(t, i, m, lang) || Degrees(t, i, m) || m.Unit is null && Clock.At(t, i, lang) is not null)
             {
                 continue;
             }
@@ -82,7 +82,7 @@ internal static class BackAmount
 
             PartReader.Take(d, m with { End = m.End }, t);
             bool equals = t[..i].TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
-            string food = Without(t[..i]);
+            string food = Without(FrontMarks.Unhedged(t[..i]));
             // "Nori x 10 sheets"
             food = Multiplied(food) ? food[..^2].TrimEnd() : food;
             if (equals && m.Unit is { Kind: "mass", Base: { } b } && food.LastIndexOf(' ') is var gap and > 1 && int.TryParse(food.AsSpan(gap + 1), System.Globalization.CultureInfo.InvariantCulture, out int count) && count is > 0 and < 200)
@@ -229,7 +229,28 @@ internal static class BackAmount
     /// <summary>"100 %" behind the amount: the baker's share, which the amount already tells.</summary>
     private static bool Share(string rest) => rest.Length is > 1 and < 9 && rest[^1] == '%' && char.IsAsciiDigit(rest[0]) && rest.AsSpan(0, rest.Length - 1).TrimEnd() is var share && Numbers.Single(rest, 0, "en") is { } n && n.End >= share.Length;
 
-    private static bool PieceWord(string rest) => Places.WordAt(rest, 0, "pavés") || Places.WordAt(rest, 0, "filets");
+    /// <summary>Place behind the sign or word between a count and the weight of one; 0 when none stands there.</summary>
+    private static int OfEach(string rest)
+    {
+        if (rest.Length > 2 && rest[0] is 'x' or '×' or 'X' or '@')
+        {
+            return Places.Skip(rest, 1);
+        }
+
+        foreach (string w in (ReadOnlySpan<string>)["zu je", "à", "a", "je", "zu", "da", "de", "of"])
+        {
+            if (Places.WordAt(rest, 0, w))
+            {
+                return Places.Skip(rest, w.Length);
+            }
+        }
+
+        return 0;
+    }
+
+    private static bool PieceWord(string rest) => rest.Length > 0 && PieceWords.Any(w => Places.WordAt(rest, 0, w));
+
+    private static readonly string[] PieceWords = ["pavés", "filets", "gousse", "gousses", "Schote", "Schoten", "vaina", "vainas", "bacca", "bacche", "baccello", "baccelli", "pod", "pods"];
 
     private static void Pieces(string rest, string lang, Draft d)
     {

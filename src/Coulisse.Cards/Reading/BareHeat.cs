@@ -32,6 +32,20 @@ internal static class BareHeat
         return leads && ends;
     }
 
+    /// <summary>"sous vide 63.5/45 min", "bath 56, 2 h": a bare figure of a water bath with its time right behind it.</summary>
+    public static bool Bath(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
+    {
+        if (lang == "ja" || n.InWords || n.Max is not null || n.Min is < 40 or > 95 || !Operations.Any(operations, "water_bath"))
+        {
+            return false;
+        }
+
+        int k = Places.Skip(s, n.End);
+        int time = k < s.Length && s[k] is '/' or ',' or '@' ? Places.Skip(s, k + 1) : k;
+        time = Places.WordAt(s, time, "for") ? Places.Skip(s, time + 3) : time;
+        return time > n.End && time < s.Length && char.IsAsciiDigit(s[time]) && Clock.At(s, time, lang) is not null && (i == 0 || s[i - 1] != '-');
+    }
+
     /// <summary>"warm to 60", "cook to 84, strain", "cool to 4", "core 54": a figure a food is brought to.</summary>
     public static bool Food(string s, int i, Numeral n, string lang)
     {

@@ -197,7 +197,9 @@ internal static class Clock
         // "1h30 at 26 °C", "1 hr 20": bare minutes behind an hour, when nothing else claims the figure
         bool glued = j == end;
         bool free = k >= s.Length || (s[k] is not ('°' or '%' or '-' or '/' or 'x' or '×') && Lexicon.LongestUnit(s, k, lang, out _) is null && !Places.WordAt(s, k, "degrees") && !Places.WordAt(s, k, "Grad") && !Places.WordAt(s, k, "C") && !Places.WordAt(s, k, "F"));
-        bool stops = k >= s.Length || s[k] is '.' or ',' or ')' or ';' || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
+        // "1 h 15 with bicarb": hours told by the letter, and a round number of minutes
+        bool letter = s[end - 1] is 'h' or 'H' && (end < 2 || !char.IsLetter(s[end - 2])) && more.Min >= 10 && more.Min % 5 == 0;
+        bool stops = letter || k >= s.Length || s[k] is '.' or ',' or ')' or ';' || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
         return unit == 60 && more.Min >= 5 && (glued ? free : free && stops) ? (more.Min, more.End) : null;
     }
 

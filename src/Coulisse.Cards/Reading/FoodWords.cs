@@ -24,6 +24,7 @@ internal static class FoodWords
         EachWeight(d, lang);
         Alternatives.Split(d, lang);
         Alternatives.Slashed(d, lang);
+        Examples.Take(d);
         Uses.TakeFrom(d, lang);
         AmountWords(d, lang);
         TemperatureTail(d, lang);

@@ -56,6 +56,21 @@ internal static class FrontMarks
         return i;
     }
 
+    /// <summary>What stands before an amount at the end, without the word that says how sure it is: "Wasser ca." 100 ml.</summary>
+    public static string Unhedged(string before)
+    {
+        string s = before.TrimEnd();
+        foreach (string w in Trailing)
+        {
+            if (s.Length > w.Length + 2 && s.EndsWith(w, StringComparison.OrdinalIgnoreCase) && s[s.Length - w.Length - 1] is ' ' or ',' or ':')
+            {
+                return s[..^w.Length].TrimEnd();
+            }
+        }
+
+        return before;
+    }
+
     /// <summary>"2x eggs", "2 x carrots", "½ x quantity rough puff": the sign of times before a word; place behind it, 0 when none stands there.</summary>
     public static int Times(string s, int i, string lang, Draft d)
     {

@@ -56,7 +56,7 @@ internal static class Heat
             char scale = Scale(s, k, n, out int scaleEnd);
             int end = scale != ' ' ? scaleEnd : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
-            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang));
+            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Bath(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang));
             end = bare ? n.End : end;
             if (!degree && scale == ' ' && !fanWord && !bare)
             {
@@ -107,6 +107,11 @@ internal static class Heat
                 Bound = Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
                     : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) ? Bound.AtMost : Bound.At,
             });
+        }
+
+        if (found.Count == 0 && Operations.Any(operations, "temper_chocolate"))
+        {
+            return Tempering.In(s);
         }
 
         // "gas mark 6 (200C, fan 180C)": the degrees say it better.
@@ -304,7 +309,7 @@ internal static class Heat
             "bake" or "roast" or "blind_bake" or "preheat_oven" or "cool_oven" => c >= 60 ? TemperatureOf.Oven : TemperatureOf.Food,
             "dehydrate" => TemperatureOf.Dryer,
             "deep_fry" or "preheat_fryer" or "saute" => TemperatureOf.Pan,
-            _ => main is "bake" or "roast" && c >= 120 ? TemperatureOf.Oven : c >= 150 ? TemperatureOf.Oven : TemperatureOf.Food,
+            _ => main is "deep_fry" && c is >= 120 and <= 210 ? TemperatureOf.Pan : main is "bake" or "roast" && c >= 120 ? TemperatureOf.Oven : c >= 150 ? TemperatureOf.Oven : TemperatureOf.Food,
         };
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Coulisse.Cards.Checks;
 
 namespace Coulisse.Cards.Reading;
 
@@ -21,7 +22,7 @@ internal static class LineDoubts
             doubts.Add(new Doubt(number, $"“{line}”: {Say(d.Amount)} of which unit? Grams are taken.", [new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}"), new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}")], $"{Say(d.Amount)} g or {Say(d.Amount)} ml", 10));
         }
 
-        if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && Amounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && apart < 0.15 * a * own && d.Bought is null)
+        if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && Amounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && apart < 0.15 * a * own && !PrintedOunces.Agree(a * own, told.Number.Min * other) && d.Bought is null)
         {
             doubts.Add(new Doubt(number, $"“{line}”: {Say(Math.Round(a * own, 1))} g and {Say(Math.Round(told.Number.Min * other, 1))} g are told for one amount. Which is meant?", [new Candidate($"{Say(Math.Round(a * own, 1))} g", $"{Say(Math.Round(a * own, 1))} g {d.Food}"), new Candidate($"{Say(Math.Round(told.Number.Min * other, 1))} g", $"{Say(Math.Round(told.Number.Min * other, 1))} g {d.Food}")], $"{Say(Math.Round(apart, 1))} g", apart));
         }

@@ -9,6 +9,7 @@ namespace Coulisse.Cards.Reading;
 internal static class Operations
 {
     private const int MostWords = 5;
+    private const string NoWork = "-";
     private static readonly FrozenSet<string> Small = new[] { "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label" }.ToFrozenSet(StringComparer.Ordinal);
     // Rows of one kind of food only: "open the bags" is no oyster.
     private static readonly FrozenSet<string> Narrow = new[] { "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail" }.ToFrozenSet(StringComparer.Ordinal);
@@ -67,7 +68,7 @@ internal static class Operations
                 }
             }
 
-            if (best is not null)
+            if (best is not null and not NoWork)
             {
                 found.Add((i, best));
             }

@@ -107,6 +107,12 @@ internal static class PartReader
             return BareUnit(s, lang, d);
         }
 
+        // "00 flour 500 g": a type, and no amount of nothing
+        if (m.Unit is null && m.Number is { Min: 0, Max: null } && s[0] == '0' && m.End < s.Length && s[m.End] == ' ')
+        {
+            return s;
+        }
+
         m = Millilitres(s, m, d);
         int i = m.End;
         // "7-grain flake mix", "2%": digits that belong to the food

@@ -82,7 +82,7 @@ internal static class StepReader
         for (int i = 0; i < s.Length; i++)
         {
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1])) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
-            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? (times.Count > 0 ? Elliptic(s, i, lang) : null)) is not { } t)
+            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? (times.Count > 0 ? Elliptic(s, i, lang) : BareMinutes.At(s, i, lang, temperatures))) is not { } t)
             {
                 continue;
             }

@@ -44,12 +44,25 @@ internal static class StepWords
             int at = s.IndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at >= 0)
             {
-                int end = s.AsSpan(at).IndexOfAny('.', ';', ')') is var e and >= 0 ? at + e : s.Length;
-                return s[(at + w.Length)..end].Trimmed(" ,");
+                return s[(at + w.Length)..ClauseEnd(s, at)].Trimmed(" ,");
             }
         }
 
         return null;
+    }
+
+    /// <summary>End of a clause; the point of a decimal ends none.</summary>
+    private static int ClauseEnd(string s, int from)
+    {
+        for (int i = from; i < s.Length; i++)
+        {
+            if (s[i] is ';' or ')' || s[i] == '.' && !(i + 1 < s.Length && char.IsAsciiDigit(s[i - 1]) && char.IsAsciiDigit(s[i + 1])))
+            {
+                return i;
+            }
+        }
+
+        return s.Length;
     }
 
     public static double? Thickness(string s)
