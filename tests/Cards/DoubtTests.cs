@@ -26,6 +26,26 @@ public sealed class DoubtTests
         Assert.Equal(asked, read.Confidence < 1);
     }
 
+    [Theory]
+    [InlineData("75g/3oz caster sugar", false)]
+    [InlineData("30 g (1 oz) butter", false)]
+    [InlineData("150g/5oz flour", false)]
+    [InlineData("75g/2½oz caster sugar", false)]
+    [InlineData("80g/2½oz caster sugar", true)]
+    [InlineData("250g/8oz flour", true)]
+    public void Ounces_as_books_print_them_are_one_amount_and_others_are_asked(string line, bool asked)
+    {
+        Dish dish = Read($"# A\n\n## B\n- {line}\n\n1. Mix the flour, sugar and butter.");
+
+        Assert.Equal(asked, dish.Doubts.Length + dish.Remarks.Length > 0);
+    }
+
+    [Theory]
+    [InlineData("1 Glas Sauerkirschen", true)]
+    [InlineData("1 Glas Sauerkirschen (720 ml)", false)]
+    public void A_glass_whose_content_is_told_is_not_asked(string line, bool asked) =>
+        Assert.Equal(asked, !CardReader.ReadLineWithDoubts(line, "de").Doubts.IsEmpty);
+
     [Fact]
     public void A_minus_in_a_table_is_asked() =>
         Assert.Single(Read("# A\n\n| Item | Amount |\n|---|---|\n| flour | 500 g |\n| salt | -5 g |\n").Doubts);

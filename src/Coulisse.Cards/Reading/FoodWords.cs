@@ -202,6 +202,12 @@ internal static class FoodWords
         {
             d.Graded(d.Food[(letter + 1)..]);
             d.Food = d.Food[..letter];
+            int word = d.Food.LastIndexOf(' ');
+            if (word > 0 && d.Food[(word + 1)..].TrimEnd('.') is "Gr" or "Größe" or "Grösse" or "Kl" or "Klasse" or "size" or "taille" or "calibre" or "talla" or "tamaño" or "taglia")
+            {
+                // "3 Eier Gr. M"
+                d.Food = d.Food[..word].TrimEnd(',');
+            }
         }
 
         for (int guard = 0; guard < 6; guard++)
