@@ -182,6 +182,9 @@ internal static class Looks
         return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null));
     }
 
+    /// <summary>True when the first word is one of work: "blitz 70C 6 min", "brine 12 min".</summary>
+    public static bool Opens(string body, string lang) => Operations.In(body.Length > 60 ? body[..60] : body, lang) is { Count: > 0 } verbs && verbs[0].At == 0;
+
     /// <summary>"zest of 1 orange, in strips": what is taken of a food, and no order to do it.</summary>
     private static bool IsPart(string body, string lang) => Lexicon.Longest("part", body, 0, 5, lang, out int end) is not null && PartReader.Of(body, Places.Skip(body, end), lang) is var of && of > Places.Skip(body, end) && Reading.Amounts.At(body, of, lang) is not null;
 

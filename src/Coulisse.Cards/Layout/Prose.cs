@@ -61,12 +61,15 @@ internal static class Prose
                     result.Add(new Piece(PieceKind.Item, food, p.Span));
                 }
 
-                result.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+                result.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Baked(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
             }
         }
 
         return result;
     }
+
+    /// <summary>"170 (150 fan) for an hour and a quarter": a heat with its time is work without a verb.</summary>
+    private static bool Baked(string sentence, string lang) => Reading.StepReader.Alone(sentence, lang, new Span(0, 0, 0)) is { Times.Length: > 0, Temperatures.Length: > 0 };
 
     /// <summary>"For the mackerel, …", "make the dressing: …", "The crumb is …": what the sentence makes.</summary>
     private static string? Name(string s)
@@ -94,6 +97,7 @@ internal static class Prose
     private static List<string> Foods(string s, string lang)
     {
         List<string> found = [];
+        string? last = null;
         for (int i = 0; i < s.Length; i++)
         {
             bool word = char.IsLetter(s[i]);
@@ -102,9 +106,21 @@ internal static class Prose
                 continue;
             }
 
-            if (word && Lexicon.Longest("num", s, i, 5, lang, out _) is null)
+            if (word && Lexicon.Longest("num", s, i, 5, lang, out _) is null && !Same(s, i, out _))
             {
                 continue;
+            }
+
+            if (word && Same(s, i, out int other) && last is { } weight)
+            {
+                // "250 g butter, the same weight of sugar": told once, weighed twice
+                string twin = Named(s, other, out int twinEnd);
+                if (twin.Length > 1 && !Stopped(twin, 0))
+                {
+                    found.Add($"{weight} {twin}");
+                    i = Math.Max(i, twinEnd - 1);
+                    continue;
+                }
             }
 
             if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || Clock.At(s, i, lang) is not null)
@@ -114,14 +130,8 @@ internal static class Prose
 
             int told = Times(s, i, m, lang);
             int from = PartReader.Of(s, Places.Skip(s, told), lang);
-            int end = from;
-            while (end < s.Length && (char.IsLetter(s[end]) || s[end] is ' ' or '-' or '\'') && !Stopped(s, end))
-            {
-                end++;
-            }
-
-            string food = s[from..end].Trim();
-            // A bare count binds only a food everybody knows: "5 minutes" is none.
+            string food = Named(s, from, out int end);
+            // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none.
             if (told == m.End && m.Unit is null or { Kind: "count" } && (Kit.In(food) || !Known(food, lang)))
             {
                 i = word ? Places.WordEnd(s, i) - 1 : i;
@@ -131,6 +141,7 @@ internal static class Prose
             if (food.Length > 1 && !Stopped(food, 0))
             {
                 found.Add($"{s[i..told].Trim()} {food}");
+                last = m.Unit is { Kind: "mass" } ? s[i..m.End].Trim() : last;
             }
 
             i = Math.Max(i, end - 1);
@@ -157,7 +168,38 @@ internal static class Prose
     private static bool Known(string food, string lang) =>
         FoodIds.Match(food, lang) is not null
         || lang == "de" && food.Length > 4 && food[^1] == 'n' && FoodIds.Match(food[..^1], lang) is not null
+        || lang == "en" && food.LastIndexOf(' ') is > 0 and var space && FoodIds.Match(food[(space + 1)..], lang) is not null
         || lang == "en" && (food.StartsWith("whites of egg", StringComparison.OrdinalIgnoreCase) || food.StartsWith("yolks of egg", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The name at a place, up to a word or sign that ends one.</summary>
+    private static string Named(string s, int from, out int end)
+    {
+        end = from;
+        while (end < s.Length && (char.IsLetter(s[end]) || s[end] is ' ' or '-' or '\'') && !Stopped(s, end))
+        {
+            end++;
+        }
+
+        return s[from..end].Trim();
+    }
+
+    private static readonly string[] Sames = ["same weight of", "same amount of", "same quantity of", "equal weight of", "même poids de", "même quantité de", "gleiche Menge", "mismo peso de", "misma cantidad de", "stesso peso di", "stessa quantità di"];
+    private static readonly Beginnings FirstOfSames = new(Sames);
+
+    private static bool Same(string s, int at, out int end)
+    {
+        foreach (string w in FirstOfSames.May(s, at) ? Sames : [])
+        {
+            if (Places.WordAt(s, at, w))
+            {
+                end = Places.Skip(s, at + w.Length);
+                return true;
+            }
+        }
+
+        end = at;
+        return false;
+    }
 
     /// <summary>True where a word stands that ends the name of a food.</summary>
     private static bool Stopped(string s, int at)

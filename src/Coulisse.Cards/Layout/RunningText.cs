@@ -28,7 +28,7 @@ internal static class RunningText
 
         // "Dill oil: 100 g dill, 200 g oil. Blend at 70 for 6 min.": the list ends with its sentence, what follows is work, or the next part's list ("Para el flan: …").
         int stop = s.IndexOf(". ", colon, StringComparison.Ordinal);
-        string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2])) ? s[(stop + 2)..] + "." : "";
+        string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2]) || Looks.Opens(s[(stop + 2)..], lang)) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
         bool opened = Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
         List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang)];
@@ -37,7 +37,7 @@ internal static class RunningText
             return false;
         }
 
-        if (foods.Count < 2 || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count)
+        if (foods.Count < 2 || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
         {
             return false;
         }
@@ -49,6 +49,25 @@ internal static class RunningText
             into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(Looks.Statement(sentence, lang) ? PieceKind.Paragraph : PieceKind.Step, sentence + ".", raw.Span)));
         }
 
+        return true;
+    }
+
+    /// <summary>"OIL" and under it "chive 100, grapeseed 200. blitz 70C 6 min": the same, the name on a line of its own. False for any other line.</summary>
+    public static bool Headed(List<RawLine> lines, int i, string lang, List<Piece> into)
+    {
+        string name = Folding.Line(lines[i].Text);
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || i > 0 && lines[i - 1].Block == lines[i].Block || name.Length > 40 || !Looks.Heading(name) || name.Contains(':') || !lines[i + 1].Text.Contains(", ", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        int from = into.Count;
+        if (!Labelled(lines[i + 1] with { Text = $"{name}: {lines[i + 1].Text}" }, lang, into))
+        {
+            return false;
+        }
+
+        into[from] = into[from] with { Span = lines[i].Span };
         return true;
     }
 
@@ -80,9 +99,17 @@ internal static class RunningText
         }
 
         int amounts = foods.Count(f => Looks.Amounted(f, lang));
+        if (amounts > 0 && Bare(foods, lang))
+        {
+            return true;
+        }
+
         int units = foods.Count(f => Amounts.At(f, 0, lang) is { Unit: not null } m && m.End + 2 < f.Length) + foods.Count(f => char.IsLetter(f[0]) && Looks.Amounted(f, lang));
         return amounts >= 2 && amounts * 3 >= foods.Count * 2 && (units >= 2 || units == 1 && (amounts == foods.Count || AllKnown(foods, lang)));
     }
+
+    /// <summary>"chive 100, grapeseed 200": figures alone behind every name.</summary>
+    private static bool Bare(List<string> foods, string lang) => foods.TrueForAll(f => BackAmount.Count(f.Trim(), lang, new Draft(why: false)) is not null);
 
     /// <summary>True when what has no amount is a food everybody knows: "6 pavés de lieu jaune, 30 g de beurre, thym".</summary>
     private static bool AllKnown(List<string> foods, string lang) => foods.TrueForAll(f => Looks.Amounted(f, lang) || FoodIds.Match(f, lang) is not null);

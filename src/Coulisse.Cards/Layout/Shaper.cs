@@ -90,6 +90,12 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             _labelled = true;
             Note(_pieces.Count - 1);
         }
+        else if (!_marked && _mode.Length == 0 && RunningText.Headed(lines, i, lang, _pieces))
+        {
+            _labelled = true;
+            Note(_pieces.Count - 1);
+            return i + 2;
+        }
         else if (RunningText.Is(s, lang))
         {
             int from = _pieces.Count;
@@ -285,8 +291,11 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(_plain > 1 && Looks.Timed(body, lang));
+        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Listed(body) && Looks.Timed(body, lang));
     }
+
+    /// <summary>True behind a list: two items, or one and words that open with work ("turbot x 8", "brine 8 % / 12 min").</summary>
+    private bool Listed(string body) => _plain > 1 || _plain == 1 && Looks.Opens(body, lang);
 
     private bool Step(string body)
     {
@@ -301,7 +310,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        if (!_marked && _plain > 1 && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
+        if (!_marked && Listed(body) && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
         {
             // "stock in, lid, 150C 4-5h till spoon tender"
             return true;

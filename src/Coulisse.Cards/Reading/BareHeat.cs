@@ -14,7 +14,18 @@ internal static class BareHeat
     /// <summary>"Bake at 220 for 10 min", "reduce to 180", "fan 160": a bare figure that only an oven has.</summary>
     public static bool Oven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
     {
-        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0 || !(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(Operations.Any(operations, "bake", "roast", "blind_bake", "preheat_oven", "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
+        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0)
+        {
+            return false;
+        }
+
+        if (n.Min is >= 100 and <= 280 && Places.Skip(s, n.End) is var open && open < s.Length && s[open] == '(' && s.IndexOf(')', open) is > 0 and var close && close - open < 12 && char.IsAsciiDigit(s[open + 1]) && Places.HasAny(s[open..close], "fan"))
+        {
+            // "170 (150 fan)"
+            return true;
+        }
+
+        if (!(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(Operations.Any(operations, "bake", "roast", "blind_bake", "preheat_oven", "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
         {
             return false;
         }

@@ -59,7 +59,7 @@ internal static class FrontMarks
     /// <summary>What stands before an amount at the end, without the word that says how sure it is: "Wasser ca." 100 ml.</summary>
     public static string Unhedged(string before)
     {
-        string s = before.TrimEnd();
+        string s = before.TrimEnd(' ', '-', '>', '→', '=');
         foreach (string w in Trailing)
         {
             if (s.Length > w.Length + 2 && s.EndsWith(w, StringComparison.OrdinalIgnoreCase) && s[s.Length - w.Length - 1] is ' ' or ',' or ':')
@@ -68,7 +68,27 @@ internal static class FrontMarks
             }
         }
 
-        return before;
+        return s;
+    }
+
+    private static readonly string[] Arrows = [" -> ", " => ", " → ", " ➔ "];
+    private static readonly WordList Elsewhere = new("see", "card", "page", "recipe", "voir", "fiche", "siehe", "Rezept", "Karte", "ver", "ficha", "receta", "vedi", "ricetta", "scheda", "sub-recipe", "base");
+
+    /// <summary>"seaweed butter 100 -> see card": an arrow to another card stands behind the line and is a note.</summary>
+    public static string Pointed(string s, Draft d)
+    {
+        foreach (string arrow in s.Contains('>') || s.Contains('→') || s.Contains('➔') ? Arrows : [])
+        {
+            int at = s.IndexOf(arrow, StringComparison.Ordinal);
+            if (at > 2 && Elsewhere.In(s[(at + arrow.Length)..]))
+            {
+                d.Use ??= s[(at + arrow.Length)..].Trim();
+                d.Tokens?.Add(new ReadToken(s[at..].Trim(), "note", d.Use));
+                return s[..at].TrimEnd();
+            }
+        }
+
+        return s;
     }
 
     /// <summary>"2x eggs", "2 x carrots", "½ x quantity rough puff": the sign of times before a word; place behind it, 0 when none stands there.</summary>

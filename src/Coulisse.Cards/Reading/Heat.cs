@@ -294,7 +294,7 @@ internal static class Heat
             return TemperatureOf.Freezer;
         }
 
-        if (Has("oven") || Has("ofen") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
+        if (Has("oven") || Has("ofen") || Places.HasAny(before, "rohr", "backrohr") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
         {
             return TemperatureOf.Oven;
         }

@@ -18,6 +18,7 @@ internal static class PartReader
             return JapanesePart.Read(s, why);
         }
 
+        s = FrontMarks.Pointed(s, d);
         List<string> brackets = s.Contains('(') ? [] : None;
         d.EachInBracket = FrontBracket(s);
         s = FrontMarks.Optional(s, lang, d);
@@ -159,6 +160,13 @@ internal static class PartReader
 
     private static string AfterUnit(string s, int i, string lang, Draft d)
     {
+        if (lang == "en" && d is { Unit: null, Amount: > 0 and < 1 } && Places.Skip(s, i) is var article)
+        {
+            // "1/2 a small celeriac", "½ of a lemon"
+            article = Places.WordAt(s, article, "of") ? Places.Skip(s, article + 2) : article;
+            i = Places.WordAt(s, article, "a") ? article + 1 : Places.WordAt(s, article, "an") ? article + 2 : i;
+        }
+
         i = FrontMarks.Hedged(s, Places.Skip(s, i), lang);
         // a container after a weight: "7 g sachet instant yeast" keeps the weight
         if (d.Unit is { Kind: "mass" or "volume" } && Container(s, i, lang, out int e) is not null && e < s.Length && PlainContainer(s, i, e))
