@@ -185,6 +185,9 @@ internal static class Looks
     /// <summary>True when the first word is one of work: "blitz 70C 6 min", "brine 12 min".</summary>
     public static bool Opens(string body, string lang) => Operations.In(body.Length > 60 ? body[..60] : body, lang) is { Count: > 0 } verbs && verbs[0].At == 0;
 
+    /// <summary>True behind a list: two items, or one and words that open with work ("turbot x 8", "brine 8 % / 12 min").</summary>
+    public static bool Behind(int items, string body, string lang) => items > 1 || items == 1 && Opens(body, lang);
+
     /// <summary>"zest of 1 orange, in strips": what is taken of a food, and no order to do it.</summary>
     private static bool IsPart(string body, string lang) => Lexicon.Longest("part", body, 0, 5, lang, out int end) is not null && PartReader.Of(body, Places.Skip(body, end), lang) is var of && of > Places.Skip(body, end) && Reading.Amounts.At(body, of, lang) is not null;
 

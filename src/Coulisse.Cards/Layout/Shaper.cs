@@ -291,11 +291,8 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Listed(body) && Looks.Timed(body, lang));
+        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang));
     }
-
-    /// <summary>True behind a list: two items, or one and words that open with work ("turbot x 8", "brine 8 % / 12 min").</summary>
-    private bool Listed(string body) => _plain > 1 || _plain == 1 && Looks.Opens(body, lang);
 
     private bool Step(string body)
     {
@@ -310,7 +307,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        if (!_marked && Listed(body) && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
+        if (!_marked && Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
         {
             // "stock in, lid, 150C 4-5h till spoon tender"
             return true;
