@@ -24,7 +24,7 @@ internal static class CardGauge
             all.Add(await page.EvaluateAsync<double>("window.laidAt"));
         }
 
-        // The first one meets a server that has not read a card yet: it compiles on the way.
+        // The first one meets a server to which no person has shown a card yet; it has walked the way itself by then, while the browser starts.
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"card page of the starter, the first after the start: {all[0]:0} ms"));
         WebGauge.Report("card page of the starter, navigation to margins that are laid, an empty browser cache", all[1..], 1000);
     }
