@@ -21,9 +21,11 @@ public sealed class StartJourney
         Assert.Matches(@"^0:(09|[1-5]\d) over$", (await page.Locator(".lr-clock").InnerTextAsync()).Trim());
         Assert.Equal("no start ticked", (await page.Locator(".lr-drift").InnerTextAsync()).Trim());
         Assert.Equal("The planned time is over; nobody has ticked a start.", (await page.Locator(".lr-now > div").InnerTextAsync()).Trim());
+        Assert.Contains(HandPlan.Tart.RunSheet[0].Show, await page.Locator(".lr-next").InnerTextAsync(), StringComparison.Ordinal);
         string all = await page.Locator("live-run").InnerTextAsync();
         Assert.DoesNotContain("not begun", all, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("The slot is over", all, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing more", all, StringComparison.Ordinal);
 
         // the start can still be ticked, and then the page counts from it
         await page.Locator(".lr-tick").TapAsync();
@@ -39,6 +41,7 @@ public sealed class StartJourney
         string plan = await bench.KeepAsync(HandPlan.Tart);
         IPage page = await bench.PageAsync(390, touch: true);
         await page.GotoAsync($"{bench.Address}/plan/{plan}");
+        await page.Locator(".tp-bar").First.WaitForAsync(); // the drawing under it has its height
         ILocator yes = page.GetByRole(AriaRole.Button, new() { Name = "Yes, begin live in ten seconds" });
         Assert.False(await yes.IsVisibleAsync());
         ILocator first = page.GetByText("Begin live at once");
@@ -54,8 +57,8 @@ public sealed class StartJourney
         Assert.EndsWith($"/plan/{plan}", page.Url, StringComparison.Ordinal);
 
         await first.TapAsync();
-        await yes.TapAsync();
-        await page.WaitForURLAsync("**/live/*");
+        await yes.ClickAsync();
+        await page.WaitForURLAsync("**/live/*", new() { WaitUntil = WaitUntilState.Commit });
         Assert.Empty(bench.Foul);
     }
 }

@@ -163,6 +163,14 @@ public sealed class RuleTrapTests
     }
 
     [Fact]
+    public void Growth_beyond_counting_is_said_once()
+    {
+        string what = Review(Card("Purée", "Keeps 3 days at 5 °C or less.", "- 600 g carrot", "1. Simmer 40 min. Blend.\n2. Chill in the fridge."), "au").All.Single(x => x.Rule == "SAF014").What;
+
+        Assert.Contains("might grow 9 or more powers of ten", what, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Rice_is_cooled_in_layers_that_keep_the_stages_of_its_code()
     {
         string rice = Assert.Single(Review(Card("Rice", "Keeps 3 days at 5 °C or less.", "- 300 g long-grain rice\n- 600 g water", "1. Boil 15 min."), "us").All, x => x.Rule == "SAF023").Remedy;

@@ -6,6 +6,7 @@ namespace Coulisse.Kitchen.Safety.Rules;
 /// <summary>Hot food that is cooled too thick or too slowly for the stages of the code.</summary>
 internal static class CoolingStagesRule
 {
+    private const double Countless = 9;  // powers of ten: no more is worth counting
     private const double Little = 500;   // g: a small pot of unknown shape is not worth a doubt
 
     public static IEnumerable<Finding> Judge(WeighedDish dish, PracticeCode code, bool vulnerable)
@@ -29,7 +30,7 @@ internal static class CoolingStagesRule
                 yield return new Finding(
                     cooled.Thickness is not null && !best ? Severity.Stop : Severity.Warn,
                     "SAF014", c.Component.Name, cooled.Step.Span.Line,
-                    FormattableString.Invariant($"In the {cooled.Way} the middle is not shown to cool in time ({layer}).{(most >= 1 ? FormattableString.Invariant($" Clostridium perfringens might grow {Math.Min(least, 9):0.#} to {Math.Min(most, 9):0.#}{(most > 9 ? " or more" : "")} powers of ten there.") : "")}"),
+                    FormattableString.Invariant($"In the {cooled.Way} the middle is not shown to cool in time ({layer}).{(most >= 1 ? FormattableString.Invariant($" Clostridium perfringens might grow {Grown(least, most)} powers of ten there.") : "")}"),
                     hours is { } h ? FormattableString.Invariant($"{stage.From.Celsius:0} to {stage.To.Celsius:0} °C in {h:0.#} h") : "not within 24 h",
                     FormattableString.Invariant($"{stage.From.Celsius:0} to {stage.To.Celsius:0} °C in {stage.Hours:0.#} h"),
                     hours is { } over ? FormattableString.Invariant($"{over - stage.Hours:0.#} h too slow") : "",
@@ -38,6 +39,10 @@ internal static class CoolingStagesRule
             }
         }
     }
+
+    // beyond nine it is no longer a count of bacteria, only far too much
+    private static string Grown(double least, double most)
+        => least >= Countless ? FormattableString.Invariant($"{Countless} or more") : FormattableString.Invariant($"{least:0.#} to {Math.Min(most, Countless):0.#}{(most > Countless ? " or more" : "")}");
 
     // the bags' ice in time: tap water at 15 °C, as much as there is food, and 50 W from the room (common practice, no source)
     private static string Melts(Cooled cooled, CoolingRule rule)

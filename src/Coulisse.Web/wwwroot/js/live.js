@@ -176,14 +176,16 @@ class LiveRun extends HTMLElement {
     const parts = laid(p.segments, lengths, gates);
     let i = segmentAt(parts, second);
     if (lastSegment) i = Math.max(i, parts.findIndex((s) => s.number === last));
-    const now = parts[i]; const next = parts[i + 1];
+    // nobody has begun and the time is over: what comes next is still the beginning
+    const waits = !gates.size && i >= parts.length;
+    const now = parts[i]; const next = waits ? parts[0] : parts[i + 1];
     const drift = waiting.length ? late : f.late;
     this.put(this.drift, !gates.size ? this.w(second < 0 ? 'notBegun' : 'notTicked') : Math.abs(drift) < 5 ? this.w('onTime') : this.w(drift > 0 ? 'behind' : 'ahead', lasting(Math.abs(drift))));
     this.put(this.net, this.touch ? (waiting.length ? this.w('sending', waiting.length) : this.w('inTouch')) : waiting.length === 1 ? this.w('offOne') : this.w('offMany', waiting.length));
     this.net.classList.toggle('off', !this.touch);
     this.say(this.now, now, this.w(i < 0 ? 'notBegunYet' : gates.size ? 'over' : 'timeOver'));
     this.say(this.next, next, i < 0 ? '' : this.w('nothingMore'));
-    const mine = parts.slice(Math.max(i + 1, 0)).find((s) => s.twins.length);
+    const mine = parts.slice(waits ? 0 : Math.max(i + 1, 0)).find((s) => s.twins.length);
     const twin = (/** @type {number} */ n) => { const w = p.twins.find((/** @type {any} */ t) => t.number === n); return w ? `${this.w('swap', n)}, ${w.component}, ${w.state}${w.broughtBy ? ', ' + w.broughtBy : ''}` : this.w('swap', n); };
     // a twin that was called early in the segment that runs is brought at once
     const early = f.calls.filter((/** @type {any} */ c) => c.kind === 'early' && now?.twins.includes(Number(c.subject.slice(5)))).map((/** @type {any} */ c) => `${this.w('atOnce')}: ${twin(Number(c.subject.slice(5)))}`);
