@@ -70,6 +70,32 @@ public sealed class EveryPageJourney(FilledBench kitchen) : IClassFixture<Filled
         Assert.Empty(bench.Foul);
     }
 
+    [Theory]
+    [InlineData("/kitchen", 390)]
+    [InlineData("/kitchen", 820)]
+    [InlineData("/kitchen", 1440)]
+    [InlineData("/occasions/{occasion}", 390)]
+    [InlineData("/plan/{plan}", 390)]
+    [InlineData("/trials/{card}", 390)]
+    [InlineData("/trials/{card}", 820)]
+    public async Task What_is_folded_fits_too_once_it_is_opened(string path, int width)
+    {
+        Bench bench = await kitchen.BenchAsync();
+        string at = kitchen.Fill(path);
+        bench.Foul.Clear();
+        IPage page = await bench.PageAsync(width, 900, touch: width < 1000);
+        await page.GotoAsync(bench.Address + at);
+        await page.EvaluateAsync("for (const d of document.querySelectorAll('main details')) d.open = true; for (const t of document.querySelectorAll('.book')) for (const b of [t.querySelector('tbody tr .item-open'), t.querySelector('tr.blank .item-open')]) if (b && b.checkVisibility()) b.click();");
+        await page.WaitForTimeoutAsync(300);
+        await Bench.PictureAsync(page, $"open{Name(path)}-{width}");
+
+        string[] wrong = [.. await PageGeometry.WrongAsync(page, $"{width}")];
+
+        Assert.True(wrong.Length == 0, string.Join('\n', wrong));
+        Assert.True(width > 1000 || path != "/kitchen" || await page.Locator("tr.open").CountAsync() > 2, "no row was opened");
+        Assert.Empty(bench.Foul);
+    }
+
     [Fact]
     public async Task The_pages_of_a_kitchens_people_fit_can_be_touched_and_have_no_barrier()
     {

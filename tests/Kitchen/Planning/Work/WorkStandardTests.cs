@@ -11,7 +11,7 @@ public class WorkStandardTests
     public void Every_operation_a_card_can_name_has_a_standard()
     {
         ReferenceTable words = ReferenceTable.Load("reading/operations.tsv");
-        string[] without = [.. words.Rows.Select(r => r[words.Column("operation")]).Distinct().Where(o => WorkStandards.Find(o) is null)];
+        string[] without = [.. words.Rows.Select(r => r[words.Column("operation")]).Distinct().Where(o => o != "-" && WorkStandards.Find(o) is null)]; // "-": a word that looks like work and is none
         Assert.NotEmpty(words.Rows);
         Assert.Empty(without);
         Assert.Null(WorkStandards.Find("juggle"));
