@@ -235,4 +235,57 @@ public sealed class PaperKindTests
         Assert.Equal(3, d.Components[0].Ingredients.Length);
         Assert.Single(Steps(d));
     }
+
+    [Fact]
+    public void The_head_of_a_form_is_no_item()
+    {
+        Dish d = Read("SEA BASS\nMenu: spring 24   Station: fish   Portions: 8\n\nFennel puree\n3 heads fennel\n100g butter\n\nFENNEL: sweat 15 min, add cream, cook 10, blend 3 min.\n");
+
+        Assert.Equal(["Fennel puree: 3 head fennel", "Fennel puree: 100 g butter"], Lines(d));
+        Assert.Equal(8, Assert.Single(d.Yields).Amount);
+        Assert.Equal([15, 10, 3], d.Components.SelectMany(c => c.Steps).SelectMany(s => s.Times).Select(t => t.MinutesMin!.Value));
+    }
+
+    [Fact]
+    public void A_list_with_labels_and_weights_stays_a_list() =>
+        Assert.Equal([": 500 g flour", ": 300 g water"], Lines(Read("Dough\n\nflour: 500 g  \nwater: 300 g\n")));
+
+    [Fact]
+    public void Numbered_parts_in_capitals_over_their_lists()
+    {
+        Dish d = Read("1. SALSA VERDE\n   Parsley 100g\n   Olive oil 200ml\n   Blitz, season.\n2. ROAST LAMB\n   Lamb rump 2kg\n   Rosemary 10g\n   Roast 200C 25min, rest 15min.\n");
+
+        Assert.Equal(["SALSA VERDE: 100 g Parsley", "SALSA VERDE: 200 ml Olive oil", "ROAST LAMB: 2 kg Lamb rump", "ROAST LAMB: 10 g Rosemary"], Lines(d));
+    }
+
+    [Fact]
+    public void Numbered_steps_stay_steps() =>
+        Assert.Equal(2, Steps(Read("Salsa\n\n- 100 g parsley\n- 200 ml oil\n\n1. BLITZ THE PARSLEY\n2. ADD THE OIL\n")).Length);
+
+    [Fact]
+    public void A_name_with_bars_over_the_head_of_its_table()
+    {
+        Dish d = Read("Sourdough | 10 loaves @ 900g\n| ingredient | bakers % | weight |\n| strong white | 80% | 4.0 kg |\n| water | 72% | 3.6 kg |\n| salt | 2% | 100 g |\n\nAutolyse 1h. Add levain + salt. Bulk 4h @ 25c. Bake 20min @ 250c.\n");
+
+        Assert.StartsWith("Sourdough", d.Title, StringComparison.Ordinal);
+        Assert.Equal([": 4 kg strong white", ": 3.6 kg water", ": 100 g salt"], Lines(d));
+        Assert.Single(Steps(d));
+    }
+
+    [Fact]
+    public void The_first_part_of_a_table_may_stand_in_its_first_row() =>
+        Assert.Equal(["Dough: 1 kg plain flour", "Dough: 150 g ghee", "Filling: 300 g peas"], Lines(Read("# Samosa\n\nDough | \nplain flour | 1 kg\nghee | 150 g\nFilling |\npeas | 300 g\n")));
+
+    [Fact]
+    public void A_tip_behind_the_steps_is_a_remark() =>
+        Assert.Single(Steps(Read("# Suppe\n\n## Zutaten\n\n- 200 g Linsen\n- 1 Zwiebel\n\n## Zubereitung\n\nLinsen 40 Min. kochen.\nTipp: schmeckt am nächsten Tag noch besser.\n")));
+
+    [Fact]
+    public void A_batch_behind_two_strokes_is_a_yield()
+    {
+        Dish d = Read("Burger sauce // batch 2L\nketchup 400 g\nmustard 80 g\n\nMix 5 min.\n");
+
+        Assert.Equal([": 400 g ketchup", ": 80 g mustard"], Lines(d));
+        Assert.Equal(2, Assert.Single(d.Yields).Amount);
+    }
 }

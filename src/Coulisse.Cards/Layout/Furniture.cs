@@ -35,7 +35,7 @@ internal static class Furniture
             return true;
         }
 
-        if (body.Length < 80 && (Menu(body) || Votes(body) || Scales(body) || Paged(body)))
+        if (body.Length < 80 && (Menu(body) || Labelled(body) || Votes(body) || Scales(body) || Paged(body)))
         {
             return true;
         }
@@ -55,16 +55,40 @@ internal static class Furniture
     /// <summary>"Home   Recipes   About", "Startseite | Rezepte | Kontakt": the menu of a site, all of its words.</summary>
     private static bool Menu(string body)
     {
+        if (body.AsSpan().IndexOfAny("|·»>/") < 0 && !body.Contains("  ", StringComparison.Ordinal) || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0)
+        {
+            return false;
+        }
+
         string[] cells = body.Split(["  ", " | ", "|", " · ", " » ", " > ", " / "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return cells.Length > 1 && cells.Count(Menus.Contains) is var known && known > 1 && known * 3 >= cells.Length * 2;
     }
 
+    /// <summary>"Menu: spring 24   Station: fish   Portions: 8": the head of a kitchen's form, no weight or volume in it.</summary>
+    private static bool Labelled(string body)
+    {
+        if (body.IndexOf(':') is < 2 or > 16 || body.IndexOf(':') == body.LastIndexOf(':') || !body.Contains("  ", StringComparison.Ordinal) && body.AsSpan().IndexOfAny("|·\t") < 0)
+        {
+            return false;
+        }
+
+        string[] cells = body.Split(["  ", "|", "·", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return cells.Length > 1 && cells.All(c => c.IndexOf(':') is > 1 and < 17 and var colon && char.IsLetter(c[0]) && c.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Reading.Amounts.At(c, colon + 1, "en") is not { Unit.Kind: "mass" or "volume" or "spoon" or "cup" });
+    }
+
     /// <summary>"★★★★★ 4.8 (36 ratings)", "4,7 von 5 Sternen".</summary>
-    private static bool Votes(string body) => (body[0] is '★' or '☆' || Places.HasAny(body, "ratings", "reviews", "votes", "stars", "rating", "avis", "Bewertungen", "Sternen", "Sterne", "valoraciones", "votos", "opiniones", "recensioni", "voti", "stelle")) && body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && body.Count(' ') < 8 && (body[0] is '★' or '☆' or '(' || char.IsAsciiDigit(body[0]) && !Places.HasAny(body, "star anise"));
+    private static bool Votes(string body) => (body[0] is '★' or '☆' || (body[0] == '(' || char.IsAsciiDigit(body[0])) && Voted.In(body) && !Places.HasAny(body, "star anise")) && body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && body.Count(' ') < 8;
+
+    private static readonly WordList Voted = new("ratings", "reviews", "votes", "stars", "rating", "avis", "Bewertungen", "Sternen", "Sterne", "valoraciones", "votos", "opiniones", "recensioni", "voti", "stelle");
 
     /// <summary>"1x  2x  3x", "US Customary - Metric": buttons that scale the list.</summary>
     private static bool Scales(string body)
     {
+        if (body.Length > 40 || body[^1] is not ('x' or 'X' or '×' or 'c' or 'l' or 'y' or 's' or 'C' or 'L' or 'S'))
+        {
+            return false;
+        }
+
         string[] cells = body.Split([' ', '|', '/', '-', '·'], StringSplitOptions.RemoveEmptyEntries);
         return cells.Length > 1 && cells.All(c => c.Length is 2 or 3 or 4 && c[^1] is 'x' or 'X' or '×' && (char.IsAsciiDigit(c[0]) || c[0] == '½')) || cells.Length > 1 && cells.All(c => c.ToLowerInvariant() is "us" or "customary" or "metric" or "imperial" or "units");
     }

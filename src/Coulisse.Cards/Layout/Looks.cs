@@ -107,6 +107,12 @@ internal static class Looks
     public static bool Sentences(string body)
     {
         int stop = body.Length > 40 ? body.IndexOf(". ", StringComparison.Ordinal) : -1;
+        if (stop > 4 && stop + 3 < body.Length && body.IndexOf(". ", stop + 2, StringComparison.Ordinal) is > 0 and var second && second + 3 < body.Length && char.IsUpper(body[stop + 2]) && char.IsLower(body[stop + 3]) && char.IsUpper(body[second + 2]) && char.IsLower(body[second + 3]) && body[^1] == '.')
+        {
+            // "Autolyse 1h. Add levain + salt. Bulk 4h @ 25c."
+            return true;
+        }
+
         return stop > 12 && stop + 4 < body.Length && char.IsUpper(body[stop + 2]) && char.IsLower(body[stop + 3]) && char.IsLower(body[stop - 1]) && char.IsLower(body[stop - 2]) && char.IsLower(body[stop - 3]) && char.IsLetter(body[0]);
     }
 

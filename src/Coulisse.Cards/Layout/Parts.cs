@@ -49,6 +49,21 @@ internal static class Parts
             || amounted && (Called(body, lang) || i + 2 < lines.Count && Reading.Marks.Strip(Folding.Line(lines[i + 2].Text)) is { Length: > 0 } second && Looks.Amounted(second, lang) && !Looks.Work(second, lang));
     }
 
+    /// <summary>"2. ROAST LAMB" over "Lamb rump 2kg": parts that are numbered, not steps.</summary>
+    public static bool Counted(List<RawLine> lines, int i, int number, string lang)
+    {
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || Reading.Marks.ListNumber(lines[i + 1].Text, 0) > 0)
+        {
+            return false;
+        }
+
+        string body = Folding.Line(lines[i].Text.AsSpan(number)).Trimmed(" :");
+        return Looks.Heading(body) && !Looks.Amounted(body, lang) && (Looks.Capitals(body) || Reading.Operations.In(body, lang).Count == 0) && Listed(lines[i + 1].Text, lang) && !Looks.Work(Folding.Line(lines[i + 1].Text), lang);
+    }
+
+    /// <summary>True when a part is called so.</summary>
+    public static bool Headed(List<Piece> pieces, string label) => pieces.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 } && p.Text.Contains(label, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>A line alone in its block over a block of at least two items: the blank line parts a name from its list.</summary>
     public static bool Apart(List<RawLine> lines, int i, string lang) =>
         i + 2 < lines.Count && lines[i + 1].Block == lines[i].Block + 1 && lines[i + 2].Block == lines[i + 1].Block && Listed(lines[i + 1].Text, lang) && Listed(lines[i + 2].Text, lang) && Folding.Line(lines[i].Text) is var name && !Looks.Food(name, lang);

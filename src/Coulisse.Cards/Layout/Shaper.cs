@@ -20,6 +20,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool _headedList;
     private bool _named;
     private int _plain;
+    private bool _bulleted;
     private bool _labelled;
 
     /// <summary>The pieces in the order of the text.</summary>
@@ -66,13 +67,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
         {
-            Head(Folding.Line(s).Trimmed(" :"), Titles.Bold(lines, i, lang) && !_titled && _pieces.Count == 0 ? 1 : 2, raw.Span);
+            Head(Folding.Line(s).Trimmed(" :"), !_titled && _pieces.Count == 0 && Titles.Bold(lines, i, lang) ? 1 : 2, raw.Span);
         }
         else if (s.Contains('|') && !Looks.Bullet(s) && Marks.ListNumber(s, 0) == 0 && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
         {
             return Table(i, end);
         }
-        else if (_mode == "notes" || Furniture.Is(s) || i < 3 && (Greetings.Opens(s) || Greetings.Header(s)) || i > 2 && Greetings.Closes(s))
+        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 3 && (Greetings.Opens(s) || Greetings.Header(s)) || i > 2 && Greetings.Closes(s))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
@@ -102,9 +103,14 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             RunningText.Cut(raw, lang, _pieces);
             Note(from);
         }
+        else if (Marks.ListNumber(s, 0) is > 0 and var numbered && _mode != "method" && Parts.Counted(lines, i, numbered, lang))
+        {
+            Head(Folding.Line(s.AsSpan(numbered)).Trimmed(" :"), 2, raw.Span);
+        }
         else if (Marks.ListNumber(s, 0) > 0)
         {
-            bool item = _mode != "method" && !_steps && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && !(lang == "ja" && body[^1] == '。');
+            // Numbers under bullets are steps, whatever they weigh.
+            bool item = _mode != "method" && !_steps && !_bulleted && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && !(lang == "ja" && body[^1] == '。');
             Add(new Piece(item ? PieceKind.Item : PieceKind.Step, s, raw.Span));
         }
         else if (Dresses.Flagged(lines, i, lang) is { } flagged)
@@ -143,6 +149,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         bool next = i + 1 < lines.Count && Looks.Bullet(lines[i + 1].Text);
         if (body.Length == 0 || Looks.Amounted(body, lang))
         {
+            _bulleted = true;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
         else if (next && lines[i + 1].Indent > raw.Indent && Looks.Heading(body.TrimEnd(':')))
@@ -161,6 +168,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else
         {
+            _bulleted = true;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
     }
@@ -209,9 +217,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, body, raw.Span));
         }
+        else if (body[^1] == ':' && body.Length < 80 && !_marked && listed)
+        {
+            Head(body.TrimmedEnd(": "), 3, raw.Span);
+        }
         else if (body[^1] == ':' && body.Length < 80)
         {
-            Colon(body, listed, raw.Span);
+            Add(new Piece(PieceKind.Paragraph, body, raw.Span));
         }
         else if (_titled && i + 1 < lines.Count && (Parts.Finish(body, lang) || !_marked && Parts.Restarts(lines, i, body, lang, _mode == "method")))
         {
@@ -241,18 +253,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         else
         {
             Add(new Piece(PieceKind.Paragraph, body, raw.Span));
-        }
-    }
-
-    private void Colon(string body, bool listed, Span span)
-    {
-        if (!_marked && listed)
-        {
-            Head(body.TrimmedEnd(": "), 3, span);
-        }
-        else
-        {
-            Add(new Piece(PieceKind.Paragraph, body, span));
         }
     }
 
@@ -301,7 +301,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return false;
         }
 
-        if (body.IndexOf(':') is > 2 and < 40 and var colon && _pieces.Count < MostPieces && Looks.Timed(body, lang) && _pieces.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 } && p.Text.Contains(body[..colon].Trim(), StringComparison.OrdinalIgnoreCase)))
+        if (body.IndexOf(':') is > 2 and < 40 and var colon && _pieces.Count < MostPieces && Looks.Timed(body, lang) && Parts.Headed(_pieces, body[..colon].Trim()))
         {
             // "Sofrito: 45 min a fuego lento." under the list of the sofrito
             return true;
@@ -345,6 +345,14 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return end;
         }
 
+        if (Tables.Under(lines, i, end, lang) is { } under)
+        {
+            Head(under.Name, _titled || _pieces.Count > 0 ? 2 : 1, lines[i].Span);
+            _pieces.AddRange(under.Pieces);
+            Note(from);
+            return end;
+        }
+
         for (int k = i; k < end; k++)
         {
             Add(new Piece(PieceKind.Paragraph, lines[k].Text, lines[k].Span));
@@ -360,21 +368,12 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return;
         }
 
-        if (level == 1 && !_titled)
-        {
-            _titled = true;
-        }
-        else if (Sections.Of(name, lang) is { } section)
-        {
-            _mode = section;
-        }
-        else
-        {
-            _mode = "";
-            _named = true;
-        }
-
-        _plain = 0;
+        bool title = level == 1 && !_titled;
+        string? section = title ? null : Sections.Of(name, lang);
+        _mode = title ? _mode : section ?? "";
+        _named |= !title && section is null;
+        _titled |= title;
+        (_plain, _bulleted) = (0, false);
         _steps &= level != 2 || !_marked;
         Add(new Piece(PieceKind.Heading, name, span, level));
     }

@@ -50,7 +50,9 @@ internal static class Tables
         int columns = Math.Min(MostColumns, rows.Max(r => r.Cells.Length));
         // A first row without a name over rows that have one is a head, whatever it counts: "10 pax | 50 pax".
         bool unnamed = rows[0].Cells.Length > 2 && rows[0].Cells[0].Length == 0 && rows.Skip(1).All(r => r.Cells[0].Length > 0 && char.IsLetter(r.Cells[0][0]));
-        bool head = ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang));
+        // "Dough | " over its rows names the first part, where other parts stand alone in a row too.
+        bool alone = !ruled && rows.Count > 3 && rows[0].Cells.Count(c => c.Length > 0) == 1 && rows[0].Cells[0].Length > 0 && !TableColumns.Opens(rows[0].Cells[0]) && rows.Skip(2).Any(r => r.Cells.Count(c => c.Length > 0) == 1);
+        bool head = !alone && (ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang)));
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
         if (PartColumn.Of(names) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
@@ -60,6 +62,13 @@ internal static class Tables
 
         TableColumns plan = TableColumns.Of(names, body.Select(r => r.Cells), columns, lang);
         return Planned(rows, body, names, plan, lang, into);
+    }
+
+    /// <summary>"Sourdough | 10 loaves @ 900 g" right over the head of its table: a name, and the pieces of the table under it; null for any other.</summary>
+    public static (string Name, List<Piece> Pieces)? Under(List<RawLine> lines, int from, int to, string lang)
+    {
+        List<Piece> pieces = [];
+        return to - from > 3 && Cut(lines, from + 1, to, lang, pieces) ? (string.Join(", ", Cells(lines[from].Text).Where(c => c.Length > 0)), pieces) : null;
     }
 
     /// <summary>The pieces of rows whose columns are known.</summary>
@@ -94,7 +103,7 @@ internal static class Tables
 
         // A size names no part where a part has its name, or where the card is one list.
         bool heads = plan.Sizes && into.Count > 0 && into[^1] is not { Kind: PieceKind.Heading };
-        heads &= into.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 });
+        heads = heads && into.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 });
         for (int a = 0; a < plan.Amounts.Count; a++)
         {
             int column = plan.Amounts[a];

@@ -23,11 +23,19 @@ internal sealed class Footnotes
         }
 
         notes._lines.TryAdd(line, s[at]);
-        return s.Remove(at, 1);
+        return Bare(s);
     }
 
-    /// <summary>The line without its raised figure.</summary>
-    public static string Bare(string s) => Mark(s) is var at and >= 0 ? s.Remove(at, 1) : s;
+    /// <summary>The line without its raised figures: all at once, so that a card read again has none left.</summary>
+    public static string Bare(string s)
+    {
+        for (int at = Mark(s); at >= 0; at = Mark(s))
+        {
+            s = s.Remove(at, 1);
+        }
+
+        return s;
+    }
 
     private static int Mark(string s)
     {

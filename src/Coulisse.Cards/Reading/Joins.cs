@@ -38,7 +38,8 @@ internal static class Joins
             int length = 0;
             if (c == '+')
             {
-                length = 1;
+                // "2 oranges, juice + zest": two parts of one food
+                length = Lexicon.Longest("part", s, Places.Skip(s, i + 1), 3, lang, out int part) is not null && part >= s.Length && parts.Count == 0 ? 0 : 1;
             }
             else if (c == '、' && lang == "ja" && i + 1 < s.Length && (s.AsSpan(i + 1).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(i).Contains("用に", StringComparison.Ordinal) || parts.Count > 0 && (s.EndsWith("適量", StringComparison.Ordinal) || s.EndsWith("少々", StringComparison.Ordinal) || s.EndsWith("適宜", StringComparison.Ordinal))))
             {
@@ -224,12 +225,26 @@ internal static class Joins
     private static bool Series(string s, int comma, int start, string lang)
     {
         int k = Places.Skip(s, comma + 1);
-        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" } } m || !HasMeasure(s, start, comma, lang) || Places.Skip(s, m.End) is var food && (food >= s.Length || !char.IsLetter(s[food])) || Prepared(s, food, lang))
+        if (k < s.Length && char.IsLetter(s[k]) && start > 0)
+        {
+            // "1 chicken, 1 lemon, 50g butter, salt": a bare name closes such a line
+            string last = s[k..].TrimEnd('.');
+            return last.Length < 30 && !last.Contains(',') && !FoodWords.IsPreparation(last, lang) && FoodIds.Match(last, lang) is not null;
+        }
+
+        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" or "mass" or "volume" } } m || !HasMeasure(s, start, comma, lang) || Places.Skip(s, m.End) is var food && (food >= s.Length || !char.IsLetter(s[food])) || Prepared(s, food, lang))
         {
             return false;
         }
 
-        if (FoodIds.Match(s[food..(s.IndexOf(',', food) is var stop and > 0 ? stop : s.Length)], lang) is not null)
+        string name = s[food..(s.IndexOf(',', food) is var stop and > 0 ? stop : s.Length)];
+        if (m.Unit is { Kind: "mass" or "volume" })
+        {
+            // A weight of the same food is how much of it ("1 tin tomatoes, 400 g tomatoes").
+            return !s.AsSpan(0, comma).Contains(name, StringComparison.OrdinalIgnoreCase) && FoodIds.Match(name, lang) is not null;
+        }
+
+        if (FoodIds.Match(name, lang) is not null)
         {
             // "3 Lorbeerblätter, 5 Wacholderbeeren, 1 TL Pfefferkörner": an amount and a food everybody knows
             return true;

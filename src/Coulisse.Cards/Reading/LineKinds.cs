@@ -46,7 +46,7 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
-        if (Asides.Is(s, lang) || Layout.Furniture.Is(s))
+        if (Asides.Is(s, lang) || char.IsLetter(s[0]) && Layout.Furniture.Is(s))
         {
             return LineKind.Note;
         }

@@ -95,6 +95,7 @@ internal static class Marks
             : mark is '/' or 'º' or '°' or ':' && next == ' ' && word ? i + 2
             : mark is '-' or '–' && next == ' ' && i + 2 < s.Length && char.IsUpper(s[i + 2]) ? i + 2
             : mark is '.' or ')' && (char.IsUpper(next) || Words.Places.IsJapanese(next)) && i + 3 < s.Length && char.IsLetter(s[i + 2]) ? i + 1
+            : mark == ')' && char.IsAsciiDigit(next) && i + 2 < s.Length && Words.Places.IsJapanese(s[i + 2]) ? i + 1
             : mark is '\u3000' or ' ' && s[^1] == '。' && (Words.Places.IsJapanese(next) || char.IsAsciiDigit(next)) ? i + 1
             : mark is '\u3000' or ' ' && s[from] is >= '\uFF10' && i + 1 < s.Length && Words.Places.IsJapanese(next) ? i + 1 : 0;
     }

@@ -6,6 +6,9 @@ namespace Coulisse.Cards.Reading;
 internal static class StepPlacing
 {
     private const int MostPairs = 200_000;
+
+    /// <summary>A book of more parts has no word that only one of them has, worth the looking.</summary>
+    private const int MostNamed = 40;
     private static readonly string[] Fors = ["For the ", "Pour la ", "Pour le ", "Für den ", "Für die ", "Para la ", "Para el ", "Per la ", "Per il "];
 
     /// <summary>Places the steps of a common method; a card whose components have steps of their own is left alone.</summary>
@@ -106,7 +109,7 @@ internal static class StepPlacing
     private static string[] Called(ImmutableArray<Component> all, string lang)
     {
         string[] plain = [.. all.Select(c => c.Name.AsSpan().IndexOfAny(",(") is var cut && cut > 2 ? c.Name[..cut].Trim() : c.Name)];
-        return lang != "en" ? plain : [.. plain.Select((name, i) => Head(name) is { Length: > 3 } head && head.Length < name.Length && !plain.Where((_, k) => k != i).Any(o => o.Contains(head, StringComparison.OrdinalIgnoreCase)) && !all.Any(c => c.Ingredients.Any(l => l.Foods.Any(f => f.Food.Contains(head, StringComparison.OrdinalIgnoreCase)))) ? head : name)];
+        return lang != "en" || all.Length > MostNamed ? plain : [.. plain.Select((name, i) => Head(name) is { Length: > 3 } head && head.Length < name.Length && !plain.Where((_, k) => k != i).Any(o => o.Contains(head, StringComparison.OrdinalIgnoreCase)) && !all.Any(c => c.Ingredients.Any(l => l.Foods.Any(f => f.Food.Contains(head, StringComparison.OrdinalIgnoreCase)))) ? head : name)];
     }
 
     /// <summary>"Sponge 45 min at 28 °C", "For the dough, mix …": the part opens its step; "Add the sponge" takes it into another.</summary>

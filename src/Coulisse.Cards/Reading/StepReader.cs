@@ -203,7 +203,12 @@ internal static class StepReader
                 }
 
                 // Where it stands among the others: "all night …, next day boil it an hour".
-                int place = times.TakeWhile(t => s.IndexOf(t.Words, StringComparison.Ordinal) is var told && told >= 0 && told < at).Count();
+                int place = 0;
+                while (place < times.Count && s.IndexOf(times[place].Words, StringComparison.Ordinal) is var told && told >= 0 && told < at)
+                {
+                    place++;
+                }
+
                 times.Insert(place, new StepTime(null, null, Kind(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : Kind(Operations.Main(operations), s), night));
                 break;
             }
@@ -239,9 +244,13 @@ internal static class StepReader
         bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
         string before = stops ? s[..at].TrimEnd() : "";
         bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
+            || (stops && n is { InWords: false, Min: >= 2 and <= 60 } && Ends(before.ToLowerInvariant(), Verbs))
             || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
+
+    // "sweat 15 min, add cream, cook 10, blend 3 min"
+    private static readonly string[] Verbs = ["cook", "simmer", "boil", "fry", "sweat", "roast", "bake", "rest", "blend", "steam", "poach", "knead", "braise"];
 
     /// <summary>Another way, a stretch inside another time, an addition: "or up to 2 days", "(4-5 hours on high)", "the first two hours", what goes by weight and all beside it.</summary>
     private static bool Aside(string s, string before, string after, List<StepTime> times) =>

@@ -13,7 +13,7 @@ internal static class YieldWords
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "for", "pour", "für", "para", "per",
     ];
 
-    private static readonly string[] GuestWords = ["serving", "portion", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
+    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
     private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "個", "枚", "本", "台", "杯"];
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
@@ -24,7 +24,9 @@ internal static class YieldWords
     private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
 
     /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
-    public static bool Form(string noun) => Array.Exists(Forms, f => noun.Equals(f, StringComparison.OrdinalIgnoreCase) || noun.Equals(f + "e", StringComparison.OrdinalIgnoreCase) || noun.Equals(f + "s", StringComparison.OrdinalIgnoreCase));
+    public static bool Form(string noun) => noun.Length > 2 && (AllForms.Contains(noun) || noun[^1] is 's' or 'e' && AllForms.Contains(noun[..^1]));
+
+    private static readonly HashSet<string> AllForms = new(Forms, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>"ca. 40 Stück", "10 slices": a number of pieces and nothing else.</summary>
     public static Numeral? PiecesOf(string s, string lang)
@@ -42,9 +44,9 @@ internal static class YieldWords
             return inside with { Text = s };
         }
 
-        if (s.Length <= LongestTitle && s.AsSpan().IndexOfAny("|·•") >= 0)
+        if (s.Length <= LongestTitle && (s.AsSpan().IndexOfAny("|·•") >= 0 || s.IndexOf("  ", StringComparison.Ordinal) is > 0 and var gap && s.IndexOf(':') is > 0 and var label && label < gap))
         {
-            foreach (string part in s.Split(Bars, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            foreach (string part in s.Replace("  ", "|", StringComparison.Ordinal).Split(Bars, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             {
                 if (One(part, span, lang) is { } told)
                 {
@@ -109,6 +111,8 @@ internal static class YieldWords
             return null;
         }
 
+        title = title.Replace(" // ", " - ", StringComparison.Ordinal);
+
         int open = Math.Max(title.LastIndexOf('('), title.LastIndexOf('['));
         string inside = open > 2 && title[^1] is ')' or ']' ? title[(open + 1)..^1].Trim() : "";
         if (inside.Length > 2)
@@ -158,6 +162,7 @@ internal static class YieldWords
             }
         }
 
+        s = s.Replace(" // ", " - ", StringComparison.Ordinal);
         int figure = s.AsSpan().IndexOfAnyInRange('0', '9');
         int dash = s.LastIndexOf(" - ", StringComparison.Ordinal);
         bool said = dash > 2 && Openers.Any(o => Places.WordAt(s, dash + 3, o));

@@ -13,7 +13,10 @@ public static class CardWriter
         StringBuilder b = new();
         b.Append("# ").Append(dish.Title).Append('\n');
         int first = dish.Components.IsEmpty ? int.MaxValue : dish.Components.Min(c => First(c));
-        foreach (Note n in dish.Notes.Where(n => n.Span.Line < first))
+        // A remark over a list without a name would head it when read again: it goes to the others, at the end.
+        bool bare = !dish.Components.IsEmpty && dish.Components[0].Name.Length == 0;
+        Note? head = bare ? dish.Notes.LastOrDefault(n => n.Span.Line < first) is { } over && Heads(over.Text, dish.Language) ? over : null : null;
+        foreach (Note n in dish.Notes.Where(n => n.Span.Line < first && n != head))
         {
             b.Append('\n').Append(n.Text).Append('\n');
         }
@@ -23,7 +26,7 @@ public static class CardWriter
             One(c, dish, b);
         }
 
-        Note[] last = [.. dish.Notes.Where(n => n.Span.Line >= first)];
+        Note[] last = [.. dish.Notes.Where(n => n.Span.Line >= first || n == head)];
         if (last.Length > 0)
         {
             b.Append("\n## Notes\n");
@@ -90,6 +93,8 @@ public static class CardWriter
             b.Append("- ").Append(Line(l)).Append('\n');
         }
     }
+
+    private static bool Heads(string text, string lang) => Layout.Looks.Heading(text.TrimEnd(':')) && !Layout.Looks.Statement(text, lang) && !Layout.Furniture.Is(text) && !Layout.Greetings.Opens(text);
 
     private static int First(Component c) =>
         Math.Min(c.Span.Line > 0 ? c.Span.Line : int.MaxValue, Math.Min(c.Ingredients.IsEmpty ? int.MaxValue : c.Ingredients[0].Span.Line, c.Steps.IsEmpty ? int.MaxValue : c.Steps[0].Span.Line));
