@@ -98,6 +98,12 @@ internal static class BrokenLines
             return true;
         }
 
+        if (first.Block == next.Block && a.Length < 12 && char.IsAsciiDigit(a[0]) && char.IsLower(b[0]) && b.Length < 40 && Amounts.At(a, 0, lang) is { Unit.Kind: "mass" or "volume" } alone && alone.End >= a.Length)
+        {
+            // "250 ml" and "apple juice"
+            return true;
+        }
+
         if (first.Block == next.Block && a.Length + b.Length <= Longest && a.Length > 7 && (Timed(a, b) || Cut(a, b)))
         {
             return true;

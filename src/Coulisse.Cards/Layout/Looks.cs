@@ -191,6 +191,11 @@ internal static class Looks
     /// <summary>True when the first word is one of work: "blitz 70C 6 min", "brine 12 min".</summary>
     public static bool Opens(string body, string lang) => Operations.In(body.Length > 60 ? body[..60] : body, lang) is { Count: > 0 } verbs && verbs[0].At == 0;
 
+    private static readonly WordList Orders = new("together", "bowl", "saucepan", "pan", "aside", "ensemble", "saladier", "casserole", "Schüssel", "zusammen", "Topf", "bol", "juntos", "ciotola", "insieme", "pentola");
+
+    /// <summary>"Whisk together:", "In another bowl beat:": an order that leads into its list, and no name of a part. "Glaze:" is one.</summary>
+    public static bool Order(string body, string lang) => body.Contains(' ') && Orders.In(body) && Operations.In(body, lang).Count > 0;
+
     /// <summary>True behind a list: two items, or one and words that open with work ("turbot x 8", "brine 8 % / 12 min").</summary>
     public static bool Behind(int items, string body, string lang) => items > 1 || items == 1 && Opens(body, lang);
 

@@ -90,7 +90,7 @@ internal static class Prose
             }
         }
 
-        return null;
+        return RunningText.NamedBy(s);
     }
 
     /// <summary>"250 g gooseberries" for each weight or volume of the sentence; "110 g each" is no food.</summary>
@@ -106,7 +106,7 @@ internal static class Prose
                 continue;
             }
 
-            if (word && Lexicon.Longest("num", s, i, 5, lang, out _) is null && !Same(s, i, out _))
+            if (word && Numbers.Single(s, i, lang) is null && !Same(s, i, out _))
             {
                 continue;
             }

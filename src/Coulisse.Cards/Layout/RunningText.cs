@@ -9,6 +9,37 @@ internal static class RunningText
     private static readonly string[] Openers = ["Para el ", "Para la ", "Para los ", "Para las ", "Pour le ", "Pour la ", "Pour les ", "Pour l'", "Für den ", "Für die ", "Für das ", "Per il ", "Per la ", "Per l'", "Per i ", "For the "];
     private static readonly char[] Dots = ['•', '·', '▪', '●', '◦'];
 
+    /// <summary>"For the stew", "Pour la pâte": a short line that opens like the name of a part.</summary>
+    public static bool Opens(string body) => body.Length < 40 && body.Count(c => c == ' ') < 6 && Openers.Any(o => body.StartsWith(o, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What a sentence that opens so names: "Para la masa se ponen tres huevos …" the masa. Null where no short name stands there.</summary>
+    public static string? NamedBy(string sentence)
+    {
+        if (Openers.FirstOrDefault(o => sentence.StartsWith(o, StringComparison.OrdinalIgnoreCase)) is not { } opener)
+        {
+            return null;
+        }
+
+        int end = opener.Length;
+        for (int words = 0; words < 4 && end < sentence.Length; words++)
+        {
+            int next = Places.WordEnd(sentence, end);
+            if (sentence[end..next].ToLowerInvariant() is "se" or "si" or "on" or "il" or "man" or "wir" or "nimmt" or "braucht" or "brauchen" or "prendre" or "prenez" or "mélanger" or "usar" or "usare" or "mescolare" or "mezclar" || char.IsDigit(sentence[end]))
+            {
+                return words is > 0 ? sentence[opener.Length..end].Trim() : null;
+            }
+
+            if (next < sentence.Length && sentence[next] is ',' or ':')
+            {
+                return sentence[opener.Length..next].Trim();
+            }
+
+            end = Places.Skip(sentence, next);
+        }
+
+        return null;
+    }
+
     /// <summary>True when a line holds a list: two or more dots with amounts behind them.</summary>
     public static bool Is(string s, string lang)
     {

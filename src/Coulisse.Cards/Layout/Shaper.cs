@@ -46,7 +46,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (Titles.Underlined(lines, i) is var under and > 0)
         {
-            Head(Folding.Line(s), under, raw.Span);
+            Head(Folding.Line(s), _pieces.Count == 0 && Titles.Underlined(lines, i + 2) > 0 ? 1 : under, raw.Span);
             return i + 2;
         }
         else if (Titles.Rule(s))
@@ -86,9 +86,10 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return behind;
         }
-        else if ((!_steps || _labelled || Looks.Bullet(s)) && RunningText.Labelled(raw, lang, _pieces))
+        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s)) && RunningText.Labelled(raw, lang, _pieces))
         {
             _labelled = true;
+            _plain = 2;
             Note(_pieces.Count - 1);
         }
         else if (!_marked && _mode.Length == 0 && RunningText.Headed(lines, i, lang, _pieces))
@@ -217,13 +218,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, body, raw.Span));
         }
-        else if (body[^1] == ':' && body.Length < 80 && !_marked && listed)
+        else if (body[^1] == ':' && body.Length < 80 && !_marked && listed && !Looks.Order(body, lang))
         {
             Head(body.TrimmedEnd(": "), 3, raw.Span);
         }
         else if (body[^1] == ':' && body.Length < 80)
         {
-            Add(new Piece(PieceKind.Paragraph, body, raw.Span));
+            Add(new Piece(!_marked && listed ? PieceKind.Step : PieceKind.Paragraph, body, raw.Span));
         }
         else if (_titled && i + 1 < lines.Count && (Parts.Finish(body, lang) || !_marked && Parts.Restarts(lines, i, body, lang, _mode == "method")))
         {
@@ -237,7 +238,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
-        else if (!_marked && listed && (opens || over || Looks.Capitals(body)) && !Leaders.In(body) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang))
+        else if (!_marked && listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && !Leaders.In(body) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang))
         {
             Head(body, 2, raw.Span);
         }

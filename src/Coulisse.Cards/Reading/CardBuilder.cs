@@ -72,9 +72,12 @@ internal sealed class CardBuilder(string text, string lang)
 
     private List<Piece> Shaped(out Remark[] remarks)
     {
-        List<RawLine> lines = BrokenLines.Joined(CardLines.Of(text), _lang);
-        remarks = [.. Long(lines)];
-        return new Shaper(lines, _lang).Shape();
+        List<RawLine> whole = CardLines.Of(text);
+        remarks = [.. Long(whole)];
+        (List<RawLine> lines, List<RawLine> asides) = Undress.Of(whole, _lang);
+        List<Piece> pieces = new Shaper(BrokenLines.Joined(lines, _lang), _lang).Shape();
+        pieces.AddRange(asides.Select(a => new Piece(PieceKind.Paragraph, a.Text, a.Span)));
+        return pieces;
     }
 
     /// <summary>Lines so long that they were read in stretches.</summary>

@@ -59,6 +59,12 @@ internal static class Numbers
             return null;
         }
 
+        if (NumberWords.Hundreds(s, at, lang, out double hundreds, out int behind))
+        {
+            (hundreds, behind) = NumberWords.Compound(s, hundreds, behind, lang);
+            return new Numeral(hundreds, null, behind) { InWords = true };
+        }
+
         string? word = Lexicon.Longest("num", s, at, 5, lang, out int end);
         if (word is null || (Places.IsJapanese(c) && lang == "ja" && c is not '半'))
         {
@@ -84,6 +90,7 @@ internal static class Numbers
             return new Numeral(double.Parse(half, CultureInfo.InvariantCulture), null, halfEnd) { InWords = true };
         }
 
+        (value, end) = NumberWords.Compound(s, value, end, lang);
         return new Numeral(value, null, end) { InWords = true };
     }
 

@@ -1,0 +1,24 @@
+namespace Coulisse.Cards.Layout;
+
+/// <summary>What the paper itself puts around the lines: boxes, stamps of messages, tags, outlines, arrows, a value to a line. Each is taken off before the layout is read; what a line loses is kept as a remark.</summary>
+internal static class Undress
+{
+    private const int MostLines = 20_000;
+
+    /// <summary>The lines without that dress, and what was taken off and says something.</summary>
+    public static (List<RawLine> Lines, List<RawLine> Asides) Of(List<RawLine> lines, string lang)
+    {
+        List<RawLine> asides = [];
+        if (lines.Count is < 3 or > MostLines)
+        {
+            return (lines, asides);
+        }
+
+        lines = Frames.Off(lines);
+        lines = Stamps.Off(lines, asides);
+        lines = Tags.Off(lines, lang);
+        lines = Scattered.Joined(lines, lang);
+        lines = Outline.Off(lines, lang);
+        return (Chains.Cut(lines, lang), asides);
+    }
+}
