@@ -11,7 +11,10 @@ internal static class PartColumn
     };
 
     /// <summary>Place of the column; -1 when there is none.</summary>
-    public static int Of(string[] names) => names.Length < 3 ? -1 : Array.FindIndex(names, n => Heads.Contains(n.Trimmed(" *:")));
+    public static int Of(string[] names) => names.Length < 3 ? -1 : Array.FindIndex(names, Says);
+
+    /// <summary>True for a head that says its column holds parts, and so names none itself.</summary>
+    public static bool Says(string head) => Heads.Contains(head.Trimmed(" *:"));
 
     /// <summary>The rows part by part, each as a table without that column.</summary>
     public static bool Cut((string[] Cells, Span Span) head, List<(string[] Cells, Span Span)> body, string[] names, int column, string lang, List<Piece> into)

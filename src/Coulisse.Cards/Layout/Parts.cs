@@ -13,7 +13,7 @@ internal static class Parts
     /// <summary>"Component 1 - Gel", "Partie 2 : mousse", "A) Dough": the first line of a part, and no title.</summary>
     public static bool Numbered(string body)
     {
-        foreach (string w in (ReadOnlySpan<string>)["component", "part", "partie", "élément", "teil", "komponente", "parte", "componente", "elemento"])
+        foreach (string w in (ReadOnlySpan<string>)["component", "part", "partie", "élément", "teil", "komponente", "parte", "componente", "elemento", "elaboración", "elaboracion", "preparación", "preparazione", "préparation", "rezeptur"])
         {
             if (Places.WordAt(body, 0, w) && Places.Skip(body, w.Length) is var at && at < body.Length && char.IsAsciiDigit(body[at]))
             {

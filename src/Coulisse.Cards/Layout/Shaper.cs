@@ -53,7 +53,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return i + 1;
         }
-        else if (Dresses.Of(lines, i, lang) is { } name)
+        else if ((Dresses.Of(lines, i, lang) ?? HeadedColumn.Named(lines, i, _titled || _named || _items, lang)) is { } name)
         {
             Head(name, 2, raw.Span);
         }
@@ -327,7 +327,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool Columned(int i, out int end)
     {
         int from = _pieces.Count;
-        bool cut = Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces);
+        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces);
         if (cut)
         {
             Note(from);

@@ -13,13 +13,20 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     /// <summary>Column that holds nothing but units ("g", "pc"), beside the column of figures; -1 when there is none.</summary>
     public int Units { get; private init; } = -1;
 
+    /// <summary>True when two columns tell one amount in a big and a small unit: "LB" and "OZ" of 4 lb 8 oz.</summary>
+    public bool Compound { get; private init; }
+
+    /// <summary>Columns that say something else of a food (its price, its allergens, its fat): shown beside the list, never read as amounts.</summary>
+    public IReadOnlyList<int> Beside { get; private init; } = [];
+
     /// <summary>Looks at the head and at every cell once.</summary>
     public static TableColumns Of(string[] names, IEnumerable<string[]> body, int columns, string lang)
     {
         int[] amounts = new int[columns];
         int[] words = new int[columns];
         int[] units = new int[columns];
-        foreach (string[] cells in body)
+        string[][] rows = [.. body];
+        foreach (string[] cells in rows)
         {
             for (int c = 0; c < Math.Min(columns, cells.Length); c++)
             {
@@ -41,33 +48,28 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         int food = -1;
         for (int c = 0; c < columns; c++)
         {
-            if (c != unit && words[c] > amounts[c] && (food < 0 || (words[c] > words[food] && !Opening(names, food))))
+            if (c != unit && words[c] > amounts[c] && !Says(At(names, c)) && (food < 0 || (words[c] > words[food] && !Opening(names, food))))
             {
                 food = c;
             }
         }
 
-        List<int> counted = [];
-        for (int c = 0; c < columns; c++)
-        {
-            string head = c < names.Length ? names[c] : "";
-            if (c != food && amounts[c] > 0 && amounts[c] >= words[c] && !Repeats(head, lang))
-            {
-                counted.Add(c);
-            }
-        }
+        int[] figures = [.. Enumerable.Range(0, columns).Where(c => c != food && c != unit && amounts[c] > 0 && amounts[c] >= words[c])];
+        List<int> counted = ColumnKinds.Counted(figures, names, rows, lang);
 
         int preparation = -1;
         for (int c = 0; c < columns; c++)
         {
-            preparation = c != food && c != unit && !counted.Contains(c) && words[c] > 0 && preparation < 0 ? c : preparation;
+            preparation = c != food && c != unit && !counted.Contains(c) && !figures.Contains(c) && !Says(At(names, c)) && words[c] > 0 && preparation < 0 ? c : preparation;
         }
 
-        IEnumerable<string> heads = counted.Select(c => c < names.Length ? names[c] : "");
-        bool told = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null && !Named(h));
-        bool sizes = counted.Count > 1 && heads.All(h => h.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Places.HasAny(h, "small", "large", "medium", "half", "double", "petit", "grand", "klein", "groß", "pequeño", "grande", "piccolo"));
+        string[] heads = [.. counted.Select(c => At(names, c))];
+        bool told = counted.Count == 2 && heads.All(h => UnitOf(h, lang) is not null && !Named(h) && !ColumnHeads.Trimmed(h)) || ColumnKinds.Twice(counted, heads, rows, lang);
+        bool compound = told && ColumnKinds.Compound(counted, heads, rows, lang);
+        bool sizes = counted.Count > 1 && !told && ColumnKinds.Sizes(counted, heads, rows, lang);
+        int[] beside = [.. Enumerable.Range(0, columns).Where(c => c != food && c != unit && c != preparation && !counted.Contains(c) && Kept(At(names, c)))];
         // A table without a head of its own and with several amount columns says nothing of what they are.
-        return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, told) { Units = unit };
+        return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, told) { Units = unit, Compound = compound, Beside = beside };
     }
 
     /// <summary>"q.b.", "to taste", "大さじ2", "少々": what stands for an amount without beginning with a figure.</summary>
@@ -81,18 +83,24 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     /// <summary>The unit a column's head states: "Grams", "Weight (g)", "ml".</summary>
     public static string? UnitOf(string head, string lang)
     {
-        string h = head.IndexOf('(') is var open and >= 0 ? head[(open + 1)..].TrimmedEnd(") ") : head;
+        string h = head.IndexOfAny(['(', '[']) is var open and >= 0 ? head[(open + 1)..].TrimmedEnd(")] ") : head;
         int last = h.LastIndexOf(' ');
         string word = last >= 0 ? h[(last + 1)..] : h;
-        return word.Length > 0 && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;
+        // "batch 10 kg" says how large the batch is, "g/kg" how much a kilo takes.
+        bool counts = last > 0 && char.IsAsciiDigit(h[last - 1]);
+        return word.Length > 0 && !counts && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;
     }
 
     /// <summary>True for a head that says the column holds the foods.</summary>
-    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "材料");
+    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "材料", "品名", "原材料", "食材");
 
     private static bool Opening(string[] names, int c) => c < names.Length && Opens(names[c]);
 
-    /// <summary>True for columns that repeat others: totals, shares.</summary>
-    private static bool Repeats(string head, string lang) =>
-        head.Contains('%') || Places.HasAny(head, "percent", "cost", "price") || (head.Length > 0 && Lexicon.Longest("total", head, 0, 2, lang, out _) is not null);
+    /// <summary>A head that says the column tells no food.</summary>
+    private static bool Says(string head) => ColumnHeads.Number(head) || ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Share(head);
+
+    /// <summary>What is worth showing beside the list: numbers of rows and shares are not.</summary>
+    private static bool Kept(string head) => head.Length > 0 && (ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Energy(head) || ColumnHeads.Of(head) || ColumnHeads.Rate(head));
+
+    private static string At(string[] cells, int column) => column < cells.Length ? cells[column] : "";
 }

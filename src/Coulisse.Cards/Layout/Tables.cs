@@ -7,6 +7,7 @@ namespace Coulisse.Cards.Layout;
 internal static class Tables
 {
     private const int MostColumns = 40;
+    private const int FewestGrams = 40;
 
     /// <summary>Rows from a place on that belong to one table; the place of the first line behind it.</summary>
     public static int End(List<RawLine> lines, int at)
@@ -55,6 +56,7 @@ internal static class Tables
         bool head = !alone && (ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang)));
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
+        names = TableUnits.Told(names, ref body, lang);
         if (PartColumn.Of(names) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
         {
             return true;
@@ -82,7 +84,7 @@ internal static class Tables
         if (plan.Amounts.Count == 1 || plan.SecondMeasures)
         {
             // Over a row that is a name itself ("Sponge") the head of the first column says only what such names are ("Stage").
-            if (names.Length > 1 && names[0].Length > 1 && body[0].Cells.Skip(1).Any(c => c.Length > 0) && names.Skip(1).All(n => n.Length == 0 || n is "%" || TableColumns.UnitOf(n, lang) is not null) && !TableColumns.Opens(names[0]))
+            if (plan.Food == 0 && names.Length > 1 && names[0].Length > 1 && body[0].Cells.Skip(1).Any(c => c.Length > 0) && names.Skip(1).All(n => n.Length == 0 || ColumnHeads.Weighs(n, lang) || TableColumns.UnitOf(n, lang) is not null || ColumnHeads.Share(n) || ColumnHeads.Rate(n) || ColumnHeads.Price(n)) && !TableColumns.Opens(names[0]))
             {
                 into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }
@@ -92,12 +94,14 @@ internal static class Tables
                 Single(cells, span, plan, names, lang, into);
             }
 
+            TableUnits.Beside(body, plan, names, lang, into);
             return true;
         }
 
         if (plan.Sizes && body.Exists(r => Group(r.Cells, plan)))
         {
             Grouped(body, plan, names, lang, into);
+            TableUnits.Beside(body, plan, names, lang, into);
             return true;
         }
 
@@ -108,13 +112,13 @@ internal static class Tables
         {
             int column = plan.Amounts[a];
             string name = Unmeasured(At(names, column), lang);
-            if (plan.Sizes && a == 0 && At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part))
+            if (plan.Sizes && a == 0 && At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part) && !PartColumn.Says(part))
             {
                 // The first size is the list itself; the part is called by the head of its foods, if by anything, else by the size.
                 into.Add(new Piece(PieceKind.Heading, part, rows[0].Span, 2));
                 into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
             }
-            else if (plan.Sizes && a == 0 && (YieldWords.Guests(name, lang) || !heads))
+            else if (plan.Sizes && a == 0 && (YieldWords.Guests(name, lang) || ColumnHeads.Each(name) || ColumnHeads.Trimmed(name) || !heads))
             {
                 // "10 pax" is how many the first list feeds, and no name of it.
                 into.Add(new Piece(PieceKind.Paragraph, name, rows[0].Span));
@@ -134,6 +138,7 @@ internal static class Tables
         }
 
         Totals(body, names, plan, lang, into);
+        TableUnits.Beside(body, plan, names, lang, into);
         return true;
     }
 
@@ -203,6 +208,12 @@ internal static class Tables
         string amount = At(cells, plan.Amounts[0]);
         if (food.Length == 0 && amount.Length == 0)
         {
+            // The name of a stage may stand under the numbers of the rows.
+            if (cells.Count(c => c.Length > 0) == 1 && Array.Find(cells, c => c.Length > 0) is { } stage && Looks.Heading(stage))
+            {
+                into.Add(new Piece(PieceKind.Heading, Folding.Line(stage).Trimmed(" :【】[]"), span, 3));
+            }
+
             return;
         }
 
@@ -212,9 +223,19 @@ internal static class Tables
             return;
         }
 
+        if (amount.Length == 0 && TableUnits.Sums(food, lang))
+        {
+            into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", cells.Where(c => c.Length > 0)), span));
+            return;
+        }
+
         string first = WithUnit(amount, At(names, plan.Amounts[0]), lang);
         first = plan.Units >= 0 && At(cells, plan.Units) is { Length: > 0 } unit ? $"{first} {unit}" : first;
-        if (plan.SecondMeasures && At(cells, plan.Amounts[1]) is { Length: > 0 } second)
+        if (plan.Compound)
+        {
+            first = $"{first} {WithUnit(At(cells, plan.Amounts[1]), At(names, plan.Amounts[1]), lang)}".Trim();
+        }
+        else if (plan.SecondMeasures && At(cells, plan.Amounts[1]) is { Length: > 0 } second)
         {
             food += $" ({WithUnit(second, At(names, plan.Amounts[1]), lang)})";
         }
@@ -232,6 +253,12 @@ internal static class Tables
 
         // A hyphen before a figure in a cell is a sign, not the mark of an item.
         amount = amount.Length > 1 && amount[0] == '-' && char.IsAsciiDigit(amount[1]) ? "\u2212" + amount[1..] : amount;
+        if (lang != "ja" && preparation.Length == 0 && amount.Length > 1 && amount.All(char.IsAsciiDigit) && int.Parse(amount[..Math.Min(6, amount.Length)], System.Globalization.CultureInfo.InvariantCulture) >= FewestGrams && food.Length > 1)
+        {
+            // Behind the food a figure that no unit stands by is taken for grams, and asked; in front it would count pieces.
+            return $"{food} {amount}";
+        }
+
         int open = amount.IndexOf('(');
         string front = open > 0 ? amount[..open].Trim() : amount;
         string back = open > 0 ? " " + amount[open..] : "";

@@ -73,7 +73,7 @@ internal static class Titles
     /// <summary>Level of a heading by the stroke under it; 0 for none.</summary>
     public static int Underlined(List<RawLine> lines, int i)
     {
-        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Text.Length < 3 || Looks.Bullet(lines[i].Text) || lines[i].Text.Length > 120 || lines[i].Text.Contains('|'))
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Text.Length < 3 || Looks.Bullet(lines[i].Text) || lines[i].Text.Length > 120 || lines[i].Text.Contains('|') || Columns.Head(lines, i) || HeadedColumn.Head(lines, i))
         {
             return 0;
         }
