@@ -154,6 +154,10 @@ public sealed class TableKindTests
     }
 
     [Fact]
+    public void An_amount_inside_an_outline_keeps_its_figure() =>
+        Assert.Contains("1.5 kg flour", string.Join("\n", Lines(Read("Rolls\n\n1.5.1 Dough\n1.5 kg flour\n20 g salt\n\n1.5.2 Glaze\n80 g honey\n25 g water\n\n1.5.3 Method\nBake 9 minutes.\n"))), StringComparison.Ordinal);
+
+    [Fact]
     public void Amounts_with_a_point_are_no_outline() =>
         Assert.Equal([": 1.5 kg flour", ": 1.6 l water"], Lines(Read("Dough\n\n1.5 kg flour\n1.6 l water\n\n1. Mix 5 min.\n")));
 }

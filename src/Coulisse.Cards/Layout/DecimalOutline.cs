@@ -7,7 +7,7 @@ internal static class DecimalOutline
     private const int Most = 99;
 
     /// <summary>The lines without their numbers, where at least two numbers of three figures and more follow one another; else the lines as they are.</summary>
-    public static List<RawLine> Cleared(List<RawLine> lines)
+    public static List<RawLine> Cleared(List<RawLine> lines, string lang)
     {
         HashSet<string> seen = [];
         int follow = 0;
@@ -28,11 +28,10 @@ internal static class DecimalOutline
             return lines;
         }
 
-        return [.. lines.Select(l => Number(l.Text) is var end and > 0 && Belongs(l.Text[..end].TrimEnd('.'), seen) ? l with { Text = l.Text[end..].TrimStart(), Indent = l.Indent } : l)];
+        // "4.7" over "4.7.1" is of the outline; "1.5 kg flour" under it is an amount all the same.
+        HashSet<string> over = [.. seen.Select(n => n[..n.LastIndexOf('.')]).Where(n => n.Contains('.'))];
+        return [.. lines.Select(l => Number(l.Text) is var end and > 0 && l.Text[..end].TrimEnd('.') is var number && (seen.Contains(number) || over.Contains(number) && Reading.Amounts.At(l.Text, 0, lang) is not { Unit: not null }) ? l with { Text = l.Text[end..].TrimStart() } : l)];
     }
-
-    /// <summary>True for a number of the outline, or one that the numbers of the outline begin with ("4.7" over "4.7.1").</summary>
-    private static bool Belongs(string number, HashSet<string> seen) => seen.Contains(number) || number.Contains('.') && seen.Any(s => s.StartsWith(number + ".", StringComparison.Ordinal));
 
     /// <summary>End of a number of two figures and more that opens a line over words; 0 for any other line.</summary>
     private static int Number(string s)
