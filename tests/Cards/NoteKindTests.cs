@@ -49,4 +49,34 @@ public sealed class NoteKindTests
         Assert.Equal([170, 150], bake.Temperatures.Select(t => t.Celsius));
         Assert.Equal(75, Assert.Single(bake.Times).MinutesMin);
     }
+
+    [Fact]
+    public void A_title_may_tell_its_loaves_and_a_heading_its_hours_in_brackets()
+    {
+        Dish d = Read("Sourdough country loaf (2 x 900g)\n\nLevain (night before, 12h @ 24°C)\n- 40g ripe starter\n- 100g water\n\nFinal dough\n- 800g strong white flour\n- 20g salt\n\nBake 40 min at 230°C.\n");
+
+        Assert.StartsWith("Sourdough country loaf", d.Title, StringComparison.Ordinal);
+        Assert.Equal(2, d.Components.Length);
+        Assert.StartsWith("Levain", d.Components[0].Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_number_of_a_recipe_is_no_step_and_a_first_step_is()
+    {
+        Assert.Equal("Chocolate tart", Read("2. Chocolate tart\n\nFor the pastry:\n225g plain flour\n140g cold butter\n\nMethod\nRub in and chill 30 mins.\n").Title);
+        Assert.Equal(2, Steps(Read("1. Rub the butter into the flour\n\n2. Chill 30 min\n")).Length);
+    }
+
+    [Fact]
+    public void What_is_served_beside_is_a_list_and_a_sentence_is_not()
+    {
+        Assert.Equal(["To serve:   crème fraîche", "To serve:   raspberries"], Lines(Read("Tart\n\nFilling:\n300 g chocolate\n200 g cream\n\nTo serve: crème fraîche and raspberries\n"))[2..]);
+        Assert.Equal(2, Lines(Read("Tart\n\nFilling:\n300 g chocolate\n200 g cream\n\nTo serve: warm the tart and cut it small\n")).Length);
+    }
+
+    [Theory]
+    [InlineData("500 water", true)]
+    [InlineData("12 grapes", false)]
+    public void A_bare_figure_beside_what_nobody_counts_is_asked(string line, bool asked) =>
+        Assert.Equal(asked, !CardReader.ReadLineWithDoubts(line, "en").Doubts.IsEmpty);
 }

@@ -52,6 +52,11 @@ internal static class RunningText
     {
         string s = Folding.Line(raw.Text).TrimEnd('.');
         int colon = s.IndexOf(':');
+        if (colon is > 2 and < 30 && Served(s, colon, raw.Span, lang, into))
+        {
+            return true;
+        }
+
         if (colon is < 3 or > 50 || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
         {
             return false;
@@ -80,6 +85,26 @@ internal static class RunningText
             into.AddRange(Statements.Sentences(work).Select(sentence => new Piece(Looks.Statement(sentence, lang) ? PieceKind.Paragraph : PieceKind.Step, sentence + ".", raw.Span)));
         }
 
+        return true;
+    }
+
+    /// <summary>"To serve: crème fraîche and raspberries": foods everybody knows behind the words of an assembly, with or without amounts.</summary>
+    private static bool Served(string s, int colon, Span span, string lang, List<Piece> into)
+    {
+        if (!Parts.Finish(s[..colon], lang) || s.Length > 160 || s.AsSpan(colon).IndexOf(". ") >= 0)
+        {
+            return false;
+        }
+
+        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        string[] foods = s[(colon + 1)..].Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        if (foods.Length == 0 || !foods.All(f => f.Length < 40 && (FoodIds.Match(f, lang) is not null || Looks.Amounted(f, lang))))
+        {
+            return false;
+        }
+
+        into.Add(new Piece(PieceKind.Heading, Reading.Marks.Strip(s[..colon]).Trim(), span, 2));
+        into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, span)));
         return true;
     }
 

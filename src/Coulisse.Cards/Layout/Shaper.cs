@@ -53,9 +53,9 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return i + 1;
         }
-        else if ((Dresses.Of(lines, i, lang) ?? HeadedColumn.Named(lines, i, _titled || _named || _items, lang)) is { } name)
+        else if (((i == 0 ? Titles.Numbered(lines) : null) ?? Dresses.Of(lines, i, lang) ?? HeadedColumn.Named(lines, i, _titled || _named || _items, lang)) is { } name)
         {
-            Head(name, 2, raw.Span);
+            Head(name, i == 0 && Marks.ListNumber(s, 0) > 0 ? 1 : 2, raw.Span);
         }
         else if (s.StartsWith("**", StringComparison.Ordinal) && s.Length < 80 && Folding.Line(s).Trimmed(" :") is var strong && Sections.Of(strong, lang) is not null)
         {
@@ -238,7 +238,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
-        else if (!_marked && listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && !Leaders.In(body) && Looks.Heading(body) && !(Looks.Amounted(body, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang))
+        else if (!_marked && listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && !Leaders.In(body) && Looks.Heading(Titles.Unbracketed(body)) && !(Looks.Amounted(Titles.Unbracketed(body), lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang))
         {
             Head(body, 2, raw.Span);
         }
@@ -258,7 +258,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     }
 
     private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
+        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
 
     /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
     private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text)));

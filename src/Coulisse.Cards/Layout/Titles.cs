@@ -48,6 +48,25 @@ internal static class Titles
         return Sections.Of(body, lang) is not null || Looks.Statement(body, lang) && !Looks.Amounted(body, lang) || next[0] == '|' && !lines.Skip(i + 1).Any(l => l.Text.StartsWith("**", StringComparison.Ordinal));
     }
 
+    /// <summary>A name without what stands behind it in brackets: "Country loaf (2 x 900g)", "Levain (night before, 12h @ 24°C)".</summary>
+    public static string Unbracketed(string body) => body[^1] == ')' && body.IndexOf('(') is > 2 and var open ? body[..open].TrimEnd() : body;
+
+    /// <summary>"2. Chocolate tart" over a blank line, where no other line carries the next number: the number of a recipe. Null for any other first line.</summary>
+    public static string? Numbered(List<RawLine> lines)
+    {
+        string s = lines[0].Text;
+        int end = Reading.Marks.ListNumber(s, 0);
+        if (end == 0 || s.Length > 60 || s[^1] is '.' or ';' or ',' || lines.Count < 3 || lines[1].Block == lines[0].Block || !char.IsAsciiDigit(s[0]))
+        {
+            return null;
+        }
+
+        string name = s[end..].Trim();
+        int number = s[0] - '0';
+        bool goesOn = lines.Skip(1).Any(l => l.Text.Length > 1 && char.IsAsciiDigit(l.Text[0]) && l.Text[0] - '0' == number + 1 && Reading.Marks.ListNumber(l.Text, 0) > 0);
+        return !goesOn && name.Length > 2 && char.IsUpper(name[0]) && !name.Any(char.IsAsciiDigit) ? name : null;
+    }
+
     /// <summary>True for what a page hangs around a recipe: "Jump to Recipe", stars and votes.</summary>
     public static bool Furniture(string body) => body.Contains('★') || Places.HasAny(body, "Jump to", "Skip to", "Print", "Pin it", "Share", "votes", "Zum Rezept", "Imprimer", "Imprimir", "Stampa");
 

@@ -274,7 +274,7 @@ internal static class Heat
         }
 
         if (Leads(after, " in the centre", " in the center", " in the middle", " at the core", " at the centre", " in the core", " core", " inside", " à cœur", " al cuore", " al centro", " im kern") || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || before.Contains("中心", StringComparison.Ordinal) ||
-            Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
+            Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || Has("coeur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
         {
             return TemperatureOf.Core;
         }
@@ -297,6 +297,11 @@ internal static class Heat
         if (Has("oven") || Has("ofen") || Places.HasAny(before, "rohr", "backrohr") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
         {
             return TemperatureOf.Oven;
+        }
+
+        if (c is >= 40 and <= 95 && (Has("sous vide") || Has("sous-vide") || Has("sottovuoto") || Has("al vacío") || Has("vakuum")))
+        {
+            return TemperatureOf.Bath;
         }
 
         if (Has("water bath") || Has("bain-marie") || op is "water_bath" or "fill_bath" || before.Contains("bath", StringComparison.Ordinal) && c is > 40 and < 100)

@@ -33,8 +33,9 @@ internal static class LineReader
 
         foreach (Draft d in drafts)
         {
-            LineDoubts.Of(d, s, lang, span.Line, doubts);
             d.Known = ids?.Of(ref d.Food);
+            NeverCounted.Weigh(d, lang);
+            LineDoubts.Of(d, s, lang, span.Line, doubts);
         }
 
         return new IngredientLine

@@ -18,7 +18,14 @@ internal static class PartReader
             return JapanesePart.Read(s, why);
         }
 
-        s = FrontMarks.Pointed(s, d);
+        s = Shares.PerKilo(FrontMarks.Pointed(s, d), lang, d);
+        if (d.Percent is not null)
+        {
+            Tails.Read(s, lang, d);
+            FoodWords.Tidy(d, lang);
+            return d;
+        }
+
         List<string> brackets = s.Contains('(') ? [] : None;
         d.EachInBracket = FrontBracket(s);
         s = FrontMarks.Optional(s, lang, d);
@@ -106,6 +113,12 @@ internal static class PartReader
         if (Amounts.At(s, 0, lang) is not { } m)
         {
             return BareUnit(s, lang, d);
+        }
+
+        // "4 épices", "5 spice": the figure belongs to the name
+        if (m is { Unit: null, Number: { Min: 4 or 5, Max: null } } && Places.Skip(s, m.End) is var named && (Places.WordAt(s, named, "épices") || Places.WordAt(s, named, "spice") || Places.WordAt(s, named, "spezie") || Places.WordAt(s, named, "especias")))
+        {
+            return s;
         }
 
         // "00 flour 500 g": a type, and no amount of nothing

@@ -18,7 +18,7 @@ internal static class StepReader
     private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
     private static readonly WordList Held = new("keep", "hold", "store", "leave out", "warm halten", "aufbewahren", "garder", "tenir", "conserver", "mantener", "conservar", "guardar", "mantenere", "tenere", "conservare");
     private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫");
-    private static readonly WordList Still = new("leave", "stand", "let", "hold", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
+    private static readonly WordList Still = new("leave", "stand", "let", "hold", "bench", "repos", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
     private static readonly WordList Thrice = new("three times", "dreimal", "trois fois", "tre volte");
     private static readonly WordList Twice = new("twice", "zweimal", "deux fois");
 
@@ -142,7 +142,7 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal)) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum");
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
             bool limit = !longest && Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
@@ -262,7 +262,7 @@ internal static class StepReader
     private static bool Listed(string before)
     {
         int at = before.LastIndexOf(" at ", StringComparison.Ordinal);
-        return at >= 0 && before.Length - at > 5 && before.EndsWith("and", StringComparison.Ordinal) && before[(at + 4)..^3].All(c => char.IsAsciiDigit(c) || c is ',' or ' ');
+        return at >= 0 && before.Length - at > 5 && (before.EndsWith("and", StringComparison.Ordinal) || before.EndsWith(',') && before.IndexOf(',', at) < before.Length - 1) && before[(at + 4)..^(before[^1] == ',' ? 1 : 3)].All(c => char.IsAsciiDigit(c) || c is ',' or ' ');
     }
 
     /// <summary>True for a sentence that says how long a thing keeps: storage, no wait.</summary>

@@ -52,8 +52,10 @@ internal static class NumberWords
     {
         value = 0;
         end = Places.WordEnd(s, at);
-        if (end - at < 6 || lang is not ("de" or "it" or "es"))
+        string? sign = lang switch { "de" => "hundert", "it" => "cento", "es" => "ient", _ => null };
+        if (sign is null || end - at < 5 || s.AsSpan(at, end - at).IndexOf(sign, StringComparison.OrdinalIgnoreCase) < 0)
         {
+            // Nearly every word: said without making one of it.
             return false;
         }
 

@@ -1,0 +1,35 @@
+using Coulisse.Matter.Foods;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Foods nobody counts: water, salt, sugars, flours, fats, milk. A bare figure beside one is a weight whose unit was left out, and is asked.</summary>
+internal static class NeverCounted
+{
+    private const double Fatty = 70;
+    private const double Sweet = 60;
+    private const double Salty = 20_000;
+
+    /// <summary>True when a food of our table is poured or spooned and never counted.</summary>
+    public static bool Is(FoodMatch? match)
+    {
+        if (match is null || FoodTable.Default.Find(match.Id) is not { } food || food.Units.Keys.Any(k => k is "piece" or "fruit" or "large" or "slice" or "square"))
+        {
+            return false;
+        }
+
+        Composition c = food.Composition;
+        return food.Id is "water" || food.Class == "flour" || c.Fat >= Fatty || c.Sugars >= Sweet && c.Water < 40 || c.SodiumMilligrams >= Salty || food.Class == "milk" && c.Water > 60;
+    }
+
+    /// <summary>Takes grams for a bare figure beside such a food; the question stays.</summary>
+    public static void Weigh(Draft d, string lang)
+    {
+        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(d.Known ?? FoodIds.Match(d.Food, lang)))
+        {
+            return;
+        }
+
+        d.Unit = Words.Lexicon.Unit("g", "en");
+        d.Bare = true;
+    }
+}
