@@ -160,4 +160,28 @@ public sealed class TableKindTests
     [Fact]
     public void Amounts_with_a_point_are_no_outline() =>
         Assert.Equal([": 1.5 kg flour", ": 1.6 l water"], Lines(Read("Dough\n\n1.5 kg flour\n1.6 l water\n\n1. Mix 5 min.\n")));
+
+    [Fact]
+    public void Shares_and_prices_alone_weigh_nothing()
+    {
+        Dish d = Read("# Dough\n\n| Item | % |\n|---|---|\n| Flour | 100 |\n| Water | 65 |\n\nMix.\n");
+
+        Assert.Equal(["Flour", "Water"], Lines(d).Select(l => l[(l.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()));
+        Assert.Contains("Water: 65 %", Said(d), StringComparison.Ordinal);
+        Assert.Empty(d.Doubts);
+        Assert.DoesNotContain(Lines(Read("# Stock\n\n| Item | Price |\n|---|---|\n| Butter | 840 |\n| Flour | 120 |\n\nMix.\n")), l => l.Any(char.IsAsciiDigit));
+    }
+
+    [Fact]
+    public void Grams_to_the_kilogram_alone_are_shares()
+    {
+        Dish d = Read("# Farce\n\n| Item | g/kg |\n|---|---|\n| Salt | 18 |\n| Pepper | 3 |\n\nMix.\n");
+
+        Assert.DoesNotContain(Lines(d), l => l.Contains("piece", StringComparison.Ordinal) || l.Contains(" g ", StringComparison.Ordinal));
+        Assert.Equal([1.8, 0.3], d.Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods).Select(f => f.Percent));
+    }
+
+    [Fact]
+    public void Shares_beside_a_weight_leave_it_the_amount() =>
+        Assert.Equal(["1000 g Flour", "650 g Water"], Lines(Read("# Dough\n\n| Item | % | g |\n|---|---|---|\n| Flour | 100 | 1000 |\n| Water | 65 | 650 |\n\nMix.\n")).Select(l => l[(l.IndexOf(": ", StringComparison.Ordinal) + 2)..]));
 }

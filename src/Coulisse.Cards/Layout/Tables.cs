@@ -78,7 +78,7 @@ internal static class Tables
     {
         if (plan.Amounts.Count == 0 || plan.Food < 0)
         {
-            return false;
+            return UnweighedTable.Cut(body, names, plan, into);
         }
 
         if (plan.Amounts.Count == 1 || plan.SecondMeasures)
@@ -226,6 +226,12 @@ internal static class Tables
         if (amount.Length == 0 && TableUnits.Sums(food, lang))
         {
             into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", cells.Where(c => c.Length > 0)), span));
+            return;
+        }
+
+        if (ColumnHeads.Rate(At(names, plan.Amounts[0])))
+        {
+            UnweighedTable.Rate(food, amount, At(names, plan.Amounts[0]), span, into);
             return;
         }
 
