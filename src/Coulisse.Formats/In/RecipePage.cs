@@ -135,7 +135,8 @@ public static class RecipePage
         {
             case "li":
                 NewLine(b);
-                b.Append(!marks ? "" : e.ParentElement?.LocalName == "ol" ? "1. " : "- ");
+                // A list inside an item stands under it, as it does on the page.
+                b.Append(' ', marks ? 2 * Math.Min(MostNested, Nested(e)) : 0).Append(!marks ? "" : e.ParentElement?.LocalName == "ol" ? "1. " : "- ");
                 break;
             case "h1" or "h2" or "h3" or "h4" or "h5" or "h6":
                 NewLine(b);
@@ -156,6 +157,19 @@ public static class RecipePage
 
                 break;
         }
+    }
+
+    private const int MostNested = 6;
+
+    private static int Nested(IElement item)
+    {
+        int depth = 0;
+        for (IElement? up = item.ParentElement; up is not null && depth < MostNested; up = up.ParentElement)
+        {
+            depth += up.LocalName == "li" ? 1 : 0;
+        }
+
+        return depth;
     }
 
     private static void Close(INode? n, StringBuilder b)

@@ -60,6 +60,16 @@ public sealed class IncomingTests
     public void Durations_follow_ISO_8601(string iso, double? minutes) => Assert.Equal(minutes is { } m ? $"Cooking: {m} min." : null, Card($$"""{"@type":"Recipe","name":"A","cookTime":"{{iso}}","recipeIngredient":["1 g salt"]}""").Split('\n').FirstOrDefault(l => l.StartsWith("Cooking", StringComparison.Ordinal)));
 
     [Fact]
+    public void A_list_inside_an_item_is_the_list_of_that_part_and_a_flat_list_is_one()
+    {
+        Dish nested = Dish("<ul><li>Ragù<ul><li>1 kg rabbit</li><li>200 ml wine</li></ul></li><li>White sauce<ul><li>1 l milk</li><li>80 g flour</li></ul></li></ul><p>Simmer 90 min.</p>");
+        Dish flat = Dish("<ul><li>1 kg rabbit</li><li>200 ml wine</li></ul><ul><li>1 l milk</li></ul><p>Simmer 90 min.</p>");
+
+        Assert.Equal(["Ragù 2", "White sauce 2"], nested.Components.Select(c => $"{c.Name} {c.Ingredients.Length}"));
+        Assert.Equal(3, Assert.Single(flat.Components).Ingredients.Length);
+    }
+
+    [Fact]
     public void Data_in_a_page_wins_over_its_words_and_scripts_never_speak()
     {
         string page = Card("<html><head><title>T</title><script>alert('200 g poison')</script><script type=\"application/ld+json\">{\"@type\":\"Recipe\",\"name\":\"Gel\",\"recipeIngredient\":[\"200 g quince\"]}</script></head><body><p>menu</p></body></html>");
