@@ -210,15 +210,7 @@ internal static class Looks
             return false;
         }
 
-        for (int i = 1; i < body.Length; i++)
-        {
-            if (char.IsAsciiDigit(body[i]) && !char.IsLetterOrDigit(body[i - 1]) && Clock.At(body, i, lang) is not null)
-            {
-                return true;
-            }
-        }
-
-        return Places.HasAny(body, "overnight", "o/n");
+        return Clock.Tells(body, 1, lang) || Places.HasAny(body, "overnight", "o/n");
     }
 
     /// <summary>True for a line that may be a heading without saying so.</summary>

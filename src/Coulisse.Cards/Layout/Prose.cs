@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A card told in sentences, with no list: the amounts are taken from the sentences, each of which stays a step.</summary>
 internal static class Prose
 {
-    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "until", "all", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "all", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
 
     // "a pan" is bread in Spanish and kit in English.
     private static readonly WordList Kit = new("pan", "saucepan", "pot", "bowl", "tin", "dish", "tray", "plate", "jar", "lid", "sieve", "moule", "plat", "poêle", "casserole", "Topf", "Schüssel", "Pfanne", "Form", "molde", "sartén", "olla", "cazuela", "bandeja", "teglia", "pentola", "padella", "ciotola");
@@ -128,7 +128,7 @@ internal static class Prose
                 continue;
             }
 
-            int told = Times(s, i, m, lang);
+            int told = Times(s, m, lang);
             int from = PartReader.Of(s, Places.Skip(s, told), lang);
             string food = Named(s, from, out int end);
             // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none.
@@ -151,7 +151,7 @@ internal static class Prose
     }
 
     /// <summary>End of "2 x 2.5kg tins": a count, what one holds, and the vessel; else of the amount itself.</summary>
-    private static int Times(string s, int at, Reading.Measure m, string lang)
+    private static int Times(string s, Reading.Measure m, string lang)
     {
         int x = Places.Skip(s, m.End);
         if (m.Unit is not null || x + 2 >= s.Length || s[x] is not ('x' or '×') || Reading.Amounts.At(s, Places.Skip(s, x + 1), lang) is not { Unit.Kind: "mass" or "volume" } each)
@@ -159,7 +159,6 @@ internal static class Prose
             return m.End;
         }
 
-        _ = at;
         int vessel = Places.Skip(s, each.End);
         return Lexicon.LongestUnit(s, vessel, lang, out int end) is { Kind: "container" } ? end : each.End;
     }

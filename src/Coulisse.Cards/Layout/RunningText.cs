@@ -96,7 +96,7 @@ internal static class RunningText
             return false;
         }
 
-        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        string and = Conjunction.Spaced(lang);
         string[] foods = s[(colon + 1)..].Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (foods.Length == 0 || !foods.All(f => f.Length < 40 && (FoodIds.Match(f, lang) is not null || Looks.Amounted(f, lang))))
         {
@@ -130,18 +130,7 @@ internal static class RunningText
     private static readonly string[] Leads = ["you want ", "you need ", "you'll need ", "you will need ", "we use ", "i use ", "we take ", "take ", "use ", "mix ", "il faut ", "il te faut ", "il vous faut ", "on prend ", "prenez ", "man braucht ", "man nimmt ", "wir brauchen ", "wir nehmen ", "du brauchst ", "se necesitan ", "se necesita ", "necesitamos ", "hacen falta ", "ci vogliono ", "servono ", "occorrono ", "si usano "];
 
     /// <summary>"mix 6 min slow", "to 24C": work, and no food of a list.</summary>
-    private static bool Timed(string f, string lang)
-    {
-        for (int i = 0; i < f.Length; i++)
-        {
-            if (char.IsAsciiDigit(f[i]) && (i == 0 || !char.IsLetterOrDigit(f[i - 1])) && Clock.At(f, i, lang) is not null)
-            {
-                return true;
-            }
-        }
-
-        return f.Contains('°');
-    }
+    private static bool Timed(string f, string lang) => Clock.Tells(f, 0, lang) || f.Contains('°');
 
     /// <summary>The list without the words that lead into it: "you want 200 g feta, …".</summary>
     private static string Lead(string s) => Leads.FirstOrDefault(l => s.StartsWith(l, StringComparison.OrdinalIgnoreCase)) is { } lead ? s[lead.Length..] : s;
@@ -172,7 +161,7 @@ internal static class RunningText
 
     private static IEnumerable<string> Foods(string s, string lang)
     {
-        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        string and = Conjunction.Spaced(lang);
         foreach (string part in s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             // "and" parts two amounts; "salt and pepper" it leaves together.

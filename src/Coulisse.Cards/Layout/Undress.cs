@@ -3,12 +3,14 @@ namespace Coulisse.Cards.Layout;
 /// <summary>What the paper itself puts around the lines: boxes, stamps of messages, tags, outlines, arrows, a value to a line. Each is taken off before the layout is read; what a line loses is kept as a remark.</summary>
 internal static class Undress
 {
+    // A longer text is a book, and no paper has one dress from its first page to its last.
     private const int MostLines = 20_000;
 
     /// <summary>The lines without that dress, and what was taken off and says something.</summary>
     public static (List<RawLine> Lines, List<RawLine> Asides) Of(List<RawLine> lines, string lang)
     {
         List<RawLine> asides = [];
+        lines = DecimalOutline.Cleared(lines, lang);
         if (lines.Count is < 3 or > MostLines)
         {
             return (lines, asides);

@@ -25,7 +25,7 @@ internal static class BareMinutes
     /// <summary>True when nothing but the heat and its "fan" stands before.</summary>
     private static bool Heated(string before, StepTemperature last)
     {
-        foreach (string word in (ReadOnlySpan<string>)["fan", "umluft", "heißluft", "chaleur tournante", "ventilato", "ventilado", "C", "F", "°"])
+        foreach (string word in (ReadOnlySpan<string>)[.. Heat.Fans, "C", "F", "°"])
         {
             before = before.EndsWith(word, StringComparison.OrdinalIgnoreCase) ? before[..^word.Length].TrimEnd() : before;
         }

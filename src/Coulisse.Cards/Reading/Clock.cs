@@ -30,6 +30,20 @@ internal static class Clock
         return first;
     }
 
+    /// <summary>True when a figure from a place on begins a stretch of time.</summary>
+    public static bool Tells(string s, int from, string lang)
+    {
+        for (int i = from; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1])) && At(s, i, lang) is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static int Join(string s, int end, string lang)
     {
         int i = Places.Skip(s, end);

@@ -65,7 +65,7 @@ internal static class EachOf
     /// <summary>One part for each food behind a place; what is done to all of them stands behind the last.</summary>
     private static List<string>? Foods(string s, string amount, int from, string lang)
     {
-        string[] foods = [.. s[from..].Replace($" {And(lang)} ", ", ", StringComparison.OrdinalIgnoreCase).Replace(" & ", ", ", StringComparison.Ordinal).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods)];
+        string[] foods = [.. s[from..].Replace(Conjunction.Spaced(lang), ", ", StringComparison.OrdinalIgnoreCase).Replace(" & ", ", ", StringComparison.Ordinal).Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(MostFoods)];
         if (lang == "en" && foods.Length > 1)
         {
             // "each of cumin and coriander seeds"
@@ -125,6 +125,4 @@ internal static class EachOf
 
         return null;
     }
-
-    private static string And(string lang) => lang switch { "fr" => "et", "de" => "und", "es" => "y", "it" => "e", _ => "and" };
 }

@@ -5,7 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Finds the temperatures of a sentence and what each is of.</summary>
 internal static class Heat
 {
-    private static readonly string[] Fans = ["fan", "chaleur tournante", "heißluft", "heissluft", "umluft", "ventilato", "ventilata", "ventilado", "con ventilador", "aire", "ventil", "convection", "コンベクション"];
+    /// <summary>The words for an oven whose air is moved, in small letters.</summary>
+    public static readonly string[] Fans = ["fan", "chaleur tournante", "heißluft", "heissluft", "umluft", "ventilato", "ventilata", "ventilado", "con ventilador", "aire", "ventil", "convection", "コンベクション"];
 
     private static readonly string[] Degrees = ["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"];
     private static readonly Beginnings FirstOfDegrees = new(Degrees);

@@ -256,7 +256,7 @@ internal static class Joins
             return true;
         }
 
-        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        string and = Conjunction.Spaced(lang);
         int later = s.IndexOf(and, m.End, StringComparison.OrdinalIgnoreCase);
         return later > 0 && later + and.Length < s.Length && char.IsAsciiDigit(s[later + and.Length]);
     }
@@ -330,7 +330,7 @@ internal static class Joins
         }
 
         // "olio evo e aceto di vino bianco": two foods the table knows, and no one food of that name
-        string word = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        string word = Conjunction.Spaced(lang);
         int joint = s.IndexOf(word, StringComparison.OrdinalIgnoreCase);
         if (joint > 2 && s.Length < 70 && joint == s.LastIndexOf(word, StringComparison.OrdinalIgnoreCase) && s.IndexOf(',') < 0 && s.IndexOf('(') < 0 && FoodIds.Match(s[..joint], lang) is not null && FoodIds.Match(s[(joint + word.Length)..], lang) is not null && FoodIds.Match(s, lang) is null)
         {

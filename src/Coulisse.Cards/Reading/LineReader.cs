@@ -34,7 +34,7 @@ internal static class LineReader
         foreach (Draft d in drafts)
         {
             d.Known = ids?.Of(ref d.Food);
-            NeverCounted.Weigh(d, lang);
+            NeverCounted.Weigh(d, ids, lang);
             LineDoubts.Of(d, s, lang, span.Line, doubts);
         }
 

@@ -18,7 +18,7 @@ internal static class NameList
             return null;
         }
 
-        string and = lang switch { "fr" => " et ", "de" => " und ", "es" => " y ", "it" => " e ", _ => " and " };
+        string and = Conjunction.Spaced(lang);
         string[] names = s.Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (names.Length is < 2 or > MostNames)
         {

@@ -22,9 +22,12 @@ internal static class NeverCounted
     }
 
     /// <summary>Takes grams for a bare figure beside such a food; the question stays.</summary>
-    public static void Weigh(Draft d, string lang)
+    /// <param name="d">The line's food, named where foods are named.</param>
+    /// <param name="ids">Named it; null where foods are left unnamed, and this one alone is looked up.</param>
+    /// <param name="lang">Language code.</param>
+    public static void Weigh(Draft d, FoodIds? ids, string lang)
     {
-        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(d.Known ?? FoodIds.Match(d.Food, lang)))
+        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(ids is null ? new FoodIds(lang).Of(ref d.Food) : d.Known))
         {
             return;
         }

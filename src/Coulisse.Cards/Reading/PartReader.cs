@@ -19,13 +19,6 @@ internal static class PartReader
         }
 
         s = Shares.PerKilo(FrontMarks.Pointed(s, d), lang, d);
-        if (d.Percent is not null)
-        {
-            Tails.Read(s, lang, d);
-            FoodWords.Tidy(d, lang);
-            return d;
-        }
-
         List<string> brackets = s.Contains('(') ? [] : None;
         d.EachInBracket = FrontBracket(s);
         s = FrontMarks.Optional(s, lang, d);
@@ -35,7 +28,7 @@ internal static class PartReader
         // "De l'huile pour la friture", "Del sale": some of it, with no amount
         s = lang is "fr" or "it" && char.IsUpper(s.Length > 0 ? s[0] : ' ') && PartReader.Of(s, 0, lang) is var some and > 2 && some + 2 < s.Length ? s[some..] : s;
         s = Alternatives.Behind(s, lang, d);
-        s = Front(s, lang, d);
+        s = d.Percent is null ? Front(s, lang, d) : s;
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {
             s = Shares.Behind(UnitFirst.Take(s, lang, d), lang, d);

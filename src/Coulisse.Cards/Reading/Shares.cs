@@ -22,29 +22,31 @@ internal static class Shares
     /// <summary>"Sel 18 g/kg", "18 g/kg salt", "sal 18 g por kg": a weight to each kilogram is a share of a thousand, and no amount. The line without it.</summary>
     public static string PerKilo(string s, string lang, Draft d)
     {
-        int kilo = -1;
         foreach (string w in (ReadOnlySpan<string>)["g/kg", "g / kg", "g par kg", "g pro kg", "g per kg", "g por kg", "g al kg"])
         {
-            kilo = kilo < 0 ? s.IndexOf(w, StringComparison.Ordinal) : kilo;
-            if (kilo > 0 && (kilo + w.Length == s.Length || !char.IsLetterOrDigit(s[kilo + w.Length])) && s.AsSpan(kilo).StartsWith(w))
+            int kilo = s.IndexOf(w, StringComparison.Ordinal);
+            int behind = kilo + w.Length;
+            if (kilo <= 0 || behind < s.Length && char.IsLetterOrDigit(s[behind]))
             {
-                int from = kilo;
-                while (from > 0 && (char.IsAsciiDigit(s[from - 1]) || s[from - 1] is '.' or ',' or ' '))
-                {
-                    from--;
-                }
-
-                from = Places.Skip(s, from);
-                if (Numbers.Single(s, from, lang) is not { InWords: false } n || Places.Skip(s, n.End) < kilo)
-                {
-                    return s;
-                }
-
-                d.Percent = Math.Round(n.Min / 10, 6);
-                d.Tokens?.Add(new ReadToken(s[from..(kilo + w.Length)], "share", System.FormattableString.Invariant($"{d.Percent} %")));
-                string rest = $"{s[..from].TrimmedEnd(" ,:-")} {s[(kilo + w.Length)..].Trim()}".Trim();
-                return rest[PartReader.Of(rest, 0, lang)..];
+                continue;
             }
+
+            int from = kilo;
+            while (from > 0 && (char.IsAsciiDigit(s[from - 1]) || s[from - 1] is '.' or ',' or ' '))
+            {
+                from--;
+            }
+
+            from = Places.Skip(s, from);
+            if (Numbers.Single(s, from, lang) is not { InWords: false } n || Places.Skip(s, n.End) < kilo)
+            {
+                return s;
+            }
+
+            d.Percent = Math.Round(n.Min / 10, 6);
+            d.Tokens?.Add(new ReadToken(s[from..behind], "share", System.FormattableString.Invariant($"{d.Percent} %")));
+            string rest = $"{s[..from].TrimmedEnd(" ,:-")} {s[behind..].Trim()}".Trim();
+            return rest[PartReader.Of(rest, 0, lang)..];
         }
 
         return s;

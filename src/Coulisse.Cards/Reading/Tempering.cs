@@ -43,6 +43,7 @@ internal static class Tempering
         return [];
     }
 
+    // No number of ours: "45/27" would be a fraction there.
     private static int FigureEnd(string s, int i)
     {
         int end = i;
