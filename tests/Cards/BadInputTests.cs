@@ -1,13 +1,11 @@
 using System.Text;
-using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>Bad input is bounded and clear, and nothing of it is lost: what was not understood stands as written.</summary>
 public sealed class BadInputTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     /// <summary>Every text of the dish that came from the card.</summary>
     private static string All(Dish d) => string.Join('\n', new[] { d.Title }.Concat(d.Notes.Select(n => n.Text)).Concat(d.Unread.Select(u => u.Text)).Concat(d.Variants.SelectMany(v => v.Ingredients).Select(l => l.Text))
         .Concat(d.Components.SelectMany(c => new[] { c.Name }.Concat(c.Ingredients.SelectMany(l => new[] { l.Text, l.Group ?? "" })).Concat(c.Steps.Select(s => s.Text)).Concat(c.Notes.Select(n => n.Text)))));

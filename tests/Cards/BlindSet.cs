@@ -8,6 +8,9 @@ namespace Coulisse.Cards.Tests;
 /// <summary>A set of cases written blind, scored and held to what is reached.</summary>
 internal static class BlindSet
 {
+    /// <summary>True for what a person typed or copied as text: pages and recipe data come in by another door.</summary>
+    public static bool Typed(JsonElement c) => c.GetProperty("kind").GetString() != "card" || c.GetProperty("input").GetString()!.TrimStart()[0] is not ('{' or '<' or '[');
+
     /// <summary>Every score named has at least so many cases and at most so many misses; each miss is named in the report.</summary>
     public static void Reaches(IReadOnlyDictionary<string, (int Fewest, int Misses)> floors, string file, Func<JsonElement, bool>? which = null)
     {

@@ -1,12 +1,11 @@
 using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>Questions that keep a wrong figure from being taken in silence, each with the near miss that raises none. Our own examples.</summary>
 public sealed class DoubtTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     [Theory]
     [InlineData("− 5 g salt", false)]
     [InlineData("−5 g salt", true)]

@@ -1,14 +1,11 @@
 using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>Kinds of writing met on real cards, each beside what looks like it and is none. Readings as a cook gives them: common practice, no source.</summary>
 public sealed class KindTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
-    private static string[] Lines(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{c.Name}: {f.Amount} {f.Unit} {f.Food}")))];
-
     [Theory]
     [InlineData("Leek tart for 8", 8, "portions")]
     [InlineData("Navarin d'agneau (12 couverts)", 12, "portions")]

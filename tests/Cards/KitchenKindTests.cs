@@ -1,18 +1,13 @@
 using Coulisse.Cards.Reading;
 using Coulisse.Matter.Foods;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>More kinds of writing, each beside what looks like it and is none: two foods in one line, what a page hangs around a recipe, figures of heat without their sign, stages of a table. Readings as a cook gives them: common practice, no source.</summary>
 public sealed class KitchenKindTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     private static string Line(string line, string lang) => string.Join(" + ", CardReader.ReadLine(line, lang).Foods.Select(f => FormattableString.Invariant($"{f.Amount} {f.Unit} {f.Food}").Trim()));
-
-    private static string[] Steps(Dish d) => [.. d.Components.SelectMany(c => c.Steps.Select(s => $"{c.Name}: {s.Text}"))];
-
-    private static string[] Lines(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{c.Name}: {f.Amount} {f.Unit} {f.Food}")))];
 
     [Theory]
     [InlineData("white pepper, lemon juice to taste", "en", "white pepper + lemon juice")]

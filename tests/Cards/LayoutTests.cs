@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>Layouts of real cards, each with a near miss that must stay as it is. Our own examples.</summary>
 public sealed class LayoutTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     private static string Outline(Dish d) => string.Join(" | ", d.Components.Select(c => $"{c.Name}: {string.Join(", ", c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{f.Grams} {f.Food}")))}"));
 
     [Fact]

@@ -1,16 +1,11 @@
 using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>A chef's own notes without stops or units, and a letter that lists in its sentences, each beside what looks like it and is none. Readings as a cook gives them: common practice, no source.</summary>
 public sealed class NoteKindTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
-    private static string[] Steps(Dish d) => [.. d.Components.SelectMany(c => c.Steps.Select(s => $"{c.Name}: {s.Text}"))];
-
-    private static string[] Lines(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{c.Name}: {f.Amount} {f.Unit} {f.Food}")))];
-
     [Fact]
     public void Work_behind_a_single_line_is_work()
     {

@@ -1,16 +1,10 @@
-using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>Kinds of paper a fourth blind set showed, each beside what looks like it and is none: narrow pages, letters, pages of a site, notes without stops, columns of units, stages a step takes up. Readings as a cook gives them: common practice, no source.</summary>
 public sealed class PaperKindTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
-    private static string[] Steps(Dish d) => [.. d.Components.SelectMany(c => c.Steps.Select(s => $"{c.Name}: {s.Text}"))];
-
-    private static string[] Lines(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{c.Name}: {f.Amount} {f.Unit} {f.Food}")))];
-
     [Fact]
     public void Lines_a_narrow_page_broke_are_one()
     {

@@ -1,13 +1,12 @@
 using Coulisse.Cards.Reading;
 using Coulisse.Cards.Writing;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>What people paste: broken lines, dots that lead to an amount, boxes, labels, sizes with parts, yields in every dress; each with a near miss. Our own examples.</summary>
 public sealed class PastedTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     private static string Outline(Dish d) => string.Join(" | ", d.Components.Select(c => $"{c.Name}: {string.Join(", ", c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{f.Amount} {f.Unit} {f.Food}").Trim()))}"));
 
     [Fact]

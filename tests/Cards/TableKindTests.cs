@@ -1,15 +1,11 @@
-using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>Kinds of tables and columns a sixth blind set showed, each beside what looks like it and is none. Readings as a cook gives them: common practice, no source.</summary>
 public sealed class TableKindTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     private static Doubt[] Asked(string text) => [.. Read(text).Doubts];
-
-    private static string[] Lines(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{c.Name}: {f.Amount} {f.Unit} {f.Food}")))];
 
     private static string Said(Dish d) => string.Join("\n", d.Notes.Concat(d.Components.SelectMany(c => c.Notes)).Select(n => n.Text));
 

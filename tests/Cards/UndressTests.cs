@@ -1,16 +1,10 @@
-using Coulisse.Cards.Reading;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>What paper puts around the lines: boxes, stamps, tags, outlines, arrows, cells one under the other; each beside what looks like it and stays as it is. Our own cards; readings as a cook gives them: common practice, no source.</summary>
 public sealed class UndressTests
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
-    private static string[] Steps(Dish d) => [.. d.Components.SelectMany(c => c.Steps.Select(s => $"{c.Name}: {s.Text}"))];
-
-    private static string[] Lines(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => FormattableString.Invariant($"{c.Name}: {f.Amount} {f.Unit} {f.Food}")))];
-
     [Fact]
     public void A_box_is_no_table()
     {

@@ -1,16 +1,14 @@
 using System.Text.Json;
-using Coulisse.Cards.Reading;
 using Coulisse.Cards.Writing;
 using Coulisse.Tests;
 using CsCheck;
+using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
 
 /// <summary>read(write(d)) gives d again, places in the text aside; marks find their steps after edits.</summary>
 public sealed class WriterLaws
 {
-    private static Dish Read(string text) => Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;
-
     private static string Pick(int i, params string[] of) => of[i % of.Length];
 
     /// <summary>Everything of a dish but where it stood, and the oven figure a step inherits: in a method written for several parts it may come from a step that now stands in another part.</summary>
