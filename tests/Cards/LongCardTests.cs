@@ -54,6 +54,20 @@ public sealed class LongCardTests
         Assert.NotEqual(plain, plain with { Grade = "T55" });
     }
 
+    [Fact]
+    public void A_long_card_told_in_sentences_is_cut_as_a_short_one_is()
+    {
+        Dish one = Read(Sentences(1));
+        Dish dish = Read(string.Concat(Enumerable.Range(1, 3 * Parts).Select(Sentences)));
+
+        string[] items = [.. dish.Components.SelectMany(c => c.Ingredients).Select(l => l.Text)];
+        Assert.Equal(["20 g leeks", "1 g butter", "30 g cream"], one.Components[0].Ingredients.Select(l => l.Text));
+        Assert.Equal(Enumerable.Range(1, 3 * Parts).SelectMany(i => (string[])["20 g leeks", $"{i} g butter", "30 g cream"]), items);
+        Assert.Equal(3 * Parts * one.Components[0].Steps.Length, dish.Components.Sum(c => c.Steps.Length));
+    }
+
+    private static string Sentences(int i) => $"Sweat 20 g leeks in {i} g butter for 3 min. Add 30 g cream and simmer.\n\n";
+
     private static string Part(int i) => $"## Part {i}\n- {i} g flour, sifted\n- 2 glasses white wine or verjus\n\n1. Bake {i} min at 180 °C.\n2. Bake again 5 min.\n\n";
 
     private static Dish Read(string text) => CardReader.Read(new CardText(text)).Match(d => d, p => throw new InvalidOperationException(p[0].Message));

@@ -6,6 +6,10 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A card told in sentences, with no list: the amounts are taken from the sentences, each of which stays a step.</summary>
 internal static class Prose
 {
+    private const int Stretch = 512;
+
+    /// <summary>A shorter card is cut before other cores would have begun.</summary>
+    private const int FewestStretches = 8;
     private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "all", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
 
     // "a pan" is bread in Spanish and kit in English.
@@ -30,42 +34,62 @@ internal static class Prose
         return amounts >= 3;
     }
 
-    /// <summary>The pieces of such a card.</summary>
+    /// <summary>The pieces of such a card. A long one is cut on whatever cores there are: a sentence hangs on nothing but its own words.</summary>
     public static List<Piece> Cut(List<Piece> pieces, string lang)
     {
-        List<Piece> result = new(pieces.Count);
-        foreach (Piece p in pieces)
+        List<Piece>[] parts = new List<Piece>[(pieces.Count + Stretch - 1) / Stretch];
+        if (parts.Length < FewestStretches)
         {
-            if (p.Kind is not (PieceKind.Paragraph or PieceKind.Step))
+            return Cut(pieces, 0, pieces.Count, lang);
+        }
+
+        Parallel.For(0, parts.Length, i => parts[i] = Cut(pieces, i * Stretch, Math.Min(pieces.Count, (i + 1) * Stretch), lang));
+        List<Piece> result = new(parts.Sum(p => p.Count));
+        Array.ForEach(parts, result.AddRange);
+        return result;
+    }
+
+    private static List<Piece> Cut(List<Piece> pieces, int from, int to, string lang)
+    {
+        List<Piece> result = new(to - from);
+        for (int i = from; i < to; i++)
+        {
+            if (pieces[i].Kind is PieceKind.Paragraph or PieceKind.Step)
             {
-                result.Add(p);
-                continue;
+                Cut(pieces[i], lang, result);
             }
-
-            foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
+            else
             {
-                if (Looks.Statement(sentence, lang) || Greetings.Closes(sentence) || Greetings.Begins(sentence) && Foods(sentence, lang).Count == 0)
-                {
-                    result.Add(p with { Text = sentence });
-                    continue;
-                }
-
-                List<string> foods = Foods(sentence, lang);
-                if (foods.Count > 0 && Name(sentence) is { } name)
-                {
-                    result.Add(new Piece(PieceKind.Heading, name, p.Span, 2));
-                }
-
-                foreach (string food in foods)
-                {
-                    result.Add(new Piece(PieceKind.Item, food, p.Span));
-                }
-
-                result.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Baked(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+                result.Add(pieces[i]);
             }
         }
 
         return result;
+    }
+
+    private static void Cut(Piece p, string lang, List<Piece> into)
+    {
+        foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
+        {
+            if (Looks.Statement(sentence, lang) || Greetings.Closes(sentence) || Greetings.Begins(sentence) && Foods(sentence, lang).Count == 0)
+            {
+                into.Add(p with { Text = sentence });
+                continue;
+            }
+
+            List<string> foods = Foods(sentence, lang);
+            if (foods.Count > 0 && Name(sentence) is { } name)
+            {
+                into.Add(new Piece(PieceKind.Heading, name, p.Span, 2));
+            }
+
+            foreach (string food in foods)
+            {
+                into.Add(new Piece(PieceKind.Item, food, p.Span));
+            }
+
+            into.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Baked(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+        }
     }
 
     /// <summary>"170 (150 fan) for an hour and a quarter": a heat with its time is work without a verb.</summary>

@@ -45,7 +45,7 @@ internal static class TwoLists
         end = at;
         List<(string Text, Span Span)> items = [];
         int pairs = 0;
-        while (end < lines.Count && lines[end].Block == lines[at].Block && Halves(lines[end].Text) is { } row && Behind(row.Left, lang) && (row.Right is null ? pairs > 0 : Behind(row.Right, lang)))
+        while (end < lines.Count && lines[end].Block == lines[at].Block && Halves(lines[end].Text) is { } row && (row.Right is not null || pairs > 0) && Behind(row.Left, lang) && (row.Right is null || Behind(row.Right, lang)))
         {
             items.Add((row.Left, lines[end].Span));
             if (row.Right is { } right)
