@@ -11,7 +11,7 @@ internal static class CardCases
     public static List<Score> Run(IEnumerable<JsonElement> cases, Func<string, Dish?> read)
     {
         (Score lines, Score minutes, Score degrees) = (new("cards: component of each line"), new("cards: minutes of each step"), new("cards: temperatures of each step"));
-        (Score yields, Score doubts) = (new("cards: yields"), new("cards: no more doubts than expected"));
+        (Score yields, Score doubts, Score foods) = (new("cards: yields"), new("cards: no more doubts than expected"), new("cards: no line a food that is none"));
         foreach (JsonElement c in cases)
         {
             Dish? dish = read(c.GetProperty("input").GetString()!);
@@ -19,6 +19,11 @@ internal static class CardCases
             foreach (JsonElement component in Array(e, "components"))
             {
                 Lines(lines, dish, CaseFile.Id(c), component);
+            }
+
+            if (dish is not null && Array(e, "components").Any())
+            {
+                Beyond(foods, dish, CaseFile.Id(c), e);
             }
 
             foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
@@ -39,7 +44,7 @@ internal static class CardCases
             }
         }
 
-        return [lines, minutes, degrees, yields, doubts];
+        return [lines, minutes, degrees, yields, doubts, foods];
     }
 
     private static void Lines(Score score, Dish? dish, string id, JsonElement component)
@@ -51,6 +56,16 @@ internal static class CardCases
             (string food, double? amount) = i.ValueKind == JsonValueKind.Array ? (i[0].GetString()!, Number(i[1])) : (i.GetProperty("food").GetString()!, i.TryGetProperty("amount", out JsonElement stated) ? Number(stated) : null);
             score.Add(dish?.Components.Any(k => Named(k.Name, name, dish) && k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food) && (amount is null || Same(f.Amount, amount) || Same(f.Grams, amount)))) == true,
                 () => $"{id} {name}: {amount} {food}, read {string.Join(" | ", dish?.Components.Where(k => k.Ingredients.SelectMany(l => l.Foods).Any(f => Alike(f.Food, food))).Select(k => $"{k.Name}: {k.Ingredients.SelectMany(l => l.Foods).Where(f => Alike(f.Food, food)).Select(f => $"{f.Amount} {f.Unit} {f.Food}").First()}") ?? [])}");
+        }
+    }
+
+    /// <summary>What was read as a food and stands in no component of the case: a title, a yield, a head of a form.</summary>
+    private static void Beyond(Score score, Dish dish, string id, JsonElement expected)
+    {
+        string[] foods = [.. Array(expected, "components").SelectMany(k => k.GetProperty("ingredients").EnumerateArray()).Select(i => i.ValueKind == JsonValueKind.Array ? i[0].GetString()! : i.GetProperty("food").GetString()!)];
+        foreach (IngredientLine line in dish.Components.SelectMany(k => k.Ingredients))
+        {
+            score.Add(line.Foods.IsEmpty || line.Foods.Any(f => foods.Any(w => Alike(f.Food, w) || w.Contains(f.Food, StringComparison.OrdinalIgnoreCase))), () => $"{id} “{line.Text}” read {string.Join(", ", line.Foods.Select(f => $"{f.Amount} {f.Unit} {f.Food}"))}");
         }
     }
 

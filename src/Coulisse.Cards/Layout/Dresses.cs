@@ -56,6 +56,27 @@ internal static class Dresses
         return name.Length > 0 && !Looks.Amounted(name, lang) && name[^1] is not ('.' or '。') && Over(lines, i, lang) ? name : null;
     }
 
+    /// <summary>A heading dressed as a bullet: bare, opening the list (or the list has such headings), with amounts behind it.</summary>
+    /// <param name="body">The words of the bullet.</param>
+    /// <param name="next">The line under it.</param>
+    /// <param name="opens">True where no item stands before it.</param>
+    /// <param name="named">True when a part was named before.</param>
+    /// <param name="headed">True when the list has headings so dressed.</param>
+    /// <param name="lang">The language of the card.</param>
+    public static bool Bulleted(string body, string next, bool opens, bool named, bool headed, string lang)
+    {
+        string bare = body.TrimEnd(':');
+        if (!Looks.Heading(bare))
+        {
+            return false;
+        }
+
+        bool finish = Lexicon.Longest("heading", body, 0, 3, lang, out int end) is not null && end >= bare.Length;
+        bool behind = Looks.Amounted(Reading.Marks.Strip(Folding.Line(next)), lang);
+        // "Meringue" among bullets is a part where the list has headings so dressed and parts are called by that word.
+        return finish || (body[^1] == ':' || behind && (opens && !named || headed)) && (!Looks.Food(body, lang) || headed && behind && Parts.Called(body, lang));
+    }
+
     private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :") is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
 
     private static bool Opens(List<RawLine> lines, int i) => i == 0 || lines[i - 1].Block != lines[i].Block;

@@ -93,6 +93,10 @@ internal static class Furniture
         return cells.Length > 1 && cells.All(c => c.Length is 2 or 3 or 4 && c[^1] is 'x' or 'X' or '×' && (char.IsAsciiDigit(c[0]) || c[0] == '½')) || cells.Length > 1 && cells.All(c => c.ToLowerInvariant() is "us" or "customary" or "metric" or "imperial" or "units");
     }
 
+    /// <summary>"Page 1 of 2", "- 38 -", "Winter menu - Page 41 of 96": a line that ends with the number of its page.</summary>
+    public static bool Page(string body) =>
+        body.Length < 80 && (Paged(body) || body.LastIndexOf(' ') is > 4 and var last && char.IsAsciiDigit(body[^1]) && Paged(body[(body.LastIndexOf(" - ", StringComparison.Ordinal) is > 0 and var dash && dash < last ? dash + 3 : 0)..]));
+
     /// <summary>"Page 1 of 2", "Seite 3", "- 2 -": what a printer adds.</summary>
     private static bool Paged(string body)
     {

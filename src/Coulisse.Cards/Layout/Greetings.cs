@@ -18,7 +18,10 @@ internal static class Greetings
     public static bool Begins(string s) => FirstOfHellos.May(s, 0) && Is(s, Hellos, out int end) && s.AsSpan(end, Math.Min(24, s.Length - end)).IndexOfAny(',', '!') >= 0;
 
     /// <summary>"From: Aunt's e-mail", "Betreff: Knödel": the head of a message.</summary>
-    public static bool Header(string s) => s.IndexOf(':') is > 1 and < 10 and var colon && Heads.Contains(s[..colon].Trim()) && s.AsSpan(colon).IndexOfAnyInRange('0', '9') is < 0 or > 0 && !s.Contains('|');
+    public static bool Header(string s) => s.IndexOf(':') is > 1 and < 10 and var colon && (Heads.Contains(s[..colon].Trim()) || Dated(s, colon)) && s.AsSpan(colon).IndexOfAnyInRange('0', '9') is < 0 or > 0 && !s.Contains('|');
+
+    /// <summary>"Date: Tue, 4 Mar 2025 22:47": when a message was sent; "Date: 200 g" is a food.</summary>
+    private static bool Dated(string s, int colon) => s[..colon].Trim().ToLowerInvariant() is "date" or "datum" or "fecha" or "data" or "日時" && s.AsSpan(colon + 1).Contains(':');
 
     private static readonly HashSet<string> Heads = new(StringComparer.OrdinalIgnoreCase) { "from", "to", "subject", "sent", "cc", "fwd", "fw", "re", "von", "an", "betreff", "gesendet", "de", "à", "objet", "envoyé", "asunto", "enviado", "para", "da", "a", "oggetto", "inviato", "件名", "差出人" };
 

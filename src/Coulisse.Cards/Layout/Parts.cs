@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Layout;
 internal static class Parts
 {
     private const int Longest = 50;
+    private const int Highest = 12;
 
     /// <summary>True for the words of an assembly on a line of their own: "To serve", "Dressage", "仕上げ".</summary>
     public static bool Finish(string body, string lang) => body.Length < 30 && Lexicon.Word("assembly", Folding.Key(body.TrimmedEnd(": ")), lang) is not null;
@@ -59,6 +60,24 @@ internal static class Parts
 
         string body = Folding.Line(lines[i].Text.AsSpan(number)).Trimmed(" :");
         return Looks.Heading(body) && !Looks.Amounted(body, lang) && (Looks.Capitals(body) || Reading.Operations.In(body, lang).Count == 0) && Listed(lines[i + 1].Text, lang) && !Looks.Work(Folding.Line(lines[i + 1].Text), lang);
+    }
+
+    /// <summary>"flake cod into mash, shape 8 cakes" over "chill 30 mins": lines in lower case behind a list, one of which tells a time and none an amount, are the work.</summary>
+    public static bool Worked(List<RawLine> lines, int i, string lang)
+    {
+        bool timed = false;
+        for (int k = i; k < lines.Count && lines[k].Block == lines[i].Block; k++)
+        {
+            string body = Folding.Line(lines[k].Text);
+            if (body.Length < 4 || k - i > Highest || !char.IsLower(body[0]) || body[^1] is ':' or '?' || Looks.Amounted(body, lang) || Looks.Statement(body, lang))
+            {
+                return false;
+            }
+
+            timed |= Looks.Timed(body, lang) || body.Contains('°') || Looks.Opens(body, lang);
+        }
+
+        return timed;
     }
 
     /// <summary>True when a part is called so.</summary>

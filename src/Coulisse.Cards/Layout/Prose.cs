@@ -67,7 +67,7 @@ internal static class Prose
         return result;
     }
 
-    private static void Cut(Piece p, string lang, List<Piece> into)
+    internal static void Cut(Piece p, string lang, List<Piece> into)
     {
         foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
         {
@@ -88,7 +88,7 @@ internal static class Prose
                 into.Add(new Piece(PieceKind.Item, food, p.Span));
             }
 
-            into.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Baked(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+            into.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Looks.Opens(sentence, lang) || Baked(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
         }
     }
 
@@ -118,7 +118,7 @@ internal static class Prose
     }
 
     /// <summary>"250 g gooseberries" for each weight or volume of the sentence; "110 g each" is no food.</summary>
-    private static List<string> Foods(string s, string lang)
+    internal static List<string> Foods(string s, string lang)
     {
         List<string> found = [];
         string? last = null;
@@ -238,7 +238,7 @@ internal static class Prose
         return false;
     }
 
-    private static IEnumerable<string> Full(string s)
+    internal static IEnumerable<string> Full(string s)
     {
         int start = 0;
         for (int i = 0; i < s.Length; i++)

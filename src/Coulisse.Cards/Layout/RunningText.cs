@@ -112,7 +112,7 @@ internal static class RunningText
     public static bool Headed(List<RawLine> lines, int i, string lang, List<Piece> into)
     {
         string name = Folding.Line(lines[i].Text);
-        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || i > 0 && lines[i - 1].Block == lines[i].Block || name.Length > 40 || !Looks.Heading(name) || name.Contains(':') || !lines[i + 1].Text.Contains(", ", StringComparison.Ordinal))
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || i > 0 && lines[i - 1].Block == lines[i].Block || name.Length > 40 || !Looks.Heading(name) || name.Contains(':') || !lines[i + 1].Text.Contains(", ", StringComparison.Ordinal) || Listed(lines, i + 2, lang))
         {
             return false;
         }
@@ -126,6 +126,10 @@ internal static class RunningText
         into[from] = into[from] with { Span = lines[i].Span };
         return true;
     }
+
+    /// <summary>True when one food with its amount stands on the line: "4 trout fillets, 120 g each" over "40 g butter" is the first line of a list, and no list in a line.</summary>
+    private static bool Listed(List<RawLine> lines, int i, string lang) =>
+        i < lines.Count && lines[i].Block == lines[i - 1].Block && Folding.Line(lines[i].Text) is { Length: > 0 } body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && (!body.Contains(", ", StringComparison.Ordinal) || Amounts.At(body, body.IndexOf(", ", StringComparison.Ordinal) + 2, lang) is null);
 
     private static readonly string[] Leads = ["you want ", "you need ", "you'll need ", "you will need ", "we use ", "i use ", "we take ", "take ", "use ", "mix ", "il faut ", "il te faut ", "il vous faut ", "on prend ", "prenez ", "man braucht ", "man nimmt ", "wir brauchen ", "wir nehmen ", "du brauchst ", "se necesitan ", "se necesita ", "necesitamos ", "hacen falta ", "ci vogliono ", "servono ", "occorrono ", "si usano "];
 

@@ -10,6 +10,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private const int MostPieces = 400;
     private readonly List<Piece> _pieces = new(lines.Count);
     private readonly BulletRuns _runs = new(lines);
+    private readonly HashSet<int> _pages = PageHeads.Of(lines);
     private readonly StepCount _counted = new(lang);
     private readonly bool _marked = lines.Exists(l => l.Text.StartsWith("## ", StringComparison.Ordinal) || l.Text.StartsWith("### ", StringComparison.Ordinal));
     private readonly bool _numbered = lines.Exists(l => Marks.ListNumber(l.Text, 0) > 0);
@@ -32,7 +33,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             i = One(i);
         }
 
-        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang) : _pieces;
+        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang) : ToldParts.Read(_pieces, lang);
     }
 
     private int One(int i)
@@ -53,9 +54,21 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return i + 1;
         }
-        else if (((i == 0 ? Titles.Numbered(lines) : null) ?? Dresses.Of(lines, i, lang) ?? HeadedColumn.Named(lines, i, _titled || _named || _items, lang)) is { } name)
+        else if (_pages.Count > 0 && _pages.Contains(i))
         {
-            Head(name, i == 0 && Marks.ListNumber(s, 0) > 0 ? 1 : 2, raw.Span);
+            Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
+        else if ((!_titled && !_named && Opening() ? Front.Title(lines, i, lang) : null) is { Name: var title, Beside: var beside })
+        {
+            Head(title, 1, raw.Span);
+            if (title.Length == 0 || beside.Length > 0)
+            {
+                Add(new Piece(PieceKind.Paragraph, title.Length == 0 ? s : beside, raw.Span));
+            }
+        }
+        else if ((Dresses.Of(lines, i, lang) ?? HeadedColumn.Named(lines, i, _titled || _named || _items, lang)) is { } name)
+        {
+            Head(name, 2, raw.Span);
         }
         else if (s.StartsWith("**", StringComparison.Ordinal) && s.Length < 80 && Folding.Line(s).Trimmed(" :") is var strong && Sections.Of(strong, lang) is not null)
         {
@@ -73,7 +86,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             return Table(i, end);
         }
-        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 3 && (Greetings.Opens(s) || Greetings.Header(s)) || i > 2 && Greetings.Closes(s))
+        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 8 && !_items && Greetings.Opens(s) || i < 8 && Greetings.Header(s) || i > 2 && Greetings.Closes(s) || Front.Tells(lines, i, !_items && !_steps && !_named, lang))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
@@ -162,7 +175,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             // Behind a list without bullets, bullets are the steps.
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
         }
-        else if (next && !_marked && Dressed(i, body))
+        else if (next && !_marked && Dresses.Bulleted(body, lines[i + 1].Text, _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item, _named, _headedList, lang))
         {
             _headedList = true;
             Head(body.TrimmedEnd(": "), 3, raw.Span);
@@ -172,21 +185,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             _bulleted = true;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
-    }
-
-    /// <summary>A heading dressed as a bullet: bare, opening the list (or the list has such headings), with amounts behind it.</summary>
-    private bool Dressed(int i, string body)
-    {
-        if (!Looks.Heading(body.TrimEnd(':')))
-        {
-            return false;
-        }
-
-        bool finish = Lexicon.Longest("heading", body, 0, 3, lang, out int end) is not null && end >= body.TrimEnd(':').Length;
-        bool opens = _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item;
-        bool behind = Looks.Amounted(Marks.Strip(Folding.Line(lines[i + 1].Text)), lang);
-        // "Meringue" among bullets is a part where the list has headings so dressed and parts are called by that word.
-        return finish || (body[^1] == ':' || behind && (opens && !_named || _headedList)) && (!Looks.Food(body, lang) || _headedList && behind && Parts.Called(body, lang));
     }
 
     private void Plain(int i)
@@ -247,7 +245,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
-        else if (Step(body) || GoesOn(i, body))
+        else if (Step(body) || GoesOn(i, body) || !_marked && opens && _items && _mode.Length == 0 && Parts.Worked(lines, i, lang))
         {
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
         }
@@ -261,7 +259,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
 
     /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
-    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text)));
+    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text) || Front.Sheeted(p.Text) || p.Text == lines[0].Text && _pages.Contains(0)));
 
     private bool Item(string body, int i, bool opens)
     {

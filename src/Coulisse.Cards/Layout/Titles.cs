@@ -51,6 +51,9 @@ internal static class Titles
     /// <summary>A name without what stands behind it in brackets: "Country loaf (2 x 900g)", "Levain (night before, 12h @ 24°C)".</summary>
     public static string Unbracketed(string body) => body[^1] == ')' && body.IndexOf('(') is > 2 and var open ? body[..open].TrimEnd() : body;
 
+    /// <summary>What stands behind a bracket that opens the words; the words themselves when none does.</summary>
+    public static string Behind(string rest) => rest.Length > 1 && rest[0] == '(' && rest.IndexOf(')') is > 0 and var close ? rest[(close + 1)..].TrimStart() : rest;
+
     /// <summary>"2. Chocolate tart" over a blank line, where no other line carries the next number: the number of a recipe. Null for any other first line.</summary>
     public static string? Numbered(List<RawLine> lines)
     {
@@ -79,8 +82,8 @@ internal static class Titles
             n++;
         }
 
-        // "#10 can" is a size of tin
-        return n < s.Length && char.IsAsciiDigit(s[n]) && n == 1 ? 0 : n;
+        // "#10 can" is a size of tin, "#. " the number of a step that the writer left to be counted
+        return n == 1 && n < s.Length && (char.IsAsciiDigit(s[n]) || s[n] == '.' && n + 1 < s.Length && s[n + 1] == ' ') ? 0 : n;
     }
 
     /// <summary>A stroke across the page.</summary>

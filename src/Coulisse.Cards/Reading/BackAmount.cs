@@ -267,9 +267,9 @@ internal static class BackAmount
         d.Prepare(rest);
     }
 
-    /// <summary>"45 min at 28C": a C behind "at" or "to" is no cup; "flour 2C" is two.</summary>
+    /// <summary>"45 min at 28C", "dough 26 C": a C behind "at" or "to", or behind more than anybody measures in cups, is no cup; "flour 2C" is two.</summary>
     private static bool Degrees(string t, int i, Measure m) =>
-        m.Unit?.Unit == "cup" && m.Number.End < t.Length && t[m.Number.End] == 'C' && t[..i].TrimEnd() is var lead && (lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead.EndsWith('@'));
+        m.Unit?.Unit == "cup" && Places.Skip(t, m.Number.End) is var scale && scale < t.Length && t[scale] == 'C' && t[..i].TrimEnd() is var lead && (m.Number.Min >= 20 || lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead.EndsWith('@'));
 
     /// <summary>"35 %", "Type 812", "T65", "66 % cacao": figures that belong to the name.</summary>
     private static bool IsGrade(string t, int i, Measure m, string lang)

@@ -18,11 +18,16 @@ internal static class Statements
 
             int told = yields.Count;
             Makes(sentence, span, lang, yields);
-            if (yields.Count == told && YieldWords.In(sentence, span, lang) is { } other)
+            if (yields.Count == told && YieldWords.Leads(sentence, span, lang) is { } led)
+            {
+                yields.Add(led);
+            }
+            else if (yields.Count == told && YieldWords.In(sentence, span, lang) is { } other)
             {
                 yields.Add(other);
             }
 
+            YieldClauses.Add(sentence, span, lang, yields, told);
             Keeps(sentence, span, lang, keeps);
             VesselOf(sentence, span, vessels);
         }

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class StepReader
 {
     private const int LongestStep = 20_000;
-    private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "一晩", "ひと晩", "1晩", "一夜"];
+    private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "until the next day", "until next day", "until the following day", "jusqu'au lendemain", "bis zum nächsten Tag", "bis zum nächsten Morgen", "bis zum Folgetag", "hasta el día siguiente", "fino al giorno dopo", "fino al giorno seguente", "翌日まで", "一晩", "ひと晩", "1晩", "一夜"];
     private static readonly Beginnings FirstOfNights = new(Nights);
     private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
     private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));

@@ -10,18 +10,18 @@ internal static class YieldWords
     [
         "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
         "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
-        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "for", "pour", "für", "para", "per",
+        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "for", "pour", "für", "para", "per",
     ];
 
-    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "eaters", "人分", "人前"];
-    private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "個", "枚", "本", "台", "杯"];
+    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
+    private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
     private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分"];
     private static readonly Beginnings AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
-    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
+    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
 
     /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
     public static bool Form(string noun) => noun.Length > 2 && (AllForms.Contains(noun) || noun[^1] is 's' or 'e' && AllForms.Contains(noun[..^1]));
@@ -76,7 +76,7 @@ internal static class YieldWords
                 continue;
             }
 
-            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "dosi" or "comensales" or "pax" or "donne" or "gives";
+            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "nombre" or "stück" or "stückzahl" or "anzahl" or "dosi" or "comensales" or "pax" or "donne" or "gives";
             int i = at + w.Length;
             bool marked = false;
             while (i < s.Length && s[i] is ' ' or ':' or '=' or '-')
@@ -104,7 +104,11 @@ internal static class YieldWords
     private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trimmed(" .):").Length == 0;
 
     /// <summary>The yield in a title: "CIABATTA (2 pezzi)", "Flan (8 raciones)", "弁当 2人分", "ZANDER – 10 Portionen".</summary>
-    public static CardYield? OfTitle(string title, Span span, string lang)
+    /// <param name="title">The title.</param>
+    /// <param name="span">Where it stands.</param>
+    /// <param name="lang">The language of the card.</param>
+    /// <param name="weighed">True where a weight or a volume at the end is a yield too: "Custard base, 5 kg".</param>
+    public static CardYield? OfTitle(string title, Span span, string lang, bool weighed = false)
     {
         if (title.Length > LongestTitle)
         {
@@ -123,12 +127,24 @@ internal static class YieldWords
                 return times;
             }
 
+            if (Hedged(inside, 0, lang) is > 0 and var about && Numbers.Range(inside, about, lang) is { } some && some.End >= inside.Length)
+            {
+                // "Pancakes (about 12)"
+                return new CardYield(some.Min, "pieces", inside, span) { AmountMax = some.Max };
+            }
+
             // "(18 cm)" is a size, "(part 2)" a number.
-            return In(inside, span, lang) ?? (Of(inside, 0, span, lang) is { Unit: not ("cm" or "mm" or "g" or "kg" or "ml" or "l") } y && Noun(inside, 0, lang).Length > 2 ? y : null);
+            CardYield? counted = Of(inside, 0, span, lang) is { Unit: not ("cm" or "mm" or "g" or "kg" or "ml" or "l") } y && Noun(inside, 0, lang) is var noun && (noun.Length > 2 || IsPieces(noun)) ? y : null;
+            if ((In(inside, span, lang) ?? counted ?? YieldClauses.In(inside, span, lang)) is { } bracketed)
+            {
+                return bracketed;
+            }
+
+            title = title[..open].TrimEnd();
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang) : null) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? Japanese(title, span);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? Japanese(title, span);
     }
 
     /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
@@ -199,10 +215,70 @@ internal static class YieldWords
         return from > 2 && last - from < 3 && title[from - 1] == ' ' && Of(title, from, span, lang) is { Unit: "portions" } y && Ends(title[from..], lang) && title.Length - last < 14 ? y : null;
     }
 
-    private static CardYield? Tail(string s, Span span, string lang)
+    /// <summary>"pasta e ceci x 6", "STICKY PUDDING x 40 (2 x GN 1/1)": how many times, behind the name.</summary>
+    private static CardYield? Crossed(string title, Span span)
+    {
+        int last = title.LastIndexOf(' ');
+        return last > 4 && title[last - 1] is 'x' or 'X' or '×' && title[last - 2] == ' ' && int.TryParse(title.AsSpan(last + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int n) && n > 1 ? new CardYield(n, "portions", title, span) : null;
+    }
+
+    private static CardYield? Tail(string s, Span span, string lang, bool weighed)
     {
         string? opener = Openers.FirstOrDefault(o => Places.WordAt(s, 0, o));
-        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && (IsPieces(y.Unit) || Form(y.Unit)) && Ends(s, lang) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang));
+        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && ((IsPieces(y.Unit) || Form(y.Unit)) && (Ends(s, lang) || Each(s, lang)) || weighed && y.Unit is "g" or "kg" or "l" or "ml" && Ends(s, lang)) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang));
+    }
+
+    /// <summary>"3 loaves x 1 kg, paper moulds", "1 tart of 26 cm (fluted tin) - cuts into 12", "12 verrines": a line that opens with how many of what the dish is made as. Null for any other.</summary>
+    public static CardYield? Leads(string s, Span span, string lang)
+    {
+        if (s.Length < 3 || !char.IsAsciiDigit(s[0]) && s[0] is not ('x' or '×'))
+        {
+            return null;
+        }
+
+        int from = Times(s, 0);
+        string body = from > 0 ? s[from..] : s;
+        if (Whole(body, lang) is not { } end || Numbers.Range(body, 0, lang) is not { } n)
+        {
+            return null;
+        }
+
+        string rest = Layout.Titles.Behind(body[end..].Trim());
+        bool told = rest.Length == 0 || rest[0] is ',' or '-' or '–' or '·' or '|' or '/' or 'x' or '×' or 'Ø' or '.' or '=' || char.IsAsciiDigit(rest[0]) || Sized(rest, lang);
+        string noun = Noun(body, 0, lang);
+        return told ? new CardYield(n.Min, Guest(noun) ? "portions" : Form(noun) ? noun.ToLowerInvariant() : "pieces", s, span) { AmountMax = n.Max } : null;
+    }
+
+    /// <summary>"of 26 cm", "da 1 kg", "à 350 g": the size of each.</summary>
+    private static bool Sized(string rest, string lang)
+    {
+        int gap = rest.IndexOf(' ');
+        return gap is > 0 and < 5 && rest[..gap] is "of" or "à" or "de" or "da" or "di" or "zu" or "von" && Amounts.At(rest, gap + 1, lang) is { Unit.Kind: "length" or "mass" or "volume" };
+    }
+
+    /// <summary>"5 pezzi da 1 kg", "4 pieces of 350 g": how large each is.</summary>
+    private static bool Each(string s, string lang)
+    {
+        int size = s.AsSpan(1).LastIndexOfAnyInRange('0', '9') is > 0 and var digit ? s.LastIndexOf(' ', digit + 1) + 1 : 0;
+        return size > 4 && Amounts.At(s, size, lang) is { Unit.Kind: "mass" or "volume" or "length" } m && m.End >= s.Length;
+    }
+
+    /// <summary>"12 slices", "2 pagnotte", "80 portions": a count of what a dish is made as or cut into, and nothing else.</summary>
+    public static (Numeral Amount, string Unit)? Made(string s, string lang) =>
+        Whole(s, lang) is { } end && Places.Skip(s, end) >= s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, 0, lang)), lang) is { } n && Noun(s, 0, lang) is var noun ? (n, Guest(noun) ? "portions" : Form(noun) ? noun.ToLowerInvariant() : "pieces") : null;
+
+    /// <summary>Where the noun behind a count ends, when it is a form, a piece, a guest or a vessel: "3 loaves x 1 kg"; null for any other.</summary>
+    public static int? Whole(string s, string lang)
+    {
+        int i = Places.Skip(s, Hedged(s, 0, lang));
+        if (Numbers.Range(s, i, lang) is not { } n || n.Min <= 0)
+        {
+            return null;
+        }
+
+        string noun = Letters(s, Places.Skip(s, n.End));
+        bool made = noun.Length > 0 && (Form(noun) || IsPieces(noun) || Guest(noun));
+        return made && FoodIds.Match(s[Places.Skip(s, n.End)..], lang) is null ? Places.Skip(s, n.End) + noun.Length : null;
     }
 
     private static CardYield? Of(string s, int i, Span span, string lang)

@@ -1,0 +1,175 @@
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>What stands over the first list: a title that counts ("Lemon cups, 10 glasses") or is numbered ("4.7  Terrine"), the yield or the tin on a line of its own, the rows of a form. Their figures weigh nothing, and none is a food.</summary>
+internal static class Front
+{
+    private const int Longest = 120;
+
+    /// <summary>How far two marks stand apart on a form.</summary>
+    private const string Gap = "  ";
+
+    private static readonly System.Buffers.SearchValues<char> Numbering = System.Buffers.SearchValues.Create("0123456789.");
+
+    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "配合表", "仕込み表", "仕込表"];
+    private static readonly Beginnings FirstOfSheets = new(Sheets);
+
+    private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
+    private static readonly HashSet<string> Rows = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+
+    private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
+    private static readonly Beginnings FirstOfNeeds = new(Needs);
+    private static readonly WordList Tools = new("mould", "tin", "tray", "thermometer", "cling film", "piping bag", "ring", "rings", "whisk", "blender", "mixer", "siphon", "sieve", "moule", "moules", "cercle", "cercles", "poche", "douille", "thermomètre", "film", "Form", "Springform", "Spritzbeutel", "Ring", "Ringe", "Thermometer", "molde", "aro", "aros", "manga", "termómetro", "stampo", "stampi", "anello", "sac à poche", "termometro");
+
+    /// <summary>The name on the first line of a card, where the line also counts or numbers, and what else it says; null for any other line.</summary>
+    public static (string Name, string Beside)? Title(List<RawLine> lines, int i, string lang)
+    {
+        string s = lines[i].Text;
+        if (s.Length is < 5 or > Longest || s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && !s.Contains(':') || Looks.Bullet(s) || s[0] is '#' or '*' or '|')
+        {
+            return null;
+        }
+
+        if (i == 0 && Titles.Numbered(lines) is { } numbered)
+        {
+            return (numbered, "");
+        }
+
+        if (!Last(lines, i, lang))
+        {
+            return null;
+        }
+
+        return Row(s) is { } row ? Namers.Contains(row.Label) && row.Value.Length > 2 && char.IsLetter(row.Value[0]) && !Looks.Amounted(row.Value, lang) ? (row.Value, "") : null
+            : Sheet(s) ?? Cells(s, lang) ?? Sectioned(s) ?? (Counts(lines, i, Folding.Line(s), lang) ? (Folding.Line(s), "") : null);
+    }
+
+    /// <summary>True for a line over the list, or alone, that tells the yield, the tin, the kit or a row of a form.</summary>
+    /// <param name="lines">The lines of the card.</param>
+    /// <param name="i">Which.</param>
+    /// <param name="over">True while no food and no step was read.</param>
+    /// <param name="lang">The language of the card.</param>
+    public static bool Tells(List<RawLine> lines, int i, bool over, string lang)
+    {
+        string s = lines[i].Text;
+        if (s.Length is < 3 or > Longest || !over && !Alone(lines, i) || Looks.Bullet(s))
+        {
+            return false;
+        }
+
+        return (char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
+            || over && (Row(s) is { } row && Rows.Contains(row.Label) && !Looks.Amounted(row.Value, lang) | YieldWords.In(s, default, lang) is not null && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
+    }
+
+    /// <summary>"FICHE TECHNIQUE N° 27": the words and the number of a sheet, and nothing else.</summary>
+    public static bool Sheeted(string s) => FirstOfSheets.May(s, 0) && Sheet(s) is { Name.Length: 0 };
+
+    /// <summary>"Intitulé : Tarte au citron": a label and its value, the value no list.</summary>
+    private static (string Label, string Value)? Row(string s) =>
+        s.AsSpan().IndexOfAny(':', '：') is > 1 and < 20 and var colon && !s.Contains(Gap, StringComparison.Ordinal) ? (s[..colon].Trim(), s[(colon + 1)..].Trim()) : null;
+
+    /// <summary>"FICHE TECHNIQUE N° 18 – Tarte aux poireaux": what stands behind the words and the number of a sheet; an empty name when nothing does.</summary>
+    private static (string Name, string Beside)? Sheet(string s)
+    {
+        foreach (string w in FirstOfSheets.May(s, 0) ? Sheets : [])
+        {
+            if (!s.StartsWith(w, StringComparison.OrdinalIgnoreCase))
+            {
+                continue;
+            }
+
+            string rest = s[w.Length..].TrimStart(" ：:".ToCharArray());
+            foreach (string mark in (ReadOnlySpan<string>)["N°", "Nº", "No.", "Nr.", "no.", "#", "n°", "n."])
+            {
+                rest = rest.StartsWith(mark, StringComparison.Ordinal) ? rest[mark.Length..].TrimStart() : rest;
+            }
+
+            int figures = rest.AsSpan().IndexOfAnyExceptInRange('0', '9');
+            rest = figures < 0 ? "" : rest[figures..].TrimStart(" -–—:|.".ToCharArray());
+            string[] cells = Split(rest);
+            return cells.Length == 0 ? ("", "") : (cells[0], string.Join(" · ", cells.Skip(1)));
+        }
+
+        return null;
+    }
+
+    /// <summary>"PAN DE CENTENO            4 piezas", "Canteen | Menu 2      Portions: 100": the name, and far from it a yield.</summary>
+    private static (string Name, string Beside)? Cells(string s, string lang)
+    {
+        string[] cells = Split(s);
+        if (cells.Length < 2 || cells[0].Contains(':') || Looks.Amounted(cells[0], lang) || !char.IsLetter(cells[0][0]) || cells[0].Length < 3)
+        {
+            return null;
+        }
+
+        return cells.Skip(1).Any(c => YieldWords.PiecesOf(c, lang) is not null || Row(c) is not null && YieldWords.In(c, default, lang) is not null) ? (cells[0], string.Join(" · ", cells.Skip(1))) : null;
+    }
+
+    private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
+
+    /// <summary>"4.7  Pork terrine": the number of a chapter, far from its name.</summary>
+    private static (string Name, string Beside)? Sectioned(string s)
+    {
+        int gap = s.IndexOf(Gap, StringComparison.Ordinal);
+        int dot = s.IndexOf('.');
+        if (gap is < 3 or > 6 || dot is < 1 || dot > gap - 2 || s.AsSpan(0, gap).ContainsAnyExcept(Numbering))
+        {
+            return null;
+        }
+
+        string name = s[gap..].Trim();
+        return name.Length > 3 && char.IsUpper(name[0]) && name.Contains(' ') && name.AsSpan().IndexOfAnyInRange('0', '9') < 0 ? (name, "") : null;
+    }
+
+    /// <summary>A name that ends with how many it makes, over more than one line of another block: "Ham 2 slices" over "Cheese 3 slices" is a list with room between its lines.</summary>
+    private static bool Counts(List<RawLine> lines, int i, string body, string lang)
+    {
+        if (!char.IsLetter(body[0]) || body[^1] is '.' or ';' or ',' || i + 1 >= lines.Count || !Looks.Amounted(body, lang) || Looks.Work(body, lang) || lines[i + 1].Block == lines[i].Block && !Tells(lines, i + 1, over: true, lang))
+        {
+            return false;
+        }
+
+        bool spaced = (i + 2 >= lines.Count || lines[i + 2].Block != lines[i + 1].Block) && lines[i + 1].Text[0] is not '#' and not '*' and not '|' && Looks.Amounted(Folding.Line(lines[i + 1].Text), lang);
+        return !spaced && YieldWords.OfTitle(body, default, lang, weighed: true) is not null;
+    }
+
+    /// <summary>"Springform 26 cm, 12 Stücke", "1.5斤型 2本分": a tin, and how large it is.</summary>
+    private static bool Mould(string s, string lang)
+    {
+        int end = Places.WordEnd(s, 0);
+        return end > 2 && end < s.Length && YieldWords.Form(s[..end]) && s.AsSpan(end).IndexOfAnyInRange('0', '9') is >= 0 and < 14 && (Places.HasAny(s, "cm", "mm", "inch") || s.Contains('Ø')) && !s.Contains(". ", StringComparison.Ordinal) && !Looks.Work(s, lang);
+    }
+
+    /// <summary>"You need: a terrine mould of 1.2 litres, a thermometer": kit, and no weight.</summary>
+    private static bool Kit(string s)
+    {
+        foreach (string w in Needs)
+        {
+            if (Places.WordAt(s, 0, w) && Tools.In(s))
+            {
+                return s.AsSpan().IndexOf(" g ") < 0 && s.AsSpan().IndexOf(" kg") < 0;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Alone(List<RawLine> lines, int i) => (i == 0 || lines[i - 1].Block != lines[i].Block) && (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block);
+
+    /// <summary>True where nothing of its block stands below it but lines of its own kind.</summary>
+    private static bool Last(List<RawLine> lines, int i, string lang)
+    {
+        int end = i + 1;
+        while (end < lines.Count && end < i + 6 && lines[end].Block == lines[i].Block && Kin(lines[end].Text, lang))
+        {
+            end++;
+        }
+
+        return end >= lines.Count || lines[end].Block != lines[i].Block;
+    }
+
+    /// <summary>True for a line that may stand in the head of a form.</summary>
+    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Rows.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang);
+}

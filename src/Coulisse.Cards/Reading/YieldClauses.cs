@@ -1,0 +1,44 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Yields told in a clause of their own: "Makes 1 cake, 12 slices", "Springform 26 cm, 12 Stücke", "Totale 1.421 g, 2 pagnotte", "(frame 40 x 60, 80 portions)".</summary>
+internal static class YieldClauses
+{
+    private static readonly string[] Seams = [", ", " · ", " | ", " - ", " – ", "; ", " / ", " (", ")"];
+
+    /// <summary>Adds the pieces a sentence tells beside its yield; where it told none, only a sentence that opens with a tin or a total may tell them so.</summary>
+    public static void Add(string sentence, Span span, string lang, List<CardYield> yields, int told)
+    {
+        if (sentence.Length is 0 or > 120 || yields.Count == told && !Opens(sentence, lang))
+        {
+            return;
+        }
+
+        string[] clauses = sentence.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        foreach (string clause in clauses.Skip(1))
+        {
+            string cut = clause.StartsWith("cuts into ", StringComparison.OrdinalIgnoreCase) ? $"{clause[10..]}{(char.IsAsciiDigit(clause[^1]) ? " slices" : "")}" : clause;
+            if (YieldWords.Made(cut, lang) is { } made && !yields.Skip(told).Any(y => Math.Abs(y.Amount - made.Amount.Min) < 0.01))
+            {
+                yields.Add(new CardYield(made.Amount.Min, made.Unit, sentence, span) { AmountMax = made.Amount.Max });
+            }
+        }
+    }
+
+    /// <summary>The yield in the clauses of what a title tells in brackets; null for none.</summary>
+    public static CardYield? In(string inside, Span span, string lang)
+    {
+        foreach (string clause in inside.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (YieldWords.Made(clause, lang) is { } made)
+            {
+                return new CardYield(made.Amount.Min, made.Unit, inside, span) { AmountMax = made.Amount.Max };
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Opens(string s, string lang) => YieldWords.Form(s[..Places.WordEnd(s, 0)]) || s[0] == '(' || Lexicon.Longest("total", s, 0, 3, lang, out _) is not null;
+}
