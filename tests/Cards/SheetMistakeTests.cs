@@ -36,6 +36,13 @@ public sealed class SheetMistakeTests
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| four | vegetarian |", "OCC028", 6)]
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 6 to 4 | vegetarian |", "OCC028", 6)]
     [InlineData(Day + "## What is shown\n| Component | Step | How |\n|---|---|---|\n| A | blend | partly |", "OCC008", 6)]
+    [InlineData("# Lunch\nSaturday 10 October 2026, live 14:00 to 14:25. 48 guests and five over, so 50 plates.", "OCC031", 2)]
+    [InlineData(Day + "## What is shown\n| Component | Step | How | Weight |\n|---|---|---|---|\n| A | blend | full | 9 |", "OCC032", 6)]
+    [InlineData(Day + Kit + "| BL | blender | stge | 1 | – |", "OCC033", 7)]
+    [InlineData(Day + "## Kit\n| Code | What | Place | Number | Temperatures |\n|---|---|---|---|---|\n| SO | oven | stage | 1 | to 25 °C |", "OCC034", 6)]
+    [InlineData(Day + "## Kit\n| Code | What | Place | Number | Temperatures |\n|---|---|---|---|---|\n| FZ | freezer | back | 1 | 18 °C |", "OCC034", 6)]
+    [InlineData(Day + "## Kit\n| Code | What | Place | Number | Power, kW |\n|---|---|---|---|---|\n| SO | oven | stage | 1 | 2900 |", "OCC035", 6)]
+    [InlineData(Day + "Service 3/4/2026.", "OCC029", 3)]
     public void Each_mistake_is_named_with_its_line_and_remedy(string sheet, string code, int line)
     {
         Problem p = Assert.Single(Assert.IsType<Parsed<OccasionSheet>.Failed>(Read(sheet)).Problems);
@@ -55,6 +62,11 @@ public sealed class SheetMistakeTests
     [InlineData(Day + Kit + "| – | tray | stage | 4 | – |\n| – | tray | back | 4 | – |\n\n## Circuits\n| Circuit | Limit, kW | Kit on it |\n|---|---|---|\n| K1 | 3.68 | SO, camera, sound |")]
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 4, 5 | vegetarian |\n| 40 | vegan |")]
     [InlineData(Day + "## Diets\n| Seat | Declared |\n|---|---|\n| 4 to 6 and 9 | vegetarian |\n| – | vegan, seat not known yet |\n| | coeliac |")]
+    [InlineData("# Lunch\nSaturday 10 October 2026, live 14:00 to 14:25. 48 guests and five over, so 53 plates.")]
+    [InlineData(Day + "## What is shown\n| Component | Step | How | Weight |\n|---|---|---|---|\n| A | blend | full | 5 |\n| B | blend | full | – |")]
+    [InlineData(Day + Kit + "| BL | blender | rack | 1 | – |\n| BM | blender | stage | 1 | – |\n| BN | blender | back | 1 | – |\n| BO | blender | back | 1 | – |")]
+    [InlineData(Day + "## Kit\n| Code | What | Place | Number | Temperatures |\n|---|---|---|---|---|\n| SO | oven | stage | 1 | to 250 °C |\n| FZ | freezer | back | 1 | −18 °C |\n| DH | dehydrator | back | 1 | 35 to 70 °C |")]
+    [InlineData(Day + "We plate 2.5 plates a minute.")]
     public void Near_misses_are_read(string sheet) => Assert.IsType<Parsed<OccasionSheet>.Ok>(Read(sheet));
 
     [Theory]
@@ -62,6 +74,19 @@ public sealed class SheetMistakeTests
     [InlineData(Day + "## Kit\n| Code | What | Place | Number | Capacity |\n|---|---|---|---|---|\n| SO | oven | stage | 9999999999 | 99999999999 shelves |")]
     [InlineData(Day + "## Dishes\n| Dish | Card | How many |\n|---|---|---|\n| A | a.md | 99999999999 plates |")]
     public void Numbers_beyond_any_kitchen_make_nothing_throw(string sheet) => Assert.NotNull(Read(sheet));
+
+    [Fact]
+    public void Watts_are_read_as_watts_and_what_is_eaten_before_it_is_served_is_said()
+    {
+        string kit = Day + "## Kit\n| Code | What | Place | Number | Power, kW |\n|---|---|---|---|---|\n| SO | oven | stage | 1 | 2900 W |\n| SH | hob | stage | 1 | 2.0 |\n";
+        Assert.Equal([2.9, 2.0], Assert.IsType<Parsed<OccasionSheet>.Ok>(Read(kit)).Value.Kit.Select(k => k.Kilowatts!.Value));
+
+        static string[] Remarks(string words) => [.. Assert.IsType<Parsed<OccasionSheet>.Ok>(Read(Day + words)).Value.Remarks.Select(r => r.Kind)];
+        Assert.Equal(["eaten before"], Remarks("Eaten in the seat at 13:00."));
+        Assert.Empty(Remarks("Eaten in the seat at 14:25."));
+        Assert.Equal(["plates over covers"], Remarks("## Dishes\n| Dish | Card | How many |\n|---|---|---|\n| A | a.md | 53 plates |"));
+        Assert.Empty(Remarks("## Dishes\n| Dish | Card | How many |\n|---|---|---|\n| A | a.md | 40 plates |\n| B | b.md | 53 pieces |"));
+    }
 
     [Fact]
     public void A_day_that_is_past_is_said_and_the_sheet_is_read_all_the_same()

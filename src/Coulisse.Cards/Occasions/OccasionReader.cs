@@ -33,24 +33,50 @@ public static class OccasionReader
         }
 
         List<Problem> problems = [];
+        if (Brief(text) is { } brief)
+        {
+            Days(brief, 1, today, true, problems);
+            SheetMistakes.OfTimes(brief, 1, true, problems);
+            OccasionSheet told = Past(OneSentence.Read(brief, today, problems), today);
+            return problems.Count > 0 ? Fail([.. problems]) : new Parsed<OccasionSheet>.Ok(told);
+        }
+
         (string title, List<(int Line, string Text)> sentences, List<SheetTable> tables) = Lay(text, problems);
-        OccasionSheet sheet = Sentences(new OccasionSheet { Title = title }, sentences, today);
+        OccasionSheet sheet = Sentences(new OccasionSheet { Title = title }, sentences, today, problems);
         foreach ((int line, string s) in sentences)
         {
-            SheetMistakes.OfDays(s, line, problems);
+            Days(s, line, today, false, problems);
             SheetMistakes.OfTimes(s, line, true, problems);
         }
 
         sheet = Past(sheet, today);
         sheet = Tables(sheet, tables, (sheet.SlotStart ?? today.AtMidnight()).Date, problems);
         SheetMistakes.OfRows(sheet, problems);
+        SheetFigures.Of(sheet, problems);
+        sheet = SheetFigures.Covers(SheetFigures.Eaten(sheet));
         sheet = Outside(sheet, problems);
         return problems.Count > 0 ? Fail([.. problems]) : new Parsed<OccasionSheet>.Ok(sheet);
     }
 
+    /// <summary>The one line that is all there is, when it is no heading, table or window of work; null for a sheet.</summary>
+    private static string? Brief(string text)
+    {
+        string line = text.Trim();
+        return line.Contains('\n') || line[0] is '#' or '|' || Places.HasAny(line, "prep windows", "prep window", "clear-down") ? null : Folding.Line(line);
+    }
+
+    private static void Days(string s, int line, LocalDate today, bool yearless, List<Problem> problems)
+    {
+        SheetMistakes.OfDays(s, line, today, false, problems);
+        if (SheetDates.First(s, today) is null && SheetDates.Either(s) is { } either)
+        {
+            problems.Add(new Problem("OCC029", line, $"“{either}” could be either of two days.", "Write the month as a word, for example 3 April 2026, or the year first: 2026-04-03."));
+        }
+    }
+
     /// <summary>A day that is over may be meant (a plan looked at again): said, not refused.</summary>
     private static OccasionSheet Past(OccasionSheet sheet, LocalDate today) => sheet.SlotStart is { } start && start.Date < today
-        ? sheet with { Remarks = [new Remark(1, "date past", string.Create(CultureInfo.InvariantCulture, $"{start.Date:d MMMM uuuu} is past. Write another day if this is to be cooked."))] }
+        ? sheet with { Remarks = [.. sheet.Remarks, new Remark(1, "date past", string.Create(CultureInfo.InvariantCulture, $"{start.Date:d MMMM uuuu} is past. Write another day if this is to be cooked."))] }
         : sheet;
 
     private static Parsed<OccasionSheet> Fail(ImmutableArray<Problem> problems) => new Parsed<OccasionSheet>.Failed(problems);
@@ -109,10 +135,11 @@ public static class OccasionReader
         return (title, sentences, tables);
     }
 
-    private static OccasionSheet Sentences(OccasionSheet sheet, List<(int Line, string Text)> sentences, LocalDate today)
+    private static OccasionSheet Sentences(OccasionSheet sheet, List<(int Line, string Text)> sentences, LocalDate today, List<Problem> problems)
     {
         List<string> assumed = [];
-        LocalDate? date = sentences.Select(s => SheetTime.Date(s.Text)).FirstOrDefault(d => d is not null);
+        SheetDate?[] dates = [.. sentences.Select(s => SheetDates.First(s.Text, today)).Where(d => d is not null)];
+        LocalDate? date = (dates.FirstOrDefault(d => d!.Value.HasYear) ?? dates.FirstOrDefault())?.Date;
         if (date is null)
         {
             int weekday = sentences.SelectMany(s => Enumerable.Range(0, s.Text.Length).Select(i => SheetTime.DayOfWeek(s.Text, i))).FirstOrDefault(d => d > 0);
@@ -150,7 +177,7 @@ public static class OccasionReader
             }
             else
             {
-                sheet = Plain(sheet, s, day, times);
+                sheet = Plain(sheet, s, line, (day, today), times, assumed, problems);
                 notes.Add(new Note(s, new Span(0, s.Length, line)));
             }
 
@@ -160,22 +187,6 @@ public static class OccasionReader
         if (sheet.SlotStart is null)
         {
             assumed.Add("service: no start time is written");
-        }
-
-        if (sentences.Count == 1 && windows.Count == 0 && sheet.SlotStart is { } start)
-        {
-            foreach ((int back, int from, int to) in (ReadOnlySpan<(int, int, int)>)[(2, 13, 17), (1, 8, 17)])
-            {
-                windows.Add(new SheetWindow(start.Date.PlusDays(-back).At(new LocalTime(from, 0)), start.Date.PlusDays(-back).At(new LocalTime(to, 0)), 0));
-            }
-
-            if (start.Hour > 8)
-            {
-                windows.Add(new SheetWindow(start.Date.At(new LocalTime(8, 0)), start, 0));
-            }
-
-            assumed.Add("prep windows: two days before 13:00 to 17:00, the day before 08:00 to 17:00, the day itself from 08:00");
-            sheet = People(sheet, sentences[0].Text, windows, assumed);
         }
 
         return sheet with { Windows = [.. windows], Meals = [.. meals], Notes = [.. notes], Assumed = [.. assumed], Title = sheet.Title.Length > 0 ? sheet.Title : "Untitled occasion" };
@@ -193,45 +204,23 @@ public static class OccasionReader
         return sheet with { PricesFile = file ?? sheet.PricesFile, Currency = at > 0 ? s[(at + 5)..].Trimmed(" .") : sheet.Currency };
     }
 
-    private static OccasionSheet Plain(OccasionSheet sheet, string s, LocalDate day, List<LocalTime> times)
+    private static OccasionSheet Plain(OccasionSheet sheet, string s, int line, (LocalDate Slot, LocalDate Today) day, List<LocalTime> times, List<string> assumed, List<Problem> problems)
     {
-        if (sheet.SlotStart is null && times.Count > 0 && (Places.HasAny(s, "live", "service") || SheetTime.Date(s) is not null || Enumerable.Range(0, s.Length).Any(i => SheetTime.DayOfWeek(s, i) > 0)))
+        if (sheet.SlotStart is null && times.Count > 0 && (Places.HasAny(s, "live", "service") || SheetDates.First(s, day.Today) is not null || Enumerable.Range(0, s.Length).Any(i => SheetTime.DayOfWeek(s, i) > 0)))
         {
             int on = Math.Max(s.IndexOf(" on ", StringComparison.OrdinalIgnoreCase), -1);
             string? place = on > 0 ? s[(on + 4)..].Split([',', '.', ' ', ';'], StringSplitOptions.RemoveEmptyEntries).FirstOrDefault() : null;
-            sheet = sheet with { SlotStart = day.At(times[0]), SlotPlace = place, SlotLength = times.Count > 1 && times[1] > times[0] ? Period.Between(times[0], times[1]).ToDuration() : Stretch(s) };
+            sheet = sheet with { SlotStart = day.Slot.At(times[0]), SlotPlace = place, SlotLength = times.Count > 1 && times[1] > times[0] ? Period.Between(times[0], times[1]).ToDuration() : Stretch(s) };
+            if (sheet.SlotLength is null && Places.HasAny(s, "live"))
+            {
+                assumed.Add("slot: no length is written, so nothing is made before the guests");
+            }
         }
 
-        for (int i = 0; i < s.Length; i++)
-        {
-            if (!char.IsLetterOrDigit(s[i]) || (i > 0 && (char.IsLetterOrDigit(s[i - 1]) || s[i - 1] is ':' or '.')) || Numbers.Single(s, i, "en") is not { } n || n.Min != Math.Floor(n.Min) || n.Min > 100_000)
-            {
-                continue;
-            }
-
-            int j = Places.Skip(s, n.End);
-            int count = n.Count;
-            if (Places.WordAt(s, j, "guests") || Places.WordAt(s, j, "covers"))
-            {
-                sheet = sheet.Guests is null ? sheet with { Guests = count } : sheet;
-            }
-            else if (Places.WordAt(s, j, "plates") && sheet.Guests is null && sheet.Over is null)
-            {
-                sheet = sheet with { Guests = count, Over = 0 };
-            }
-            else if (Places.WordAt(s, j, "over"))
-            {
-                sheet = sheet with { Over = count };
-            }
-            else if (Places.WordAt(s, j, "plated live"))
-            {
-                sheet = sheet with { PlatedLive = count };
-            }
-
-            i = Math.Max(i, n.End - 1);
-        }
-
-        return sheet;
+        Counted many = SheetCounts.Of(s, line, problems);
+        bool plates = many.Guests is null && many.Plates is not null && sheet.Guests is null && sheet.Over is null;
+        assumed.AddRange(many.Assumed);
+        return sheet with { Guests = sheet.Guests ?? many.Guests ?? (plates ? many.Plates : null), Over = many.Over ?? (plates ? 0 : sheet.Over), PlatedLive = many.Live ?? sheet.PlatedLive };
     }
 
     private static Duration? Stretch(string s)
@@ -245,40 +234,6 @@ public static class OccasionReader
         }
 
         return null;
-    }
-
-    /// <summary>"NAME and two others": names begin with a capital after the last comma; others are numbered.</summary>
-    private static OccasionSheet People(OccasionSheet sheet, string s, List<SheetWindow> windows, List<string> assumed)
-    {
-        string tail = s[(s.LastIndexOf(',') + 1)..].Trimmed(" .");
-        ImmutableArray<SheetPerson>.Builder people = ImmutableArray.CreateBuilder<SheetPerson>();
-        LocalDateTime start = sheet.SlotStart!.Value;
-        LocalDateTime end = start + Period.FromTicks((sheet.SlotLength ?? Duration.Zero).BclCompatibleTicks + Duration.FromMinutes(25).BclCompatibleTicks);
-        ImmutableArray<SheetWindow> hours = [.. windows, new SheetWindow(start, end, 0)];
-        foreach (string who in tail.Split([" and ", ", "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (Numbers.Single(who, 0, "en") is { } n)
-            {
-                for (int i = 0; i < Math.Min(n.Count, 50); i++)
-                {
-                    Add(FormattableString.Invariant($"Hand {people.Count + 1}"));
-                }
-            }
-            else if (char.IsUpper(who[0]) && SheetTime.DayOfWeek(who, 0) == 0)
-            {
-                Add(who);
-            }
-        }
-
-        if (people.Count == 0)
-        {
-            Add("Chef");
-        }
-
-        assumed.Add("people: all skills, there in every window and until the clear-down");
-        return sheet with { People = people.ToImmutable() };
-
-        void Add(string name) => people.Add(new SheetPerson(name, "", people.Count == 0 ? sheet.SlotPlace ?? "stage" : "back", hours, ["all"], [], ["English"], "", 0));
     }
 
     private static OccasionSheet Tables(OccasionSheet sheet, List<SheetTable> tables, LocalDate day, List<Problem> problems)

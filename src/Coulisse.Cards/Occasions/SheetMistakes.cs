@@ -17,19 +17,9 @@ internal static class SheetMistakes
     /// <param name="problems">Where they go.</param>
     public static void OfTimes(string s, int line, bool windows, List<Problem> problems)
     {
-        for (int i = 1; i + 2 < s.Length; i++)
+        foreach (ClockTime t in ClockTimes.All(s).Where(t => t.Time is null))
         {
-            if (s[i] != ':' || !char.IsAsciiDigit(s[i - 1]) || !char.IsAsciiDigit(s[i + 1]) || !char.IsAsciiDigit(s[i + 2]) || (i > 1 && s[i - 2] == ':'))
-            {
-                continue;
-            }
-
-            int start = i > 1 && char.IsAsciiDigit(s[i - 2]) ? i - 2 : i - 1;
-            // "1:60" is a ratio.
-            if (start < i - 1 && (int.Parse(s.AsSpan(start, i - start), CultureInfo.InvariantCulture) > 23 || int.Parse(s.AsSpan(i + 1, 2), CultureInfo.InvariantCulture) > 59))
-            {
-                problems.Add(new Problem("OCC011", line, $"“{s[start..(i + 3)]}” is no time of day.", "Write hours 00 to 23 and minutes 00 to 59, for example 14:25."));
-            }
+            problems.Add(new Problem("OCC011", line, $"“{s[t.Start..t.End]}” is no time of day.", "Write hours 00 to 23 and minutes 00 to 59, for example 14:25."));
         }
 
         if (!windows)
@@ -49,17 +39,17 @@ internal static class SheetMistakes
     }
 
     /// <summary>A date the calendar does not have, a weekday that is not the date's, a weekday misspelled.</summary>
-    public static void OfDays(string s, int line, List<Problem> problems)
+    public static void OfDays(string s, int line, LocalDate today, bool yearless, List<Problem> problems)
     {
         if (SheetTime.Wrong(s) is { } none)
         {
             problems.Add(new Problem("OCC010", line, $"There is no {none}.", "Write a day the month has."));
         }
 
-        if (SheetTime.Date(s) is { } date)
+        if (SheetDates.First(s, today) is { Date: var date } found && (found.HasYear || yearless))
         {
             // Only a weekday right before the date speaks of it: "Saturday 10 October 2026".
-            int at = s.IndexOf(date.Day.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+            int at = found.Start;
             string[] before = at > 0 ? s[..at].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries) : [];
             if (before.Length > 0 && SheetTime.DayOfWeek(before[^1], 0) is var d and > 0 && d != (int)date.DayOfWeek)
             {
@@ -129,7 +119,7 @@ internal static class SheetMistakes
     }
 
     /// <summary>One letter too many, too few, changed, or two swapped.</summary>
-    private static bool Close(string right, string typed)
+    internal static bool Close(string right, string typed)
     {
         if (Math.Abs(right.Length - typed.Length) > 1)
         {

@@ -95,7 +95,7 @@ internal static class SheetRows
         return new SheetKit(t.Cell(c, "Code"), what, Type(what), t.Cell(c, "Place"), Numbers.Single(t.Cell(c, "Number"), 0, "en") is { } count ? count.Count : 1, capacity, line)
         {
             Shelves = shelves, Litres = litres, CelsiusMin = degrees.Length > 1 || (degrees.Length == 1 && !temperatures.Contains("to ", StringComparison.Ordinal)) || temperatures.StartsWith("to ", StringComparison.Ordinal) && max < 20 ? degrees.Min() : null, CelsiusMax = max,
-            Kilowatts = Numbers.Single(t.Cell(c, "Power"), 0, "en")?.Min, Circuit = t.Cell(c, "Circuit") is { Length: > 0 } k ? k : null, EarlierPlace = earlier, MovesAt = moves,
+            Kilowatts = SheetFigures.Kilowatts(t.Cell(c, "Power"), $"{t.Cell(c, "Code")} {what}".Trim(), line, problems), Circuit = t.Cell(c, "Circuit") is { Length: > 0 } k ? k : null, EarlierPlace = earlier, MovesAt = moves,
             Millimetres = [.. Statements.Sizes(what, 0) is { Count: > 0 } own ? own : Statements.Sizes(capacity, 0)], PitchMillimetres = pitch, RisePerMinute = up, FallPerMinute = down,
         };
     }
@@ -131,7 +131,7 @@ internal static class SheetRows
             problems.Add(new Problem("OCC008", line, $"“{t.Cell(c, "How")}” is no way of showing.", "Write full, begin, finish or tell."));
         }
 
-        return new SheetShow(t.Cell(c, "Component"), t.Cell(c, "Step"), how, Numbers.Single(t.Cell(c, "Weight"), 0, "en") is { } n ? n.Count : 3, line);
+        return new SheetShow(t.Cell(c, "Component"), t.Cell(c, "Step"), how, SheetFigures.Weight(t.Cell(c, "Weight"), line, problems), line);
     }
 
     private static double Number(string s) => Numbers.Single(s, 0, "en")?.Min ?? 0;
@@ -142,7 +142,7 @@ internal static class SheetRows
         {
             if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsAsciiDigit(s[i - 1])) && Numbers.Single(s, i, "en") is { } n)
             {
-                yield return n.Min;
+                yield return i > 0 && s[i - 1] is '-' or '−' && (i == 1 || s[i - 2] == ' ') ? -n.Min : n.Min;
                 i = n.End;
             }
         }

@@ -7,52 +7,54 @@ namespace Coulisse.Cards.Occasions;
 /// <summary>Days and clock times of a sheet.</summary>
 internal static class SheetTime
 {
-    private static readonly string[] Days = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
+    private static readonly string[][] Days =
+    [
+        ["monday", "Montag", "lundi", "lunes", "lunedì"], ["tuesday", "Dienstag", "mardi", "martes", "martedì"], ["wednesday", "Mittwoch", "mercredi", "miércoles", "mercoledì"], ["thursday", "Donnerstag", "jeudi", "jueves", "giovedì"],
+        ["friday", "Freitag", "vendredi", "viernes", "venerdì"], ["saturday", "Samstag", "Sonnabend", "samedi", "sábado", "sabato"], ["sunday", "Sonntag", "dimanche", "domingo", "domenica"],
+    ];
+
+    private static readonly string[][] Shortly = [["Mon"], ["Tue", "Tues"], ["Wed", "Weds"], ["Thu", "Thur", "Thurs"], ["Fri"], ["Sat"], ["Sun"]];
     private static readonly string[] Months = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
     /// <summary>A day of the week by name, 1 Monday to 7; 0 when none stands there.</summary>
-    public static int DayOfWeek(string s, int at)
+    public static int DayOfWeek(string s, int at) => DayOfWeek(s, at, out _);
+
+    /// <summary>A day of the week by name or, with a capital and before a figure or the end, shortened; 0 when none stands there.</summary>
+    public static int DayOfWeek(string s, int at, out int end)
     {
+        end = at;
+        if (at >= s.Length || !char.IsLetter(s[at]) || (at > 0 && char.IsLetterOrDigit(s[at - 1])))
+        {
+            return 0;
+        }
+
         for (int i = 0; i < Days.Length; i++)
         {
-            if (Places.WordAt(s, at, Days[i]))
+            foreach (string day in Days[i])
             {
-                return i + 1;
+                if (Places.WordAt(s, at, day))
+                {
+                    end = at + day.Length;
+                    return i + 1;
+                }
+            }
+
+            foreach (string day in Shortly[i])
+            {
+                if (s.AsSpan(at).StartsWith(day, StringComparison.Ordinal) && Places.WordAt(s, at, day))
+                {
+                    int behind = at + day.Length + (at + day.Length < s.Length && s[at + day.Length] == '.' ? 1 : 0);
+                    int next = Places.Skip(s, behind);
+                    if (next >= s.Length || (next > at + day.Length && char.IsAsciiDigit(s[next])) || s[next] == ',')
+                    {
+                        end = behind;
+                        return i + 1;
+                    }
+                }
             }
         }
 
         return 0;
-    }
-
-    /// <summary>First date of a text ("Saturday 10 October 2026", "2026-10-10").</summary>
-    public static LocalDate? Date(string s)
-    {
-        for (int m = 0; m < 12; m++)
-        {
-            int at = Places.FindWord(s, Months[m]);
-            if (at < 2)
-            {
-                continue;
-            }
-
-            string[] before = s[..at].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
-            string[] after = s[(at + Months[m].Length)..].Split([' ', ',', '.', ';'], StringSplitOptions.RemoveEmptyEntries);
-            if (before.Length > 0 && after.Length > 0 && int.TryParse(before[^1], NumberStyles.None, CultureInfo.InvariantCulture, out int day) && int.TryParse(after[0], NumberStyles.None, CultureInfo.InvariantCulture, out int year)
-                && year is > 1900 and < 2200 && day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, m + 1))
-            {
-                return new LocalDate(year, m + 1, day);
-            }
-        }
-
-        for (int i = 0; i + 10 <= s.Length; i++)
-        {
-            if (s[i + 4] == '-' && s[i + 7] == '-' && NodaTime.Text.LocalDatePattern.Iso.Parse(s.Substring(i, 10)) is { Success: true } iso)
-            {
-                return iso.Value;
-            }
-        }
-
-        return null;
     }
 
     /// <summary>A date the calendar does not have ("31 November 2026"); null when there is none.</summary>
@@ -77,25 +79,7 @@ internal static class SheetTime
     }
 
     /// <summary>Clock times in order of the text.</summary>
-    public static List<LocalTime> Times(string s)
-    {
-        List<LocalTime> found = [];
-        for (int i = 1; i + 2 < s.Length; i++)
-        {
-            if (s[i] == ':' && char.IsAsciiDigit(s[i - 1]) && char.IsAsciiDigit(s[i + 1]) && char.IsAsciiDigit(s[i + 2]))
-            {
-                int start = i > 1 && char.IsAsciiDigit(s[i - 2]) ? i - 2 : i - 1;
-                int hour = int.Parse(s.AsSpan(start, i - start), CultureInfo.InvariantCulture);
-                int minute = int.Parse(s.AsSpan(i + 1, 2), CultureInfo.InvariantCulture);
-                if (hour < 24 && minute < 60)
-                {
-                    found.Add(new LocalTime(hour, minute));
-                }
-            }
-        }
-
-        return found;
-    }
+    public static List<LocalTime> Times(string s) => [.. ClockTimes.All(s).Where(t => t.Time is not null).Select(t => t.Time!.Value)];
 
     /// <summary>The date of a weekday at or before the occasion's day.</summary>
     public static LocalDate On(int weekday, LocalDate day)

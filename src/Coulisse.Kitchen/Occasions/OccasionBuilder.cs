@@ -16,7 +16,7 @@ public static class OccasionBuilder
     public static Parsed<Occasion> Build(OccasionSheet sheet, Func<string, Dish?> cardByPath, ImmutableArray<(string Path, Dish Dish)> alone = default)
     {
         List<Problem> problems = [];
-        List<string> assumed = [.. sheet.Assumed];
+        List<string> assumed = [.. sheet.Assumed, .. sheet.Remarks.Select(r => r.What)]; // what is odd but may be meant is said where the rest is
         if (sheet.SlotStart is not { } start)
         {
             return new Parsed<Occasion>.Failed([new Problem("OCC020", 1, "The sheet does not say when the food is served or shown.", "Write for example \"Saturday 10 October 2026, live 14:00 to 14:25\".")]);
