@@ -67,7 +67,14 @@ internal static class RunningText
         string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2]) || Looks.Opens(s[(stop + 2)..], lang)) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
         bool opened = Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
-        List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang)];
+        List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang).SelectMany(f => RunOn(f, lang))];
+        if (foods.FindIndex(f => Timed(f, lang) && Looks.Opens(f, lang)) is > 1 and var orders && s.IndexOf(foods[orders], colon, StringComparison.Ordinal) is > 0 and var begins)
+        {
+            // "royale: 300 cream, 200 milk, bake 95C 40min": the list ends where the work begins.
+            work = s[begins..] + "." + (work.Length > 0 ? " " + work : "");
+            foods = foods[..orders];
+        }
+
         if (!opened && !Plainly(s[..colon], foods, lang))
         {
             return false;
@@ -131,6 +138,43 @@ internal static class RunningText
     private static bool Listed(List<RawLine> lines, int i, string lang) =>
         i < lines.Count && lines[i].Block == lines[i - 1].Block && Folding.Line(lines[i].Text) is { Length: > 0 } body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && (!body.Contains(", ", StringComparison.Ordinal) || Amounts.At(body, body.IndexOf(", ", StringComparison.Ordinal) + 2, lang) is null);
 
+    /// <summary>"300 cream 200 milk 5 yolks salt": a list without a comma, where every figure stands before a food everybody knows; the words themselves when it is none.</summary>
+    private static IEnumerable<string> RunOn(string s, string lang)
+    {
+        if (s.Length is < 12 or > 200 || !char.IsAsciiDigit(s[0]) || s.Contains('('))
+        {
+            return [s];
+        }
+
+        List<string> cut = [];
+        int from = 0;
+        for (int i = 1; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && s[i - 1] == ' ' && char.IsLetter(s[Math.Max(0, i - 2)]) && Named(s[from..(i - 1)], lang))
+            {
+                cut.Add(s[from..(i - 1)].Trim());
+                from = i;
+            }
+        }
+
+        string last = s[from..].Trim();
+        if (cut.Count == 0 || last.IndexOf(' ') < 0)
+        {
+            return [s];
+        }
+
+        if (!Named(last, lang) && last.LastIndexOf(' ') is > 2 and var gap && Named(last[..gap], lang) && FoodIds.Match(last[(gap + 1)..], lang) is not null)
+        {
+            // "5 yolks salt"
+            return [.. cut, last[..gap], last[(gap + 1)..]];
+        }
+
+        return Named(last, lang) ? [.. cut, last] : [s];
+    }
+
+    /// <summary>A figure, perhaps its unit, and a food everybody knows.</summary>
+    private static bool Named(string s, string lang) => Amounts.At(s, 0, lang) is { } m && Places.Skip(s, m.End) is var food && food < s.Length && FoodIds.Match(s[PartReader.Of(s, food, lang)..], lang) is not null;
+
     private static readonly string[] Leads = ["you want ", "you need ", "you'll need ", "you will need ", "we use ", "i use ", "we take ", "take ", "use ", "mix ", "il faut ", "il te faut ", "il vous faut ", "on prend ", "prenez ", "man braucht ", "man nimmt ", "wir brauchen ", "wir nehmen ", "du brauchst ", "se necesitan ", "se necesita ", "necesitamos ", "hacen falta ", "ci vogliono ", "servono ", "occorrono ", "si usano "];
 
     /// <summary>"mix 6 min slow", "to 24C": work, and no food of a list.</summary>
@@ -150,6 +194,12 @@ internal static class RunningText
         int amounts = foods.Count(f => Looks.Amounted(f, lang));
         if (amounts > 0 && Bare(foods, lang))
         {
+            return true;
+        }
+
+        if (amounts >= 2 && foods.TrueForAll(f => Named(f, lang) || FoodIds.Match(f, lang) is not null))
+        {
+            // "Salad: 2 tomatoes, 1 onion, salt"
             return true;
         }
 

@@ -31,6 +31,7 @@ internal static class FrontMarks
     /// <summary>"Fine salt    2%    10g": columns that stayed in a line; the share between them is told by the amount. Other runs of blanks become one.</summary>
     public static string Spaced(string s)
     {
+        s = Compound(s);
         if (!s.Contains("  ", StringComparison.Ordinal))
         {
             return s;
@@ -39,6 +40,18 @@ internal static class FrontMarks
         string[] cells = s.Split("  ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         bool shares = cells.Length > 2 && cells.Count(c => c[^1] == '%' && char.IsAsciiDigit(c[0])) == 1;
         return string.Join(' ', shares ? cells.Where(c => !(c[^1] == '%' && char.IsAsciiDigit(c[0]))) : cells);
+    }
+
+    /// <summary>"1lb2oz flour", "2kg500g": two units of one amount without room between them.</summary>
+    private static string Compound(string s)
+    {
+        int i = 0;
+        while (i < s.Length && i < 3 && char.IsAsciiDigit(s[i]))
+        {
+            i++;
+        }
+
+        return i > 0 && i + 2 < s.Length && (s.AsSpan(i, 2) is "lb" or "kg") && char.IsAsciiDigit(s[i + 2]) ? s.Insert(i + 2, " ") : s;
     }
 
     /// <summary>Place behind words that only say how sure the amount is.</summary>

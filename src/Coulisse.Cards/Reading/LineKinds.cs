@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Tells totals, headings and remarks from foods.</summary>
 internal static class LineKinds
 {
-    private static readonly string[] Remarks = ["see ", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi "];
+    private static readonly string[] Remarks = ["see ", "read the ", "read on", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi "];
     private static readonly string[] Keepers = ["à réserver ", "à conserver ", "conserver ", "store ", "keep ", "haltbar ", "aufbewahren ", "conservar ", "conservare ", "da conservare "];
     private static readonly string[] Tellers = ["we ", "i ", "this ", "it ", "they ", "wir ", "nous ", "on "];
     private static readonly Beginnings FirstOfRemarks = new(Remarks);
@@ -46,7 +46,7 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
-        if (Asides.Is(s, lang) || char.IsLetter(s[0]) && Layout.Furniture.Is(s))
+        if (BareSettings.Is(s, lang) || Asides.Is(s, lang) || char.IsLetter(s[0]) && Layout.Furniture.Is(s))
         {
             return LineKind.Note;
         }

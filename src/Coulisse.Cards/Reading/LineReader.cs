@@ -69,7 +69,7 @@ internal static class LineReader
         }
 
         string? whole = null;
-        foreach (string part in EachOf.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
+        foreach (string part in EachOf.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {

@@ -5,12 +5,13 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Foods nobody counts: water, salt, sugars, flours, fats, milk. A bare figure beside one is a weight whose unit was left out, and is asked.</summary>
 internal static class NeverCounted
 {
+    private const double Many = 100;
     private const double Fatty = 70;
     private const double Sweet = 60;
     private const double Salty = 20_000;
 
-    /// <summary>True when a food of our table is poured or spooned and never counted.</summary>
-    public static bool Is(FoodMatch? match)
+    /// <summary>True when a food of our table is poured or spooned and never counted, or is wet, has no piece and is told by the hundred ("300 cream").</summary>
+    public static bool Is(FoodMatch? match, double amount = 0)
     {
         if (match is null || FoodTable.Default.Find(match.Id) is not { } food || food.Units.Keys.Any(k => k is "piece" or "fruit" or "large" or "slice" or "square"))
         {
@@ -18,7 +19,7 @@ internal static class NeverCounted
         }
 
         Composition c = food.Composition;
-        return food.Id is "water" || food.Class == "flour" || c.Fat >= Fatty || c.Sugars >= Sweet && c.Water < 40 || c.SodiumMilligrams >= Salty || food.Class == "milk" && c.Water > 60;
+        return amount >= Many && c.Water > 50 || food.Id is "water" || food.Class == "flour" || c.Fat >= Fatty || c.Sugars >= Sweet && c.Water < 40 || c.SodiumMilligrams >= Salty || food.Class == "milk" && c.Water > 60;
     }
 
     /// <summary>Takes grams for a bare figure beside such a food; the question stays.</summary>
@@ -27,7 +28,7 @@ internal static class NeverCounted
     /// <param name="lang">Language code.</param>
     public static void Weigh(Draft d, FoodIds? ids, string lang)
     {
-        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(ids is null ? new FoodIds(lang).Of(ref d.Food) : d.Known))
+        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(ids is null ? new FoodIds(lang).Of(ref d.Food) : d.Known, d.Amount ?? 0))
         {
             return;
         }

@@ -123,7 +123,13 @@ internal static class PartReader
         m = Millilitres(s, m, d);
         int i = m.End;
         // "7-grain flake mix", "2%": digits that belong to the food
-        if (m.Unit is null && i < s.Length && s[i] == '%')
+        if (m.Unit is null && Places.Skip(s, i) is var sign && sign < s.Length && s[sign] == '%')
+        {
+            return s;
+        }
+
+        // "7up 330 ml": a figure grown into the name, where the amount stands behind; "2eggs" is a slip of the space
+        if (m.Unit is null && i < s.Length && char.IsLetter(s[i]) && char.IsAsciiDigit(s[i - 1]) && s.AsSpan(i).IndexOfAnyInRange('0', '9') > 0 && BackAmount.Take(s, lang, new Draft(why: false)).Length < s.Length)
         {
             return s;
         }
@@ -276,7 +282,7 @@ internal static class PartReader
             from = 0;
         }
 
-        if (Lexicon.LongestUnit(s, from, lang, out int end) is { } unit && end < s.Length && s[end] == ' ' && FrontMarks.MeansOne(s, end, unit, lang))
+        if (Lexicon.LongestUnit(s, from, lang, out int end) is { } unit && end < s.Length && s[end] == ' ' && FrontMarks.MeansOne(s, end, unit, lang) && Lexicon.Longest("nounit", s, from, 4, lang, out _) is null)
         {
             d.Amount = 1;
             d.Unit = unit;

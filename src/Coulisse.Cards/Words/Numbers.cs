@@ -301,6 +301,13 @@ internal static class Numbers
             return new Numeral(1.0 / (s[below] - '0'), null, below + 1) { Repaired = true };
         }
 
+        // "1 1 / 2 cups": the same behind a whole one
+        int top = slash;
+        if (top > i && top + 2 < s.Length && s[top] is >= '1' and <= '7' && Places.Skip(s, top + 1) is var stroke && stroke > top + 1 && stroke < s.Length && s[stroke] == '/' && Places.Skip(s, stroke + 1) is var under && under < s.Length && s[under] is '2' or '3' or '4' or '8' && s[under] > s[top] && under + 1 < s.Length && s[under + 1] == ' ')
+        {
+            return new Numeral(whole.Min + ((s[top] - '0') / (double)(s[under] - '0')), null, under + 1) { Repaired = true };
+        }
+
         int j = i;
         if (j < s.Length && Vulgar(s[j]) > 0)
         {
