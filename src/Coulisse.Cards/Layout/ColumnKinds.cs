@@ -20,6 +20,12 @@ internal static class ColumnKinds
         }
 
         Without(left, c => ColumnHeads.Rate(At(names, c)));
+        if (left.Count > 2 && left.FindIndex(c => Sum(left, c, rows, lang)) is var sum and >= 0 && !Sizes(left, [.. left.Select(c => At(names, c))], rows, lang))
+        {
+            // "Formula" beside the stages: what they come to together, told once more.
+            left.RemoveAt(sum);
+        }
+
         int by = left.Find(c => ColumnHeads.Weighs(At(names, c), lang));
         // A table of doughs may have a column of fat too: only where nothing but a weight and what is in it stands side by side is it known.
         if (left.Contains(by) && left.TrueForAll(c => c == by || ColumnHeads.Of(At(names, c)) && Within(rows, c, by, lang)))
@@ -148,6 +154,41 @@ internal static class ColumnKinds
         }
 
         return true;
+    }
+
+    /// <summary>True for a column that is the sum of the others in every row where it says anything, and not of one alone. The row of totals proves nothing.</summary>
+    private static bool Sum(List<int> columns, int whole, string[][] rows, string lang)
+    {
+        int agreed = 0;
+        int shared = 0;
+        foreach (string[] cells in rows)
+        {
+            if (Figure(At(cells, whole), lang) is not { } told || Array.Exists(cells, c => c.Length > 2 && char.IsLetter(c[0]) && Total(c, lang)))
+            {
+                continue;
+            }
+
+            double others = 0;
+            int parts = 0;
+            foreach (int c in columns)
+            {
+                if (c != whole && Figure(At(cells, c), lang) is { } part)
+                {
+                    others += part;
+                    parts++;
+                }
+            }
+
+            if (Math.Abs(others - told) > told * 0.005)
+            {
+                return false;
+            }
+
+            agreed++;
+            shared += parts > 1 ? 1 : 0;
+        }
+
+        return agreed >= FewestScaled && shared > 1;
     }
 
     /// <summary>A column leaves where others stay.</summary>

@@ -50,6 +50,10 @@ internal static class Parts
             || amounted && (Called(body, lang) || i + 2 < lines.Count && Reading.Marks.Strip(Folding.Line(lines[i + 2].Text)) is { Length: > 0 } second && Looks.Amounted(second, lang) && !Looks.Work(second, lang));
     }
 
+    /// <summary>True for a line that may name a part: a heading by its look, and neither an amount nor "Salt to taste". What stands in brackets behind it says nothing.</summary>
+    public static bool Plain(string body, string lang) =>
+        !Leaders.In(body) && Titles.Unbracketed(body) is var name && Looks.Heading(name) && !(Looks.Amounted(name, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang);
+
     /// <summary>"2. ROAST LAMB" over "Lamb rump 2kg": parts that are numbered, not steps.</summary>
     public static bool Counted(List<RawLine> lines, int i, int number, string lang)
     {

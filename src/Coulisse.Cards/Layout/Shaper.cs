@@ -78,7 +78,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
-        else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
+        else if (s.StartsWith("**", StringComparison.Ordinal) && s.TrimEnd(':', ' ').EndsWith("**", StringComparison.Ordinal) && s.Length < 80)
         {
             Head(Folding.Line(s).Trimmed(" :"), !_titled && _pieces.Count == 0 && Titles.Bold(lines, i, lang) ? 1 : 2, raw.Span);
         }
@@ -236,7 +236,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
-        else if (!_marked && listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && !Leaders.In(body) && Looks.Heading(Titles.Unbracketed(body)) && !(Looks.Amounted(Titles.Unbracketed(body), lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang))
+        else if (!_marked && (listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && Parts.Plain(body, lang) && !AlikeParts.Opened(_pieces, body) || opens && !_steps && AlikeParts.Name(lines, i, body, lang, _pieces)))
         {
             Head(body, 2, raw.Span);
         }
@@ -284,13 +284,13 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return _marked ? _named && !_steps && Reading.Amounts.At(body, 0, lang) is { Unit: not null } : !Looks.Work(body, lang) || !_items;
         }
 
-        if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && body[^1] != '.' && !Looks.Work(body, lang) && (Looks.Food(body, lang) || Looks.Used(body, lang)))
+        if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && !Looks.Work(body, lang) && (body[^1] != '.' && (Looks.Food(body, lang) || AlikeParts.Takes(_pieces, body)) || Looks.Used(body, lang)))
         {
             // "To finish", and under it "Parmesan"
             return true;
         }
 
-        return !_marked && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang));
+        return (!_marked || _named && !_steps && Looks.Used(body, lang)) && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang));
     }
 
     private bool Step(string body)

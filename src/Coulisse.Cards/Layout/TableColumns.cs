@@ -31,7 +31,8 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
             for (int c = 0; c < Math.Min(columns, cells.Length); c++)
             {
                 string cell = cells[c];
-                if (cell.Length == 0 || cell[^1] == '%')
+                // A share is no amount; "Dry butter 84%" is a food.
+                if (cell.Length == 0 || cell[^1] == '%' && !(cell.Length > 6 && char.IsLetter(cell[0]) && cell.IndexOf(' ') > 2))
                 {
                     continue;
                 }

@@ -5,8 +5,27 @@ namespace Coulisse.Cards.Layout;
 /// <summary>Units a table tells once, and what it says beside its amounts.</summary>
 internal static class TableUnits
 {
-    /// <summary>The heads with the units of a second row of heads, or with the one unit that the head over the foods tells for every column ("Ingredients (g)").</summary>
-    public static string[] Told(string[] names, ref List<(string[] Cells, Span Span)> body, string lang)
+    private const int LongestStatement = 60;
+    private static readonly WordList Weights = new("weights", "weight", "amounts", "quantities", "figures", "measures", "poids", "quantités", "masses", "Mengen", "Gewichte", "Angaben", "Mengenangaben", "cantidades", "pesos", "medidas", "quantità", "pesi", "dosi", "単位", "分量");
+
+    /// <summary>"All weights in grams." right before or behind a table: the unit of its bare figures; null where no such line stands there, or where it tells a figure of its own.</summary>
+    public static string? Stated(List<RawLine> lines, int from, int to, string lang) =>
+        to < lines.Count && Stated(lines[to].Text, lang) is { } behind ? behind : from > 0 ? Stated(lines[from - 1].Text, lang) : null;
+
+    private static string? Stated(string s, string lang)
+    {
+        if (s.Length is < 4 or > LongestStatement || s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || s.Contains('|') || !Weights.In(s))
+        {
+            return null;
+        }
+
+        string words = s.TrimmedEnd(" .)。");
+        int last = words.AsSpan().LastIndexOfAny(" :：(は");
+        return last > 0 ? TableColumns.UnitOf(words[(last + 1)..], lang) : null;
+    }
+
+    /// <summary>The heads with the units of a second row of heads, or with the one unit told for every column: by the head over the foods ("Ingredients (g)"), else by a line beside the table.</summary>
+    public static string[] Told(string[] names, ref List<(string[] Cells, Span Span)> body, string? stated, string lang)
     {
         if (names.Length < 2 || body.Count < 2)
         {
@@ -20,7 +39,8 @@ internal static class TableUnits
             return [.. names.Select((n, c) => c < second.Length && second[c].Length > 0 ? n.Length == 0 ? second[c] : $"{n} ({second[c]})" : n)];
         }
 
-        if (TableColumns.Opens(names[0]) && names[0].IndexOfAny(['(', '[']) > 0 && TableColumns.UnitOf(names[0], lang) is { } unit && names.Skip(1).All(n => TableColumns.UnitOf(n, lang) is null))
+        string? unit = TableColumns.Opens(names[0]) && names[0].IndexOfAny(['(', '[']) > 0 ? TableColumns.UnitOf(names[0], lang) : stated;
+        if (unit is not null && names.Skip(1).All(n => TableColumns.UnitOf(n, lang) is null))
         {
             return [.. names.Select((n, c) => c == 0 || ColumnHeads.Price(n) || ColumnHeads.Share(n) || ColumnHeads.Number(n) || ColumnHeads.Rate(n) ? n : $"{n} ({unit})")];
         }

@@ -56,7 +56,7 @@ internal static class Tables
         bool head = !alone && (ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang)));
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
-        names = TableUnits.Told(names, ref body, lang);
+        names = TableUnits.Told(names, ref body, TableUnits.Stated(lines, from, to, lang), lang);
         if (PartColumn.Of(names) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
         {
             return true;
@@ -262,7 +262,8 @@ internal static class Tables
         if (lang != "ja" && preparation.Length == 0 && amount.Length > 1 && amount.All(char.IsAsciiDigit) && int.Parse(amount[..Math.Min(6, amount.Length)], System.Globalization.CultureInfo.InvariantCulture) >= FewestGrams && food.Length > 1)
         {
             // Behind the food a figure that no unit stands by is taken for grams, and asked; in front it would count pieces.
-            return $"{food} {amount}";
+            // "Bread flour 80" would be its type.
+            return BackAmount.Typed(food) ? $"{food}: {amount}" : $"{food} {amount}";
         }
 
         int open = amount.IndexOf('(');

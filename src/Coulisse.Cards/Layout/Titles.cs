@@ -33,9 +33,15 @@ internal static class Titles
     /// <summary>True for a first line in bold over another heading, over the words of a list, or over the only table: the title. Over a list of its own it is a part.</summary>
     public static bool Bold(List<RawLine> lines, int i, string lang)
     {
-        if (i + 1 >= lines.Count || lines[i + 1].Block == lines[i].Block)
+        if (i + 1 >= lines.Count)
         {
             return false;
+        }
+
+        if (lines[i + 1].Block == lines[i].Block)
+        {
+            // "**Ravioli, sage butter**" right over "Portions: 10", and behind that the first part
+            return i + 2 < lines.Count && lines[i + 2].Block != lines[i].Block && (lines[i + 2].Text[0] == '#' || lines[i + 2].Text.StartsWith("**", StringComparison.Ordinal)) && Folding.Line(lines[i + 1].Text) is { Length: > 0 } under && Looks.Statement(under, lang) && !Looks.Amounted(under, lang);
         }
 
         string next = lines[i + 1].Text;

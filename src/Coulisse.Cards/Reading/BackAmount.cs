@@ -121,6 +121,7 @@ internal static class BackAmount
             if (m.Unit is null && colon && d.Unit is null && d.Grams is null && rest.Length == 0 && m.Number.Min >= 20)
             {
                 d.Unit = Lexicon.Unit("g", lang);
+                d.Bare |= Typed(food);
             }
 
             return rest.Length > 0 && rest[0] is ',' ? food + rest : food + (rest.Length > 0 ? ", " + rest : "");
@@ -164,7 +165,7 @@ internal static class BackAmount
         {
             food = food[..^2].TrimEnd();
         }
-        else if ((char.IsAsciiDigit(last[0]) || Numbers.Vulgar(last[0]) > 0) && (food.Count(' ') > 1 && !parted || Typed(food)))
+        else if ((char.IsAsciiDigit(last[0]) || Numbers.Vulgar(last[0]) > 0) && (food.Count(' ') > 1 && !parted && !Kept(food, lang) || Typed(food)))
         {
             return null;
         }
@@ -187,8 +188,20 @@ internal static class BackAmount
         return null;
     }
 
+    /// <summary>"Pears in syrup", "anchois à l'huile": a food everybody knows, and what it is kept in.</summary>
+    private static bool Kept(string food, string lang)
+    {
+        int first = food.IndexOf(' ');
+        int last = food.LastIndexOf(' ');
+        ReadOnlySpan<char> between = food.AsSpan(first + 1, Math.Max(0, last - first - 1));
+        return between is "in" or "au" or "aux" or "en" or "al" or "allo" or "sotto" && Liquors.In(food) && FoodIds.Match(food[..first], lang) is not null
+            || food.IndexOf(" à l'", StringComparison.Ordinal) == first && Liquors.In(food) && FoodIds.Match(food[..first], lang) is not null;
+    }
+
+    private static readonly WordList Liquors = new("syrup", "oil", "brine", "water", "juice", "vinegar", "alcohol", "sirop", "huile", "saumure", "vinaigre", "Sirup", "Öl", "Lake", "Salzlake", "Essig", "Saft", "almíbar", "aceite", "salmuera", "vinagre", "sciroppo", "olio", "salamoia", "aceto");
+
     /// <summary>Names whose figure is a type or a place in a row.</summary>
-    private static bool Typed(string food) => Places.HasAny(food, "farine", "farina", "harina", "flour", "Mehl", "Weizenmehl", "Dinkelmehl", "Roggenmehl", "type", "Type", "grade", "size", "No", "NH", "day", "step", "part", "bloom");
+    internal static bool Typed(string food) => Places.HasAny(food, "farine", "farina", "harina", "flour", "Mehl", "Weizenmehl", "Dinkelmehl", "Roggenmehl", "type", "Type", "grade", "size", "No", "NH", "day", "step", "part", "bloom");
 
     private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
 

@@ -37,6 +37,7 @@ internal sealed class CardBuilder(string text, string lang)
     private string _mode = "";
     private double? _oven;
     private double? _dishOven;
+    private StepTemperature? _heat;
 
     /// <summary>The dish.</summary>
     public Dish Build()
@@ -214,13 +215,18 @@ internal sealed class CardBuilder(string text, string lang)
         }
 
         _small ??= Folding.Lower(_name ?? "");
-        Step step = StepReader.Placed(ahead ?? StepReader.Alone(s, _lang, span), _small, _steps.Count + 1, _oven ?? _dishOven);
+        Step step = StepReader.Placed(ahead ?? StepReader.Alone(s, _lang, span), _small, _steps.Count + 1, _oven ?? _dishOven, _heat);
         StepTemperature[] set = step.Temperatures.IsEmpty ? [] : [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
         if (set.Length > 0)
         {
             // "180 °C, fan 160 °C": what follows inherits the figure that stands for any oven.
             bool fan = set.Length > 1 && set[^1].Fan == true && set[^2].Fan != true && set[^2].Celsius - set[^1].Celsius is >= 5 and <= 30;
             _oven = (fan ? set[^2] : set[^1]).Celsius;
+        }
+
+        foreach (StepTemperature told in step.Temperatures)
+        {
+            _heat = SameHeat.Lasts(told) ? told : _heat;
         }
 
         _underTold |= _under is not null;

@@ -36,8 +36,14 @@ internal static class StepReader
     /// <param name="component">Name of its component in small letters.</param>
     /// <param name="order">Place in the component, from 1.</param>
     /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
-    public static Step Placed(Step step, string component, int order, double? ovenBefore)
+    /// <param name="heatBefore">The heat of an oven, a bath or a pan told last.</param>
+    public static Step Placed(Step step, string component, int order, double? ovenBefore, StepTemperature? heatBefore = null)
     {
+        if (SameHeat.Of(step, heatBefore) is { } same)
+        {
+            step = step with { Temperatures = [same] };
+        }
+
         bool oven = step.Operations.Contains("bake") || step.Operations.Contains("roast") || step.Operations.Contains("blind_bake");
         bool told = step.Temperatures.Any(t => t.Of == TemperatureOf.Oven);
         return step with
@@ -136,7 +142,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (t.Min >= 1440 && (Keeps(s) || Labelled.In(s)))
+            if (t.Min >= 1440 && (Keeps(s) || Labelled.In(s)) || Stored.Said(s, i, before))
             {
                 storage.Add(new StepStorage(Place(s), t.Max / 1440));
                 continue;
@@ -189,12 +195,15 @@ internal static class StepReader
             });
         }
 
-        // "Retard o/n (12–16 hrs)": the night is told in hours.
-        bool toldNight = times.Exists(t => t.MinutesMin is >= 480 and <= 1440);
-        foreach (string night in !toldNight && FirstOfNights.MayIn(s) ? Nights : [])
+        foreach (string night in FirstOfNights.MayIn(s) ? Nights : [])
         {
             if (Places.FindWord(s, night) is var at and >= 0)
             {
+                if (NightHours.Told(s, at, at + night.Length, times))
+                {
+                    break;
+                }
+
                 string before = s[..at].TrimEnd();
                 if (times.Count > 0 && before.EndsWith("or, better,", StringComparison.OrdinalIgnoreCase))
                 {

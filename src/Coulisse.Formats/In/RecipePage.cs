@@ -92,8 +92,17 @@ public static class RecipePage
             bool enter = !(n is IElement e && Left.Contains(e.LocalName)) && n.NodeType is not NodeType.Comment;
             if (enter)
             {
-                Open(n, b, marks);
-                if (n.FirstChild is { } child)
+                bool whole = marks && n is IElement bold && BoldLine.Is(bold);
+                if (whole)
+                {
+                    b.Append("**").Append(Line(n.TextContent)).Append("**");
+                }
+                else
+                {
+                    Open(n, b, marks);
+                }
+
+                if (!whole && n.FirstChild is { } child)
                 {
                     n = child;
                     continue;

@@ -100,6 +100,23 @@ public sealed class IncomingTests
         Assert.DoesNotContain("home", card, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("<h2>Velouté</h2><p><strong>Base</strong></p><ul><li>800 g de potimarron</li></ul><p><b>Garniture</b> :</p>\n<ul><li>30 g de graines</li></ul><ol><li>Cuire 25 min.</li></ol>", "Base", "Garniture")]
+    [InlineData("<div><h2>Baccalà</h2><p><b>Polenta</b><br>\n250 g di farina<br>\n10 g di sale</p>\n<p><b>Finitura</b><br>\n1 mazzetto di prezzemolo<br>\npepe nero q.b.</p><p><b>Procedimento</b></p><ol><li>Cuocere 45 minuti.</li></ol></div>", "Polenta", "Finitura")]
+    public void Bold_words_alone_over_a_list_of_a_page_head_a_part(string page, params string[] parts)
+    {
+        Dish d = Dish(page);
+
+        Assert.Equal(parts, d.Components.Where(c => !c.Ingredients.IsEmpty).Select(c => c.Name));
+        Assert.NotEqual("Untitled", d.Title);
+    }
+
+    [Theory]
+    [InlineData("<h1>Gel</h1><p><b>Stir well.</b></p><ul><li>200 g quince</li></ul>")]
+    [InlineData("<h1>Gel</h1><p><b>Chill</b> the bowl.</p><ul><li>200 g <b>quince</b></li></ul>")]
+    [InlineData("<h1>Gel</h1><p><b>A friend of mine</b></p><p>swears by it.</p><ul><li>200 g quince</li></ul>")]
+    public void Bold_words_in_a_sentence_or_over_prose_head_nothing(string page) => Assert.DoesNotContain("**", Card(page), StringComparison.Ordinal);
+
     [Fact]
     public void A_card_with_a_few_tags_in_it_stays_a_card() => Assert.Equal("# A\n<b>200 g</b> quince", Card("# A\n<b>200 g</b> quince"));
 
