@@ -65,6 +65,13 @@ public sealed class WholeCardKindTests
         Assert.Empty(d.Doubts);
     }
 
+    [Theory]
+    [InlineData("Dough\n\nAll weights in grams\n\nIngredient     Sponge    Dough\nFlour          80        720\nWater          100       620\nSalt           2         18\n\n1. Mix 5 min.\n", "g")]
+    [InlineData("Pâte\n\n| | Levain | Pâte |\n|---|---|---|\n| Farine | 80 | 720 |\n| Eau | 100 | 620 |\n\nPoids en grammes.\n\n1. Pétrir 5 min.\n", "g")]
+    [InlineData("Soup\n\n| | Bar | Hall |\n|---|---|---|\n| Leeks | 4 | 18 |\n| Onions | 2 | 11 |\n\nWeigh the bowl, in grams, before you fill it.\n\n1. Boil 20 min.\n", "piece")]
+    public void One_unit_beside_a_table_is_told_for_it_and_a_sentence_is_none(string card, string unit) =>
+        Assert.All(Read(card).Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods), f => Assert.Equal(unit, f.Unit));
+
     [Fact]
     public void Three_sizes_of_one_list_are_no_stages_with_their_sum()
     {

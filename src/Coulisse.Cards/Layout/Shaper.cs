@@ -290,7 +290,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        return (!_marked || _named && !_steps && Looks.Used(body, lang)) && !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang));
+        return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && Looks.Used(body, lang));
     }
 
     private bool Step(string body)
@@ -325,7 +325,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
     private bool Columned(int i, out int end)
     {
         int from = _pieces.Count;
-        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces);
+        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang));
         if (cut)
         {
             Note(from);

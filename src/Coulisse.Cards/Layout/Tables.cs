@@ -26,7 +26,7 @@ internal static class Tables
         i > at && i + 1 < lines.Count && lines[i + 1].Block == lines[at].Block && lines[i - 1].Text.Contains('|') && lines[i + 1].Text.Contains('|') && Looks.Heading(lines[i].Text) && !Looks.Bullet(lines[i].Text) && lines[i].Text.AsSpan().IndexOfAnyInRange('0', '9') < 0;
 
     /// <summary>The pieces of a table; false when it holds no amounts, and so is no list.</summary>
-    public static bool Cut(List<RawLine> lines, int from, int to, string lang, List<Piece> into)
+    public static bool Cut(List<RawLine> lines, int from, int to, string lang, List<Piece> into, string? stated = null)
     {
         List<(string[] Cells, Span Span)> rows = [];
         bool ruled = false;
@@ -56,7 +56,7 @@ internal static class Tables
         bool head = !alone && (ruled || unnamed || TableColumns.Opens(rows[0].Cells[0]) && !LineKinds.HasAmount(rows[0].Cells[0], lang) || !rows[0].Cells.Any(c => LineKinds.HasAmount(c, lang)));
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
-        names = TableUnits.Told(names, ref body, TableUnits.Stated(lines, from, to, lang), lang);
+        names = TableUnits.Told(names, ref body, stated ?? TableUnits.Stated(lines, from, to, lang), lang);
         if (PartColumn.Of(names) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
         {
             return true;
