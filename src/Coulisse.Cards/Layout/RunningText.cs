@@ -70,7 +70,7 @@ internal static class RunningText
         List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang).SelectMany(f => RunOn(f, lang))];
         if (foods.FindIndex(f => Timed(f, lang) && Looks.Opens(f, lang)) is > 1 and var orders && s.IndexOf(foods[orders], colon, StringComparison.Ordinal) is > 0 and var begins)
         {
-            // "royale: 300 cream, 200 milk, bake 95C 40min": the list ends where the work begins.
+            // "flan: 300 cream, 200 milk, bake 95C 40min": the list ends where the work begins.
             work = s[begins..] + "." + (work.Length > 0 ? " " + work : "");
             foods = foods[..orders];
         }
