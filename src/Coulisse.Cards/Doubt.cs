@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace Coulisse.Cards;
 
@@ -8,11 +9,16 @@ namespace Coulisse.Cards;
 /// <param name="Candidates">Two or more readings.</param>
 /// <param name="Moves">What the answer changes, in words ("429 g or 322 g").</param>
 /// <param name="Weight">How much it moves, for ranking; larger first.</param>
-public sealed record Doubt(int Line, string Question, ImmutableArray<Candidate> Candidates, string Moves, double Weight);
+public sealed record Doubt(int Line, string Question, ImmutableArray<Candidate> Candidates, string Moves, double Weight)
+{
+    /// <summary>The words asked about, as they stand in the card from <see cref="Line"/> on: an answer takes their place and nothing else's. Null when the answer is a sentence about the whole card.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Asked { get; init; }
+}
 
 /// <summary>One possible reading.</summary>
 /// <param name="Text">What it would mean.</param>
-/// <param name="Plain">The plain words that, written into the card, settle it; “…” stands where the chef writes a figure. The line as it stands means that it is left so.</param>
+/// <param name="Plain">The plain words that, in place of <see cref="Doubt.Asked"/>, settle it; “…” stands where the chef writes a figure. The words asked about themselves mean that they are left so.</param>
 public sealed record Candidate(string Text, string Plain);
 
 /// <summary>Something the card says against itself, or that is implausible; with both figures.</summary>

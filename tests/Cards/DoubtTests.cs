@@ -83,4 +83,40 @@ public sealed class DoubtTests
     [InlineData("1 quail")]
     [InlineData("I like it hot")]
     public void What_only_looks_like_it_is_not(string line) => Assert.Empty(CardReader.ReadLineWithDoubts(line, "en").Doubts);
+
+    [Theory]
+    [InlineData("4 cloves", true)]
+    [InlineData("4 cloves (spice)", false)]
+    [InlineData("4 whole cloves", false)]
+    [InlineData("4 cloves garlic", false)]
+    public void Cloves_are_asked_until_the_line_says_which(string line, bool asked) => Assert.Equal(asked, !CardReader.ReadLineWithDoubts(line, "en").Doubts.IsEmpty);
+
+    [Theory]
+    [InlineData("100 g sugar (60 g for the cake, 40 g for the top)", 0)]
+    [InlineData("100 g sugar (60 g)", 1)]
+    [InlineData("1 kg (2 lb 3 oz) potatoes", 0)]
+    [InlineData("1 kg (2 lb 13 oz) potatoes", 1)]
+    [InlineData("1 kg/2 lb 3 oz potatoes", 0)]
+    public void A_bracket_that_divides_and_a_weight_in_two_units_clash_with_nothing(string line, int said)
+    {
+        Dish dish = Read($"# A\n\n## B\n- {line}\n\n1. Boil the potatoes with the sugar.");
+
+        Assert.Equal(said, dish.Remarks.Count(r => r.Kind == "measures clash"));
+    }
+
+    [Fact]
+    public void Three_foods_in_one_line_are_asked_as_foods_and_parted_by_the_answer()
+    {
+        Doubt asked = Assert.Single(CardReader.ReadLineWithDoubts("100g icing sugar 100 g flour 100g melted butter", "en").Doubts);
+
+        Assert.Contains("two foods", asked.Question, StringComparison.Ordinal);
+        string line = "100g icing sugar 100 g flour 100g melted butter".Replace(asked.Asked!, asked.Candidates[0].Plain, StringComparison.Ordinal);
+        Assert.Equal(["icing sugar", "flour", "butter"], CardReader.ReadLine(line, "en").Foods.Select(f => f.Food));
+    }
+
+    [Theory]
+    [InlineData("All weights in grams.", 0)]
+    [InlineData("Chop in big pieces.", 1)]
+    public void A_bare_figure_is_not_asked_on_a_card_that_says_all_is_in_grams(string said, int asked) =>
+        Assert.Equal(asked, Read($"# A\n\n{said}\n\n## B\n- 100 butter\n- 200 g flour\n\n1. Mix butter and flour.").Doubts.Length);
 }

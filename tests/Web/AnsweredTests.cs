@@ -31,10 +31,10 @@ public sealed class AnsweredTests
         }
     }
 
-    private static (int Line, string What, CandidateView[] Answers)[] Asked(string card, params string[] left)
+    private static (int Line, string What, CandidateView[] Answers, string Words)[] Asked(string card, params string[] left)
     {
         MarginsView view = Assert.IsType<Parsed<(Dish Dish, MarginsView View)>.Ok>(CardDesk.Margins(card, "", "", "au", left: left)).Value.View;
-        return [.. view.Lines.SelectMany(l => l.Remarks.Where(r => r.Kind == "question").Select(r => (l.Line, r.What, r.Candidates.ToArray()))), .. view.Whole.Where(r => r.Kind == "question").Select(r => (0, r.What, r.Candidates.ToArray()))];
+        return [.. view.Lines.SelectMany(l => l.Remarks.Where(r => r.Kind == "question").Select(r => (l.Line, r.What, r.Candidates.ToArray(), r.Asked))), .. view.Whole.Where(r => r.Kind == "question").Select(r => (0, r.What, r.Candidates.ToArray(), r.Asked))];
     }
 
     [Theory]
@@ -42,7 +42,7 @@ public sealed class AnsweredTests
     public void A_touched_answer_settles_its_question(string card)
     {
         List<string> wrong = [];
-        foreach ((int line, string what, CandidateView[] answers) in Asked(card))
+        foreach ((int line, string what, CandidateView[] answers, string words) in Asked(card))
         {
             if (answers.Length < 2)
             {
@@ -52,7 +52,7 @@ public sealed class AnsweredTests
             foreach (CandidateView answer in answers)
             {
                 // a figure is the chef's to write; any will do here
-                string? written = Answering.Write(card, line, answer.Plain.Replace("…", "123", StringComparison.Ordinal));
+                string? written = Answering.Write(card, line, answer.Plain.Replace("…", "123", StringComparison.Ordinal), words);
                 bool asked = written is not null && written == card ? Asked(card, what).Any(q => q.What == what) : written is null || Asked(written).Any(q => q.Line == line && q.What == what);
                 if (asked)
                 {

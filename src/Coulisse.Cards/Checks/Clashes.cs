@@ -15,7 +15,7 @@ internal static class Clashes
     {
         foreach (FoodAmount f in l.Foods)
         {
-            if (f is not { SecondMeasure: { } second, Amount: { } amount, AmountMax: null, Unit: { } unit } || second.EndsWith("each", StringComparison.Ordinal) || Amounts.At(second, 0, "en") is not { Unit: { Base: { } sb } su } m || m.Number.Max is not null)
+            if (f is not { SecondMeasure: { } second, Amount: { } amount, AmountMax: null, Unit: { } unit } || second.EndsWith("each", StringComparison.Ordinal) || CompoundAmounts.At(second, 0, "en") is not { Unit: { Base: { } sb } su } m || m.Number.Max is not null)
             {
                 continue;
             }

@@ -41,6 +41,29 @@ internal static class DividedUses
         }
     }
 
+    /// <summary>"60 g for the cake, 40 g for the top": the amounts of a bracket that say what each is for.</summary>
+    public static bool Told(string inside, string lang) => Shares(inside, lang).Count > 1;
+
+    private static List<Measure> Shares(string inside, string lang)
+    {
+        List<Measure> shares = [];
+        for (int i = 0; i < inside.Length && i < 200; i++)
+        {
+            if (char.IsAsciiDigit(inside[i]) && (i == 0 || inside[i - 1] is ' ' or ',' or ';' or '+') && Amounts.At(inside, i, lang) is { Unit: not null } m)
+            {
+                if (!Places.HasAny(inside[m.End..Math.Min(inside.Length, m.End + 9)], "for", "to", "in", "pour", "für", "zum", "para", "per"))
+                {
+                    return [];
+                }
+
+                shares.Add(m);
+                i = m.End;
+            }
+        }
+
+        return shares;
+    }
+
     /// <summary>"65 g of the sugar", "the remaining 30 g", "the rest of the sugar" in one step; grams 0 for a rest without a figure.</summary>
     private static IEnumerable<(double Grams, bool Remainder)> Parts(string s, string head, string lang)
     {

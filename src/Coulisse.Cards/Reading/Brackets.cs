@@ -1,3 +1,4 @@
+using Coulisse.Cards.Checks;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -52,6 +53,13 @@ internal static class Brackets
     /// <summary>Reads the words of one bracket into the draft.</summary>
     public static void Read(string words, string lang, Draft d)
     {
+        if (d.Amount is not null && DividedUses.Told(words, lang))
+        {
+            // "100 g sugar (60 g for the cake, 40 g for the top)": how it is divided, and no second measure
+            d.Prepare(words);
+            return;
+        }
+
         foreach (string piece in Pieces(words))
         {
             One(piece, lang, d);
@@ -212,7 +220,7 @@ internal static class Brackets
         }
 
         t = FrontMarks.FigureFirst(t, lang);
-        if (Amounts.At(t, 0, lang) is not { } m)
+        if (CompoundAmounts.At(t, 0, lang) is not { } m)
         {
             return false;
         }

@@ -24,4 +24,18 @@ internal static class CompoundAmounts
 
         return i;
     }
+
+    /// <summary>A measure at a place, both units of it: "2 lb 3 oz".</summary>
+    public static Measure? At(string s, int i, string lang)
+    {
+        if (Amounts.At(s, i, lang) is not { } m)
+        {
+            return null;
+        }
+
+        int j = Places.Skip(s, m.End);
+        return m is { Unit: { Unit: "lb" or "kg" or "l", Base: { } big, Kind: { } kind }, Number.Max: null } && j < s.Length && char.IsAsciiDigit(s[j]) && Amounts.At(s, j, lang) is { Unit: { Base: { } small } unit, Number.Max: null } more && unit.Kind == kind && small < big
+            ? m with { Number = m.Number with { Min = m.Number.Min + (more.Number.Min * small / big) }, End = more.End }
+            : m;
+    }
 }

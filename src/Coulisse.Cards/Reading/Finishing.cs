@@ -33,6 +33,7 @@ internal static class Finishing
 
         dish = dish with { Components = components.MoveToImmutable() };
         remarks.AddRange(Checks.CrossChecks.Of(dish));
+        BareGrams.Settle(dish, doubts);
         doubts.AddRange(OvenScale.Of(dish));
         doubts.AddRange(StepMisprints.Of(dish));
         return dish with

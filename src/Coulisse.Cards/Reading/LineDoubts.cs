@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using Coulisse.Cards.Checks;
 
 namespace Coulisse.Cards.Reading;
 
@@ -10,72 +8,70 @@ internal static class LineDoubts
     /// <summary>Adds the questions of one food of a line.</summary>
     public static void Of(Draft d, string line, string lang, int number, List<Doubt> doubts)
     {
-        static string Say(double? v) => v is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
+        string say = d.Amount is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
+        string read = $"{say} {d.Unit?.Unit}".Trim();
+        void Ask(string question, string? asked, string moves, double weight, params (string Says, string Words)[] answers) =>
+            doubts.Add(AmountWords.Ask(number, line, $"“{line}”{question}", asked, d.Food, moves, weight, answers));
+
         if (d.Repaired)
         {
-            string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();
-            doubts.Add(new Doubt(number, $"“{line}”: letters stand where digits should. Is it {read}?", [new Candidate(read, $"{read} {d.Food}"), new Candidate("another amount", line)], $"{read} or another amount", Weight(d)));
+            Ask($": letters stand where digits should. Is it {read}?", AmountWords.Garbled(d, line), $"{read} or another amount", Weight(d), (read, read), ("another amount", line));
         }
 
         if (d.Bare)
         {
-            doubts.Add(new Doubt(number, $"“{line}”: {Say(d.Amount)} of which unit? Grams are taken.", [new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}"), new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}")], $"{Say(d.Amount)} g or {Say(d.Amount)} ml", 10));
+            string? figure = AmountWords.Of(d, line, lang);
+            Ask($": {say} {BareGrams.Question}", figure, $"{say} g or {say} ml", 10, ($"{say} g", $"{figure ?? say} g"), ($"{say} ml", $"{figure ?? say} ml"));
         }
 
-        if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && Amounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && apart < 0.15 * a * own && !PrintedOunces.Agree(a * own, told.Number.Min * other) && d.Bought is null)
-        {
-            doubts.Add(new Doubt(number, $"“{line}”: {Say(Math.Round(a * own, 1))} g and {Say(Math.Round(told.Number.Min * other, 1))} g are told for one amount. Which is meant?", [new Candidate($"{Say(Math.Round(a * own, 1))} g", $"{Say(Math.Round(a * own, 1))} g {d.Food}"), new Candidate($"{Say(Math.Round(told.Number.Min * other, 1))} g", $"{Say(Math.Round(told.Number.Min * other, 1))} g {d.Food}")], $"{Say(Math.Round(apart, 1))} g", apart));
-        }
-
+        doubts.AddRange(TwoAmounts.Of(d, line, lang, number));
         if (d is { Unit: null, Amount: { } bare } && d.Food.StartsWith("1 ", StringComparison.Ordinal) && d.Food.Length > 4 && char.IsLetter(d.Food[2]))
         {
-            doubts.Add(new Doubt(number, $"“{line}”: is the second figure a litre? {Say(bare)} l of {d.Food[2..]}, or something else?", [new Candidate($"{Say(bare)} l", $"{Say(bare)} l {d.Food[2..]}"), new Candidate("as written", line)], $"{Say(bare * 1000)} ml", 1000 * bare));
-        }
-
-        if (d is { Unit: { } taken, Amount: { } first, Second: null } && (Inside(d.Food, lang) ?? Beside(line, lang)) is { } also)
-        {
-            string both = $"{Say(first)} {taken.Unit}";
-            doubts.Add(new Doubt(number, $"“{line}” tells two amounts. Is {both} meant, or {also}?", [new Candidate(both, line), new Candidate(also, line)], $"{both} or {also}", Weight(d)));
+            int at = line.IndexOf(d.Food, StringComparison.Ordinal);
+            string? figures = at > 0 && AmountWords.In(line, bare, null, lang) is var (from, to) && to <= at ? line[from..(at + 1)] : null;
+            Ask($": is the second figure a litre? {say} l of {d.Food[2..]}, or something else?", figures, $"{(bare * 1000).ToString("0.####", CultureInfo.InvariantCulture)} ml", 1000 * bare, ($"{say} l", $"{say} l"), ("as written", line));
         }
 
         if (d.Minus)
         {
-            string read = $"{Say(d.Amount)} {d.Unit?.Unit}".Trim();
-            doubts.Add(new Doubt(number, $"“{line}”: a minus stands before the amount. Is it {(read.Length > 0 ? read : "an amount")}, or none?", [new Candidate(read.Length > 0 ? read : "an amount", $"{read} {d.Food}".Trim()), new Candidate("none", $"0 g {d.Food}")], $"{read} or nothing", Weight(d)));
+            string? told = AmountWords.Of(d, line, lang);
+            string amount = told ?? (read.Length > 0 ? read : "an amount");
+            Ask($": a minus stands before the amount. Is it {(read.Length > 0 ? read : "an amount")}, or none?", told is null ? null : "-" + told, $"{read} or nothing", Weight(d), (read.Length > 0 ? read : "an amount", amount), ("none", "0 g"));
         }
 
         if (d.Milli)
         {
-            doubts.Add(new Doubt(number, $"“{line}”: “m” is no unit of amount. Is it {Say(d.Amount)} ml?", [new Candidate($"{Say(d.Amount)} ml", $"{Say(d.Amount)} ml {d.Food}"), new Candidate($"{Say(d.Amount)} g", $"{Say(d.Amount)} g {d.Food}")], $"{Say(d.Amount)} ml or {Say(d.Amount)} g", Weight(d)));
+            string? milli = AmountWords.Of(d, line, lang) is { } figure && line.IndexOf(figure, StringComparison.Ordinal) is var at and >= 0 && Words.Places.Skip(line, at + figure.Length) is var m && Words.Places.WordAt(line, m, "m") ? line[at..(m + 1)] : AmountWords.Of(d, line, lang);
+            Ask($": “m” is no unit of amount. Is it {say} ml?", milli?.EndsWith('m') == true ? milli : null, $"{say} ml or {say} g", Weight(d), ($"{say} ml", $"{say} ml"), ($"{say} g", $"{say} g"));
         }
 
-        if (d is { Unit.Unit: "glass", Grams: null, Second: null })
+        if (Held(d, lang) is var (word, sizes))
         {
-            doubts.Add(new Doubt(number, $"“{line}”: how much does the glass hold?", [new Candidate("120 ml", $"120 ml {d.Food}"), new Candidate("200 ml", $"200 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "120 to 250 ml", 100));
+            // "2 glasses milk" are two of what one holds; a vessel that shops sell keeps its name.
+            string times = d.Amount is { } n && n != 1 || d.Unit?.Unit is "jar" or "carton" or "tin" ? $"{say} × " : "";
+            Ask($": how much does the {word} hold?", AmountWords.Of(d, line, lang), $"{sizes[0]} to {sizes[^1]}", 100, [.. sizes.Select(size => (size, times + size))]);
         }
 
-        if (d is { Unit.Unit: "cup", Grams: null, Second: null } && lang is "de" or "fr" or "es" or "it")
+        if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase) && !Words.Places.HasAny(line, "spice", "whole", "ground", "garlic"))
         {
-            doubts.Add(new Doubt(number, $"“{line}”: how much does the cup hold?", [new Candidate("150 ml", $"150 ml {d.Food}"), new Candidate("250 ml", $"250 ml {d.Food}")], "150 to 250 ml", 100));
-        }
-
-        if (d.Unit?.Unit is { } held && Sizes.TryGetValue(held, out (string Word, string[] Sizes) vessel) && d is { Amount: not null, Grams: null, PackGrams: null, Second: null, Food.Length: > 0 } && !(d.Unit.Unit == "tin" && d.Grade is not null))
-        {
-            doubts.Add(new Doubt(number, $"“{line}”: how much does the {vessel.Word} hold?", Sized(vessel.Sizes, Say(d.Amount), d.Food), $"{vessel.Sizes[0]} to {vessel.Sizes[^1]}", 100));
-        }
-
-        if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase))
-        {
-            doubts.Add(new Doubt(number, $"“{line}”: the spice, or garlic?", [new Candidate("cloves, the spice", $"{Say(d.Amount)} cloves (spice)"), new Candidate("cloves of garlic", $"{Say(d.Amount)} cloves garlic")], "0.2 g or 6 g", 6));
+            string? cloves = line.Contains($"{say} {d.Food}", StringComparison.Ordinal) ? $"{say} {d.Food}" : null;
+            Ask(": the spice, or garlic?", cloves, "0.2 g or 6 g", 6, ("cloves, the spice", $"{say} cloves{(cloves is null ? "" : " (spice)")}"), ("cloves of garlic", $"{say} cloves garlic"));
         }
 
         if (lang == "es" && d.Food.Equals("manteca", StringComparison.OrdinalIgnoreCase))
         {
-            doubts.Add(new Doubt(number, $"“{line}”: lard or butter?", [new Candidate("manteca de cerdo (lard)", "manteca de cerdo"), new Candidate("mantequilla (butter)", "mantequilla")], "milk as an allergen, or pork", 100));
+            doubts.Add(new Doubt(number, $"“{line}”: lard or butter?", [new Candidate("manteca de cerdo (lard)", "manteca de cerdo"), new Candidate("mantequilla (butter)", "mantequilla")], "milk as an allergen, or pork", 100) { Asked = d.Food });
         }
     }
 
-    private static ImmutableArray<Candidate> Sized(string[] sizes, string amount, string food) => [.. sizes.Select(size => new Candidate(size, $"{amount} × {size} {food}"))];
+    /// <summary>A vessel without its size: what it is called, and the sizes it comes in.</summary>
+    private static (string Word, string[] Sizes)? Held(Draft d, string lang) => d switch
+    {
+        { Unit.Unit: "glass", Grams: null, Second: null } => ("glass", ["120 ml", "200 ml", "250 ml"]),
+        { Unit.Unit: "cup", Grams: null, Second: null } when lang is "de" or "fr" or "es" or "it" => ("cup", ["150 ml", "250 ml"]),
+        { Unit.Unit: { } held, Amount: not null, Grams: null, PackGrams: null, Second: null, Food.Length: > 0 } when Sizes.TryGetValue(held, out (string Word, string[] Sizes) vessel) && !(held == "tin" && d.Grade is not null) => vessel,
+        _ => null,
+    };
 
     // Vessels that come in many sizes; a pack of baking powder and a bottle of wine have their usual one. Sizes as shops sell them: common practice, no source.
     private static readonly Dictionary<string, (string Word, string[] Sizes)> Sizes = new(StringComparer.Ordinal)
@@ -87,28 +83,6 @@ internal static class LineDoubts
         ["mug"] = ("mug", ["250 ml", "300 ml", "350 ml"]),
         ["bowl"] = ("bowl", ["250 ml", "350 ml", "500 ml"]),
     };
-
-    /// <summary>A weight, volume or spoon with its food behind a wide gap in a line that begins with an amount: two lists side by side.</summary>
-    private static string? Beside(string line, string lang)
-    {
-        int gap = line.IndexOf("   ", StringComparison.Ordinal);
-        int at = gap < 0 ? 0 : Words.Places.Skip(line, gap);
-        return gap > 3 && at < line.Length && char.IsAsciiDigit(line[0]) && char.IsAsciiDigit(line[at]) && char.IsLetter(line[gap - 1]) && Amounts.At(line, at, lang) is { Unit.Kind: "mass" or "volume" or "spoon" } m && m.End + 2 < line.Length && Amounts.At(line, 0, lang) is { } own && own.End + 1 < gap ? line[at..m.End].Trim() : null;
-    }
-
-    /// <summary>A weight or volume that is left inside the name of the food.</summary>
-    private static string? Inside(string food, string lang)
-    {
-        for (int i = 1; i < food.Length; i++)
-        {
-            if (char.IsAsciiDigit(food[i]) && food[i - 1] == ' ' && Amounts.At(food, i, lang) is { Unit: { Kind: "mass" or "volume", Unit: "g" or "kg" or "ml" or "l" or "cl" or "dl" or "oz" or "lb" } } m)
-            {
-                return food[i..m.End].Trim();
-            }
-        }
-
-        return null;
-    }
 
     private static double Weight(Draft d) => d.Unit is { Base: { } b } && d.Amount is { } a ? a * b : d.Amount ?? 1;
 }

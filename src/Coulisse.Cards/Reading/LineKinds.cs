@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Tells totals, headings and remarks from foods.</summary>
 internal static class LineKinds
 {
-    private static readonly string[] Remarks = ["see ", "read the ", "read on", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi "];
+    private static readonly string[] Remarks = ["see ", "read the ", "read on", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", .. ChosenSize.Answers];
     private static readonly string[] Keepers = ["à réserver ", "à conserver ", "conserver ", "store ", "keep ", "haltbar ", "aufbewahren ", "conservar ", "conservare ", "da conservare "];
     private static readonly string[] Tellers = ["we ", "i ", "this ", "it ", "they ", "wir ", "nous ", "on "];
     private static readonly Beginnings FirstOfRemarks = new(Remarks);

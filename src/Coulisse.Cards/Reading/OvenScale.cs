@@ -25,9 +25,15 @@ internal static class OvenScale
         {
             if (s.Temperatures.FirstOrDefault(t => !t.Inherited && Bare(t.Words) && (t.Of == TemperatureOf.Oven ? t.Celsius is >= 100 and <= 280 : t.Celsius is >= 90 and <= 230)) is { } t)
             {
-                string figure = t.Celsius.ToString("0", CultureInfo.InvariantCulture);
-                double other = Math.Round((t.Celsius - 32) * 5 / 9);
-                yield return new Doubt(s.Span.Line, $"“{s.Text}”: {figure} of which scale?", [new Candidate($"{figure} °C", $"{figure} °C"), new Candidate($"{figure} °F", $"{figure} °F")], string.Create(CultureInfo.InvariantCulture, $"{figure} °C or {other:0} °C"), AskedWeight);
+                // The figure as it is printed, not what it was read as: "350" was taken for degrees Fahrenheit.
+                string figure = t.Words;
+                double printed = double.Parse(figure, CultureInfo.InvariantCulture);
+                double fahrenheit = Math.Round((printed - 32) * 5 / 9);
+                string lead = Lead(s.Text, figure);
+                Candidate celsius = new($"{figure} °C", $"{lead}{figure} °C");
+                Candidate other = new($"{figure} °F", $"{lead}{figure} °F");
+                bool taken = Math.Abs(printed - t.Celsius) < 1;
+                yield return new Doubt(s.Span.Line, $"“{s.Text}”: {figure} of which scale?", taken ? [celsius, other] : [other, celsius], string.Create(CultureInfo.InvariantCulture, $"{printed:0} °C or {fahrenheit:0} °C"), AskedWeight) { Asked = lead + figure };
                 yield break;
             }
         }
@@ -71,6 +77,21 @@ internal static class OvenScale
         }
 
         return metric >= Math.Max(1, household);
+    }
+
+    /// <summary>The word that leads to the figure, so that "180 g … bake at 180" has one place.</summary>
+    private static string Lead(string text, string figure)
+    {
+        foreach (string lead in (ReadOnlySpan<string>)["at ", "to ", "oven ", "fan ", "@ ", "@", "a ", "the "])
+        {
+            int at = text.IndexOf(lead + figure, StringComparison.Ordinal);
+            if (at >= 0 && (at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (at + lead.Length + figure.Length == text.Length || !char.IsLetterOrDigit(text[at + lead.Length + figure.Length])))
+            {
+                return lead;
+            }
+        }
+
+        return "";
     }
 
     private static bool Bare(string words) => words.Length > 0 && words.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0;

@@ -8,6 +8,9 @@ internal static class SideBySide
 {
     private const int MostLooked = 400;
 
+    // What the card says outright goes before all that is gathered from it.
+    private const int Chosen = 1000;
+
     /// <summary>Finds components that repeat another in a second size, and chooses the one the rest of the card speaks of.</summary>
     public static Dish Fold(Dish dish, List<Doubt> doubts)
     {
@@ -60,8 +63,9 @@ internal static class SideBySide
             Component c = components[at];
             string[] steps = [.. components.SelectMany(x => x.Steps).Select(s => s.Text)];
             Note? head = c.Name.Length > 0 ? null : c.Notes.Concat(dish.Notes).FirstOrDefault(n => n.Span.Line == v.Span.Line);
-            int ours = Spoken(c.Ingredients, v.Ingredients, steps) + (head is null ? Size(c.Name, dish, components) : Told(head, dish));
-            int theirs = Spoken(v.Ingredients, c.Ingredients, steps) + Size(v.Name, dish, components);
+            (bool Ours, bool Theirs) chosen = ChosenSize.Of(dish, c, v, head);
+            int ours = (chosen.Ours ? Chosen : 0) + Spoken(c.Ingredients, v.Ingredients, steps) + (head is null ? Size(c.Name, dish, components) : Told(head, dish));
+            int theirs = (chosen.Theirs ? Chosen : 0) + Spoken(v.Ingredients, c.Ingredients, steps) + Size(ChosenSize.Bare(v.Name), dish, components);
             if (theirs > ours)
             {
                 components[at] = c with { Ingredients = v.Ingredients };
@@ -74,8 +78,9 @@ internal static class SideBySide
 
             if (theirs == ours && asked.Add(v.Name))
             {
-                string own = c.Name.Length > 0 ? c.Name : head?.Text ?? "the first list";
-                doubts.Add(new Doubt(v.Span.Line, $"“{v.Name}” repeats {(c.Name.Length > 0 ? $"the list of “{c.Name}”" : own)} in another size. Which is meant?", [new Candidate(own, own), new Candidate(v.Name, v.Name)], "every amount of the list", 500));
+                string own = ChosenSize.Own(c, v, head);
+                string other = ChosenSize.Bare(v.Name);
+                doubts.Add(new Doubt(v.Span.Line, $"“{other}” repeats {(c.Name.Length > 0 ? $"the list of “{c.Name}”" : own)} in another size. Which is meant?", [new Candidate(own, ChosenSize.Says(own, dish.Language)), new Candidate(other, ChosenSize.Says(other, dish.Language))], "every amount of the list", 500));
             }
         }
 

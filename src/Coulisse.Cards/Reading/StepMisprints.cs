@@ -13,7 +13,7 @@ internal static class StepMisprints
         {
             if (Find(step.Text) is var (figure, mended))
             {
-                yield return new Doubt(step.Span.Line, $"“{step.Text}”: letters stand where digits should. Is “{figure}” {mended}?", [new Candidate(mended, mended), new Candidate("another figure", figure)], $"{mended} or another figure", Weight);
+                yield return new Doubt(step.Span.Line, $"“{step.Text}”: letters stand where digits should. Is “{figure}” {mended}?", [new Candidate(mended, mended), new Candidate("another figure", figure)], $"{mended} or another figure", Weight) { Asked = figure };
             }
         }
     }

@@ -15,7 +15,7 @@ public static class CardWriter
         int first = dish.Components.IsEmpty ? int.MaxValue : dish.Components.Min(c => First(c));
         // A remark over a list without a name would head it when read again: it goes to the others, at the end.
         bool bare = !dish.Components.IsEmpty && dish.Components[0].Name.Length == 0;
-        Note? head = bare ? dish.Notes.LastOrDefault(n => n.Span.Line < first) is { } over && Heads(over.Text, dish.Language) ? over : null : null;
+        Note? head = bare ? dish.Notes.LastOrDefault(n => n.Span.Line < first) is { } over && (Heads(over.Text, dish.Language) || dish.Variants.Any(v => v.Span.Line == over.Span.Line)) ? over : null : null;
         foreach (Note n in dish.Notes.Where(n => n.Span.Line < first && n != head))
         {
             b.Append('\n').Append(n.Text).Append('\n');

@@ -38,7 +38,9 @@ public static class Weighing
             }
             else if (line.Grade == WeightGrade.Unknown && line.Food is { Amount: not null, FromComponent: null })
             {
-                doubts.Add(new Doubt(line.Source.Span.Line, $"What does “{line.Source.Text}” weigh? {line.Why.Text}", [new("grams, weighed once", $"… g {line.Food.Food}"), new("leave it without a weight", line.Source.Text)], $"no weight for {line.Food.Food}", 20));
+                // The weight stands behind the food, in brackets: "a knob of ginger (12 g)" loses nothing of the line.
+                string asked = line.Source.Text.Contains(line.Food.Food, StringComparison.Ordinal) ? line.Food.Food : line.Source.Text;
+                doubts.Add(new Doubt(line.Source.Span.Line, $"What does “{line.Source.Text}” weigh? {line.Why.Text}", [new("grams, weighed once", $"{asked} (… g)"), new("leave it without a weight", asked)], $"no weight for {line.Food.Food}", 20) { Asked = asked });
             }
         }
 
@@ -139,6 +141,6 @@ public static class Weighing
 
         return new Doubt(line.Source.Span.Line, "Which grade are the leaves? Gold is taken.",
             [.. GelatineLeaf.Grades.Reverse().Select(g => new Candidate(string.Create(CultureInfo.InvariantCulture, $"{g.Grade}, {g.Bloom:0} bloom, {g.Leaf.Grams:0.#} g a leaf"), $"{line.Source.Text}, {g.Grade}"))],
-            string.Create(CultureInfo.InvariantCulture, $"{line.Low:0.#} g to {line.High:0.#} g"), line.High - line.Low);
+            string.Create(CultureInfo.InvariantCulture, $"{line.Low:0.#} g to {line.High:0.#} g"), line.High - line.Low) { Asked = line.Source.Text };
     }
 }

@@ -198,6 +198,9 @@ public sealed record RemarkView(string Kind, string What)
     /// <summary>Readings to choose from.</summary>
     public ImmutableArray<CandidateView> Candidates { get; init; } = [];
 
+    /// <summary>The words an answer takes the place of; empty when it is a sentence about the whole card.</summary>
+    public string Asked { get; init; } = "";
+
     /// <summary>What the answer moves.</summary>
     public string Moves { get; init; } = "";
 
@@ -243,6 +246,7 @@ public sealed record RemarkView(string Kind, string What)
         Word = "Which",
         Moves = d.Moves,
         Candidates = [.. d.Candidates.Select(c => new CandidateView(c.Text, c.Plain))],
+        Asked = d.Asked ?? "",
         Waits = waits,
     };
 

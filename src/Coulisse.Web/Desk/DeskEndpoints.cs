@@ -88,9 +88,9 @@ internal static class DeskEndpoints
     }
 
     private static IResult Answer(AnswerAsked asked)
-        => Answering.Write(asked.Text, asked.Line, asked.Plain) is { } text
+        => Answering.Write(asked.Text, asked.Line, asked.Plain, asked.Asked) is { } text
             ? Results.Ok(new { text })
-            : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"Line {asked.Line} is no longer there; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
+            : Results.Problem(string.Create(CultureInfo.InvariantCulture, $"What was asked about is no longer in line {asked.Line}; nothing was changed."), statusCode: StatusCodes.Status422UnprocessableEntity);
 
     // The text on the page may be ahead of what is kept: what was tried counts as long as it is still the same to make.
     private static async Task<ImmutableArray<LearntCard>> LearntAsync(MarginsAsked asked, KitchenStore store, CancellationToken cancel)
@@ -123,5 +123,5 @@ internal static class DeskEndpoints
 
     internal sealed record MarginsAsked(string? Text, string? For, string? Measures, string? Code, string? Card, string[]? Left = null);
 
-    internal sealed record AnswerAsked(string Text, int Line, string Plain);
+    internal sealed record AnswerAsked(string Text, int Line, string Plain, string? Asked = null);
 }

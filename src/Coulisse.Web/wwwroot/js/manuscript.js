@@ -281,18 +281,18 @@ class CardManuscript extends HTMLElement {
       r.figures ? el('p', { class: 'figs' }, r.figures) : null,
       r.remedy ? el('p', { class: 'remedy' }, r.remedy) : null,
       r.moves ? el('p', { class: 'figs' }, 'It moves ', r.moves) : null,
-      r.candidates.length ? el('div', { class: 'pick' }, ...r.candidates.map((/** @type {any} */ c, /** @type {number} */ n) => c.plain.includes('…') ? this.figure(line, i, n, c) : el('button', { type: 'button', 'data-key': `r${line}.${i}.${n}`, onclick: () => this.answer(line, c.plain, r.what) }, c.text))) : null,
+      r.candidates.length ? el('div', { class: 'pick' }, ...r.candidates.map((/** @type {any} */ c, /** @type {number} */ n) => c.plain.includes('…') ? this.figure(line, i, n, c, r.asked) : el('button', { type: 'button', 'data-key': `r${line}.${i}.${n}`, onclick: () => this.answer(line, c.plain, r.what, r.asked) }, c.text))) : null,
       more ? el('details', {}, el('summary', { 'data-key': `d${line}.${i}` }, r.code ? `working, ${r.code}` : 'working'), r.working ? working(r.working) : null, r.source ? el('p', { class: 'at' }, r.source) : null) : null);
   }
 
   /** @param {number} line @param {boolean} on */
   light(line, on) { lineAt(this.root, line - 1)?.classList.toggle('lit', on); }
 
-  /** An answer that needs a figure: a field for it, and what is written with it. @param {number} line @param {number} i @param {number} n @param {any} c */
-  figure(line, i, n, c) {
+  /** An answer that needs a figure: a field for it, and what is written with it. @param {number} line @param {number} i @param {number} n @param {any} c @param {string} asked */
+  figure(line, i, n, c, asked) {
     const [before, after] = c.plain.split('…');
     const field = el('input', { type: 'text', inputmode: 'decimal', autocomplete: 'off', size: '6', 'aria-label': `${c.text}: ${after.trim()}`, 'data-key': `r${line}.${i}.${n}` });
-    const write = () => { const figure = field.value.trim(); if (/^[0-9]+([.,][0-9]+)?$/.test(figure)) this.answer(line, before + figure + after); else field.focus(); };
+    const write = () => { const figure = field.value.trim(); if (/^[0-9]+([.,][0-9]+)?$/.test(figure)) this.answer(line, before + figure + after, undefined, asked); else field.focus(); };
     field.addEventListener('keydown', (/** @type {KeyboardEvent} */ e) => { if (e.key === 'Enter') { e.preventDefault(); write(); } });
     return el('span', { class: 'figure' }, before, field, ' ', after.trim(), ' ', el('button', { type: 'button', onclick: write }, 'Write it'));
   }
@@ -300,17 +300,16 @@ class CardManuscript extends HTMLElement {
   /** Questions that were left as they are, by this card, in this browser. @returns {string[]} */
   get leftAlone() { return this.safe(() => JSON.parse(localStorage.getItem(`coulisse.left.${this.dataset.card || 'draft'}`) ?? '[]')) ?? []; }
 
-  /** Writes the chosen reading into the card; the line as it stands means that the question is left. @param {number} line @param {string} plain @param {string} [question] */
-  async answer(line, plain, question) {
-    const now = lineAt(this.root, line - 1)?.textContent ?? '';
-    if (question && now.replace(/^\s*(?:[-*+•]|\d{1,3}[.)])\s+/, '').trim() === plain.trim()) {
+  /** Writes the chosen reading in place of the words asked about; those words themselves mean that the question is left. @param {number} line @param {string} plain @param {string} [question] @param {string} [asked] */
+  async answer(line, plain, question, asked) {
+    if (question && asked && asked === plain) {
       this.safe(() => localStorage.setItem(`coulisse.left.${this.dataset.card || 'draft'}`, JSON.stringify([...this.leftAlone, question].slice(-100))));
       await this.ask();
       this.state.textContent = `Left as it stands in line ${line}.`;
       return;
     }
     try {
-      const { text } = await post('/api/answer', { text: this.text, line, plain });
+      const { text } = await post('/api/answer', { text: this.text, line, plain, asked });
       this.text = text;
       this.state.textContent = `Written into line ${line}.`;
     } catch (e) { this.state.textContent = /** @type {Error} */ (e).message; }
