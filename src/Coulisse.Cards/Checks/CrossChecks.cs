@@ -15,6 +15,6 @@ internal static class CrossChecks
             return [new Remark(0, "too long to check", System.FormattableString.Invariant($"The card has {lines} lines and steps; more than {MostLines} are read but not checked against each other."))];
         }
 
-        return [.. ListedUsed.Of(dish), .. PrintedSums.Of(dish), .. Pieces.Of(dish), .. DividedUses.Of(dish), .. Clashes.Of(dish), .. Plausible.Of(dish), .. HeaderTimes.Of(dish)];
+        return [.. ListedUsed.Of(dish), .. UsedUnlisted.Of(dish), .. PrintedSums.Of(dish), .. HeadedSums.Of(dish), .. Pieces.Of(dish), .. DividedInto.Of(dish), .. DividedUses.Of(dish), .. TakenMore.Of(dish), .. Clashes.Of(dish), .. Plausible.Of(dish), .. Wetness.Of(dish), .. HeaderTimes.Of(dish)];
     }
 }

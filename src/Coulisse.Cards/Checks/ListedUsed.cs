@@ -1,17 +1,12 @@
 using Coulisse.Cards.Words;
-using Coulisse.Cards.Reading;
 
 namespace Coulisse.Cards.Checks;
 
-/// <summary>Listed and never used; used and never listed.</summary>
+/// <summary>Listed and never used.</summary>
 internal static class ListedUsed
 {
     // Said of a whole list: then every line of it is used.
     private static readonly string[] All = ["everything", "all the ingredients", "all ingredients", "remaining ingredients", "the rest", "dry ingredients", "dry goods", "mix all", "whisk all", "blend all", "combine all", "tout", "tous les ingrédients", "alle", "alles", "Zutaten", "todo", "todos", "tutto", "tutti", "ingredienti", "ingredientes", "ingrédients"];
-    private static readonly System.Buffers.SearchValues<char> Ends = System.Buffers.SearchValues.Create(",.;:()");
-    private static readonly string[] Into = ["add the ", "add ", "stir in the ", "stir in ", "fold in the ", "fold in ", "whisk in the ", "whisk in ", "beat in the ", "beat in ", "mix in the ", "mix in "];
-    // Stands in every kitchen; cards rarely list it.
-    private static readonly string[] Pantry = ["water", "salt", "ice", "oil", "pepper", "hot water", "cold water", "boiling water", "flour"];
 
     public static IEnumerable<Remark> Of(Dish dish)
     {
@@ -53,20 +48,6 @@ internal static class ListedUsed
             if (unused.Count == 1)
             {
                 yield return unused[0];
-            }
-        }
-
-        if (dish.Language != "en")
-        {
-            yield break;
-        }
-
-        string listed = Plain(string.Join('\n', dish.Components.SelectMany(c => c.Ingredients).Select(l => l.Text + " " + l.Group).Concat(dish.Components.Select(c => c.Name)).Append(dish.Title)));
-        foreach (Step s in dish.Components.SelectMany(c => c.Steps))
-        {
-            if (Unlisted(s.Text, listed) is { } food)
-            {
-                yield return new Remark(s.Span.Line, "used unlisted", $"The step takes {food}, which no list holds: “{s.Text}”.");
             }
         }
     }
@@ -123,36 +104,6 @@ internal static class ListedUsed
         }
 
         return false;
-    }
-
-    private static string? Unlisted(string text, string listed)
-    {
-        foreach (string into in Into)
-        {
-            int at = text.IndexOf(into, StringComparison.OrdinalIgnoreCase);
-            if (at < 0 || (at > 0 && char.IsLetter(text[at - 1])))
-            {
-                continue;
-            }
-
-            int from = at + into.Length;
-            int stop = text.AsSpan(from).IndexOfAny(Ends) is var e and >= 0 ? from + e : text.Length;
-            string[] words = [.. text[from..stop].Split(' ', StringSplitOptions.RemoveEmptyEntries).TakeWhile(w => w is not ("and" or "to" or "until" or "in" or "on" or "with" or "at" or "for" or "while"))];
-            if (words.Length is 0 or > 3)
-            {
-                continue;
-            }
-
-            // "coconut cream" is a cream of its own; it is said only when no word of it stands in any list.
-            string name = string.Join(' ', words);
-            bool food = FoodIds.Match(name, "en") is { Confidence: >= 0.95 } || FoodIds.Match(words[^1], "en") is { Confidence: 1 };
-            if (food && !Pantry.Contains(name, StringComparer.OrdinalIgnoreCase) && !words.Any(w => listed.Contains(Plain(w).TrimEnd('s'), StringComparison.Ordinal)))
-            {
-                return name;
-            }
-        }
-
-        return null;
     }
 
     private static string Plain(string s) => Folding.Key(s);
