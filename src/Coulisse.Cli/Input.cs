@@ -9,6 +9,8 @@ namespace Coulisse.Cli;
 /// <summary>What every command shares: reading a file or standard input, printing problems, printing JSON.</summary>
 internal static class Input
 {
+    private const int Buffer = 1 << 16;
+
     private static readonly JsonSerializerOptions Options = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
@@ -95,8 +97,19 @@ internal static class Input
     /// <summary>Prints one JSON document on standard output.</summary>
     public static int Json(object document)
     {
-        Console.OutputEncoding = new UTF8Encoding(false);
-        Console.Out.WriteLine(JsonSerializer.Serialize(document, Options));
+        // straight to the stream: a string of the whole and a console that writes line by line cost more than reading the card
+        using Stream stdout = Console.OpenStandardOutput();
+        using BufferedStream buffered = new(stdout, Buffer);
+        JsonSerializer.Serialize(buffered, document, document.GetType(), Options);
+        buffered.Write(Encoding.UTF8.GetBytes(Environment.NewLine));
         return Exit.Done;
+    }
+
+    /// <summary>Prints text on standard output at once.</summary>
+    public static void Print(string text)
+    {
+        using Stream stdout = Console.OpenStandardOutput();
+        using StreamWriter writer = new(stdout, new UTF8Encoding(false), Buffer);
+        writer.Write(text);
     }
 }

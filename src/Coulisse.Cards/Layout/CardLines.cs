@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Layout;
 
 /// <summary>Cuts a text into its lines.</summary>
@@ -21,12 +23,12 @@ internal static class CardLines
             number++;
             int from = start;
             int to = end;
-            while (from < to && char.IsWhiteSpace(text[from]))
+            while (from < to && Blank(text[from]))
             {
                 from++;
             }
 
-            while (to > from && char.IsWhiteSpace(text[to - 1]))
+            while (to > from && Blank(text[to - 1]))
             {
                 to--;
             }
@@ -47,6 +49,9 @@ internal static class CardLines
 
         return lines;
     }
+
+    // a mark of direction or a null byte before a dash hides the dash
+    private static bool Blank(char c) => char.IsWhiteSpace(c) || c == '\0' || Folding.IsDirection(c);
 
     private static void Cut(string text, int from, int to, int number, int indent, int block, List<RawLine> lines)
     {

@@ -6,6 +6,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Text of a card to its dish: nothing is lost, nothing is corrected in silence.</summary>
 public static class CardReader
 {
+    private const int Looked = 8192;
+    private const int Dirt = 3; // a stray null is dirt, many are another kind of file
+
     /// <summary>Reads a card. Refuses only what is no text: empty, binary, more than 5 MB.</summary>
     public static Parsed<Dish> Read(CardText card)
     {
@@ -20,12 +23,14 @@ public static class CardReader
             return Refuse("CRD002", "The card is longer than 5 MB.", "Split it into cards of one dish each.");
         }
 
-        if (text.AsSpan(0, Math.Min(text.Length, 4096)).Contains('\0'))
+        int nulls = text.AsSpan(0, Math.Min(text.Length, Looked)).Count('\0');
+        if (nulls > Math.Max(Dirt, Math.Min(text.Length, Looked) / 20))
         {
             return Refuse("CRD003", "This is a binary file, not a text.", "Save it as text, Markdown or HTML.");
         }
 
-        return new Parsed<Dish>.Ok(new CardBuilder(text, Tongue.Of(text)).Build());
+        Dish dish = new CardBuilder(text, Tongue.Of(text)).Build();
+        return new Parsed<Dish>.Ok(nulls == 0 ? dish : dish with { Remarks = dish.Remarks.Add(new Remark(1 + text.AsSpan(0, text.IndexOf('\0')).Count('\n'), "no text", "A character that is no text stood here; it was left out.")) });
     }
 
     /// <summary>Reads one ingredient line on its own.</summary>

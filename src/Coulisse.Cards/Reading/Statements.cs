@@ -25,6 +25,10 @@ internal static class Statements
             else if (yields.Count == told && YieldWords.In(sentence, span, lang) is { } other)
             {
                 yields.Add(other);
+                if (other.Unit is not ("pieces" or "portions") && YieldWords.CutInto(sentence, span, lang) is { } cut)
+                {
+                    yields.Add(cut);
+                }
             }
 
             YieldClauses.Add(sentence, span, lang, yields, told);

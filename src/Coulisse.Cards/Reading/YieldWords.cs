@@ -15,6 +15,7 @@ internal static class YieldWords
 
     private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
     private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
+    private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
     private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分"];
@@ -293,7 +294,34 @@ internal static class YieldWords
         return new CardYield(m.Number.Min, unit, s, span) { AmountMax = m.Number.Max };
     }
 
-    private static string Noun(string s, int i, string lang) => i < s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n ? Letters(s, Places.Skip(s, n.End)) : "";
+    private static string Noun(string s, int i, string lang) => i < s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n ? Thing(s, Places.Skip(s, n.End)) : "";
+
+    /// <summary>The thing that is counted: "a big slice tin" is a tin, neither a slice nor a big; a size alone stays what is written.</summary>
+    private static string Thing(string s, int from)
+    {
+        string noun = Letters(s, from);
+        while (Sizes.Contains(noun) && Letters(s, Places.Skip(s, from + noun.Length)) is { Length: > 0 } behind)
+        {
+            from = Places.Skip(s, from + noun.Length);
+            noun = behind;
+        }
+
+        return !Form(noun) && noun.Length > 0 && Letters(s, Places.Skip(s, from + noun.Length)) is var next && (next is "tin" or "tins" or "tray" or "trays" or "pan" or "pans") ? next : noun;
+    }
+
+    /// <summary>"cut into 28", "cuts into about 12 squares": the pieces of the whole; null when it is not said.</summary>
+    public static CardYield? CutInto(string s, Span span, string lang)
+    {
+        foreach (string w in (ReadOnlySpan<string>)["cut into", "cuts into"])
+        {
+            if (Places.FindWord(s, w) is var at and > 0 && Numbers.Range(s, Places.Skip(s, Hedged(s, Places.Skip(s, at + w.Length), lang)), lang) is { Min: > 1 } n && !Clock.Tells(s, Places.Skip(s, at + w.Length), lang) && Letters(s, Places.Skip(s, n.End)) is not ("cm" or "mm" or "g" or "ml" or "inch"))
+            {
+                return new CardYield(n.Min, "pieces", s, span) { AmountMax = n.Max };
+            }
+        }
+
+        return null;
+    }
 
     private static string Letters(string s, int from)
     {

@@ -149,6 +149,9 @@ internal static class Folding
         return n;
     }
 
+    /// <summary>True for a mark that says which way to write, and nothing else.</summary>
+    public static bool IsDirection(char c) => c is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+
     private static bool IsPlain(ReadOnlySpan<char> text)
     {
         foreach (char c in text)
@@ -167,7 +170,8 @@ internal static class Folding
         switch (c)
         {
             case '\u3000' or '\u00A0' or '\t' or (>= '\u2000' and <= '\u200A') or '\u202F': b.Append(' '); break;
-            case '\u00AD' or '\u200B' or '\u200C' or '\u200D' or '\uFEFF' or '\u2060': break;
+            case '\u00AD' or '\uFEFF' or '\0' or (>= '\u200B' and <= '\u200D') or (>= '\u2060' and <= '\u2064'): break;
+            case var mark when IsDirection(mark): break;
             case '\u2019' or '\u2018' or '\u02BC' or '\u00B4' or '\u2032' or '`': if (c != '`') { b.Append('\''); } break;
             case '\u201C' or '\u201D' or '\u2033' or '\u00AB' or '\u00BB' or '\u201E': b.Append('"'); break;
             case '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2212' or '\uFF0D': b.Append('-'); break;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
@@ -52,8 +51,10 @@ internal static class ReadCommand
                 return Input.Json(Rows(text).Select(s => StepJson(CardReader.ReadStep(s, CardReader.LanguageOf(s)))).ToArray());
             }
 
-            return Incoming.ToCard(text, file).Match(CardReader.Read, problems => new Parsed<Dish>.Failed(problems)).Match(
-                dish => parsed.GetValue(form) is { } written ? Text(written == "card" ? CardWriter.Write(dish) : RecipeData.Write(dish)) : parsed.GetValue(json) ? Input.Json(DishJson(dish)) : Print(dish, parsed.GetValue(why)),
+            return Incoming.ToCard(text, file).Match(
+                from => CardReader.Read(from).Match(
+                    dish => parsed.GetValue(form) is { } written ? Text(written == "card" ? CardWriter.Write(dish) : RecipeData.Write(dish)) : parsed.GetValue(json) ? Input.Json(DishJson(from, dish)) : Text(Understood.Write(from, dish, parsed.GetValue(why))),
+                    problems => Input.Fail(file, problems)),
                 problems => Input.Fail(file, problems));
         });
         return command;
@@ -61,8 +62,7 @@ internal static class ReadCommand
 
     private static int Text(string text)
     {
-        Console.OutputEncoding = new UTF8Encoding(false);
-        Console.Out.Write(text.EndsWith('\n') ? text : text + "\n");
+        Input.Print(text.EndsWith('\n') ? text : text + "\n");
         return Exit.Done;
     }
 
@@ -86,59 +86,22 @@ internal static class ReadCommand
         s.Kit, s.People, tending = JsonNamingPolicy.CamelCase.ConvertName(s.Tending.ToString()), s.TendAt, storage = s.Storage.Select(x => new { x.Where, x.Days }), s.Until,
     };
 
-    private static object DishJson(Dish d) => new
+    private static object DishJson(CardText card, Dish d) => new
     {
         schema = "coulisse/read/1", d.Title, d.Language, measures = new { d.Measures.System, d.Measures.Settled, d.Measures.Because }, yields = d.Yields.Select(Yield),
         components = d.Components.Select(c => new
         {
             c.Name, makes = c.Makes.Select(Yield), keeps = c.Keeps.Select(k => new { k.Hours, k.Celsius, k.Where, k.SameDay, k.Text }),
-            ingredients = c.Ingredients.Select(l => new { line = l.Span.Line, l.Text, kind = l.Kind.ToString().ToLowerInvariant(), foods = l.Foods.Select(FoodJson) }),
-            steps = c.Steps.Select(StepJson),
+            ingredients = c.Ingredients.Select(IngredientJson),
+            steps = c.Steps.Select(StepJson), notes = c.Notes.Select(NoteJson),
         }),
-        doubts = d.Doubts.Select(DoubtJson), remarks = d.Remarks.Select(r => new { r.Line, r.Kind, r.What }), unread = d.Unread.Select(u => new { line = u.Span.Line, u.Text }),
+        variants = d.Variants.Select(v => new { line = v.Span.Line, v.Component, v.Name, ingredients = v.Ingredients.Select(IngredientJson) }), plate = d.Plate.Select(p => new { p.Component, p.Text, p.Pieces, p.Grams }), notes = d.Notes.Select(NoteJson),
+        doubts = d.Doubts.Select(DoubtJson), remarks = d.Remarks.Select(r => new { r.Line, r.Kind, r.What }), unread = d.Unread.Select(NoteJson), rest = Understood.Rest(card, d).Select(NoteJson),
     };
 
+    private static object IngredientJson(IngredientLine l) => new { line = l.Span.Line, l.Text, kind = l.Kind.ToString().ToLowerInvariant(), foods = l.Foods.Select(FoodJson) };
+
+    private static object NoteJson(Note n) => new { line = n.Span.Line, n.Text };
+
     private static object Yield(CardYield y) => new { y.Amount, y.AmountMax, y.Unit, y.EachGrams, y.Text };
-
-    private static int Print(Dish dish, bool why)
-    {
-        Console.OutputEncoding = new UTF8Encoding(false);
-        Console.Out.WriteLine($"{dish.Title} ({dish.Language}; {dish.Measures.Because})");
-        foreach (Component c in dish.Components)
-        {
-            Console.Out.WriteLine($"\n{(c.Name.Length > 0 ? c.Name : "(the dish)")}");
-            foreach (IngredientLine line in c.Ingredients)
-            {
-                foreach (FoodAmount f in line.Foods)
-                {
-                    Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {line.Span.Line,4}  {f.Amount}{(f.AmountMax is { } m ? $" to {m.ToString(CultureInfo.InvariantCulture)}" : "")} {f.Unit} | {f.Food} | {f.Preparation}"));
-                }
-
-                if (why)
-                {
-                    foreach (ReadToken t in CardReader.Why(line.Text, dish.Language))
-                    {
-                        Console.Out.WriteLine($"          “{t.Text}” {t.Role}: {t.Meaning}");
-                    }
-                }
-            }
-
-            foreach (Step s in c.Steps)
-            {
-                Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {s.Span.Line,4}  [{s.Operation}] {string.Join(", ", s.Times.Select(t => t.Words))} {string.Join(", ", s.Temperatures.Select(t => t.Words))} | {s.Text}"));
-            }
-        }
-
-        foreach (Remark r in dish.Remarks)
-        {
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nline {r.Line}: {r.Kind}. {r.What}"));
-        }
-
-        foreach (Doubt d in dish.Doubts)
-        {
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nline {d.Line}: {d.Question} ({d.Moves})"));
-        }
-
-        return Exit.Done;
-    }
 }

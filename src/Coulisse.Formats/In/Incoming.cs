@@ -15,6 +15,11 @@ public static class Incoming
             return new Parsed<CardText>.Failed([new Problem("CRD002", 0, "The card is longer than 5 MB.", "Split it into cards of one dish each.")]);
         }
 
+        if (text.AsSpan(0, Math.Min(text.Length, 1024)) is var start && (start.StartsWith("%PDF-") || start.StartsWith("{\\rtf")) && TextBytes.OtherKind(System.Text.Encoding.Latin1.GetBytes(start.ToString())) is Parsed<string>.Failed(var other))
+        {
+            return new Parsed<CardText>.Failed(other);
+        }
+
         ReadOnlySpan<char> head = text.AsSpan().TrimStart("\uFEFF \t\r\n");
         if (head.Length > 0 && head[0] is '{' || head.Length > 1 && head[0] == '[' && head[1..].TrimStart() is ['{' or ']' or '[', ..])
         {

@@ -15,6 +15,13 @@ public static class RecipePage
     /// <param name="html">The page or a piece of one.</param>
     public static string Read(string html)
     {
+        (html, int deep) = PageDepth.Of(html);
+        string card = Card(html);
+        return deep == 0 ? card : string.Create(CultureInfo.InvariantCulture, $"{card.TrimEnd()}\n\nNote: the page nests {deep} of its tags deeper than {PageDepth.Most}; these were read as line ends.\n");
+    }
+
+    private static string Card(string html)
+    {
         using AngleSharp.Html.Dom.IHtmlDocument page = new HtmlParser().ParseDocument(html);
         foreach (IElement data in page.QuerySelectorAll("script[type='application/ld+json']"))
         {
@@ -48,7 +55,7 @@ public static class RecipePage
             return html;
         }
 
-        using AngleSharp.Html.Dom.IHtmlDocument piece = new HtmlParser().ParseDocument(html);
+        using AngleSharp.Html.Dom.IHtmlDocument piece = new HtmlParser().ParseDocument(PageDepth.Of(html).Html);
         StringBuilder b = new();
         Walk(piece.Body ?? (INode)piece, b, marks: false);
         return b.ToString();
@@ -57,31 +64,45 @@ public static class RecipePage
     private static string Microdata(IElement recipe)
     {
         StringBuilder b = new();
-        b.Append("# ").AppendLine(Line(recipe.QuerySelector("[itemprop='name']")?.TextContent ?? "Untitled")).AppendLine();
+        b.Append("# ").AppendLine((recipe.QuerySelector("[itemprop='name']") is { } name ? Flat(name) : "Untitled")).AppendLine();
         if (recipe.QuerySelector("[itemprop='recipeYield']") is { } made)
         {
-            string y = Line(made.GetAttribute("content") ?? made.TextContent);
+            string y = made.GetAttribute("content") is { } content ? Line(content) : Flat(made);
             b.Append(y.Length > 0 && char.IsAsciiDigit(y[0]) ? y.All(char.IsAsciiDigit) ? "Serves " : "Makes " : "").AppendLine(y).AppendLine();
         }
 
         foreach (IElement i in recipe.QuerySelectorAll("[itemprop='recipeIngredient'],[itemprop='ingredients']"))
         {
-            b.Append("- ").AppendLine(Line(i.TextContent));
+            b.Append("- ").AppendLine(Flat(i));
         }
 
         b.AppendLine().AppendLine("## Method").AppendLine();
+        int n = 0;
         foreach (IElement i in recipe.QuerySelectorAll("[itemprop='recipeInstructions']"))
         {
-            IEnumerable<IElement> steps = i.QuerySelectorAll("li,[itemprop='text']");
-            int n = 0;
-            foreach (IElement step in steps.Any() ? steps : [i])
+            // steps by their items; where there are none, each paragraph and line is one
+            IElement[] items = [.. i.QuerySelectorAll("li,[itemprop='text']").Where(x => x.ParentElement?.Closest("li,[itemprop='text']") is not { } outer || !i.Contains(outer))];
+            foreach (string step in items.Length > 0 ? items.Select(Flat) : Told(i).Split('\n').Select(Line))
             {
-                b.Append((++n).ToString(CultureInfo.InvariantCulture)).Append(". ").AppendLine(Line(step.TextContent));
+                if (step.Length > 0)
+                {
+                    b.Append((++n).ToString(CultureInfo.InvariantCulture)).Append(". ").AppendLine(step);
+                }
             }
         }
 
         return b.ToString();
     }
+
+    // The words of an element with its breaks as line ends, or on one line: what stands in two paragraphs is not one word.
+    private static string Told(IElement e)
+    {
+        StringBuilder b = new();
+        Walk(e, b, marks: false);
+        return b.ToString();
+    }
+
+    private static string Flat(IElement e) => Line(Told(e));
 
     /// <summary>Walks without recursion, so that no nesting is too deep.</summary>
     private static void Walk(INode root, StringBuilder b, bool marks = true)
@@ -123,6 +144,11 @@ public static class RecipePage
 
     private static void Open(INode n, StringBuilder b, bool marks)
     {
+        if (n is IText { ParentElement.LocalName: "sup" } raised && Raised(raised, b))
+        {
+            return;
+        }
+
         if (n is IText text)
         {
             string words = string.Join(' ', text.Data.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
@@ -166,6 +192,31 @@ public static class RecipePage
 
                 break;
         }
+    }
+
+    /// <summary>A raised figure stays raised: behind a food it is a footnote, behind "cm" a power, and no part of the word; "1 ½" in two pieces is no eleven.</summary>
+    private static bool Raised(IText text, StringBuilder b)
+    {
+        string figures = text.Data.Trim();
+        if (figures.Length is 0 or > 3 || b.Length == 0)
+        {
+            return false;
+        }
+
+        bool fraction = figures.Any(c => c is '/' or '\u2044') || (text.ParentElement!.NextSibling is { } next && next.TextContent.TrimStart() is ['/' or '\u2044', ..]);
+        if (fraction && char.IsAsciiDigit(figures[0]))
+        {
+            b.Append(char.IsAsciiDigit(b[^1]) ? " " : "").Append(figures);
+            return true;
+        }
+
+        if (!figures.All(char.IsAsciiDigit))
+        {
+            return false;
+        }
+
+        b.Append(string.Concat(figures.Select(c => "⁰¹²³⁴⁵⁶⁷⁸⁹"[c - '0'])));
+        return true;
     }
 
     private const int MostNested = 6;

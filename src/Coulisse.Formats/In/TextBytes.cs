@@ -7,6 +7,7 @@ namespace Coulisse.Formats.In;
 public static class TextBytes
 {
     private const int Looked = 8192;
+    private const int Dirt = 3;
     // What Windows programs write in the places where Latin-1 has control characters.
     private const string Windows = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008DŽ\u008F\u0090‘’“”•–—˜™š›œ\u009DžŸ";
 
@@ -19,16 +20,21 @@ public static class TextBytes
             return Refuse("CRD002", "The file is longer than 20 MB.", "A card is a few pages; split it into cards of one dish each.");
         }
 
+        if (OtherKind(bytes) is { } other)
+        {
+            return other;
+        }
+
         string text = Decode(bytes);
         int control = 0;
         int looked = Math.Min(text.Length, Looked);
         foreach (char c in text.AsSpan(0, looked))
         {
-            control += c is '\0' or '\uFFFF' ? 20 : c < ' ' && c is not ('\n' or '\r' or '\t' or '\f' or '\v') ? 1 : 0;
+            control += c is '\uFFFF' || c < ' ' && c is not ('\n' or '\r' or '\t' or '\f' or '\v') ? 1 : 0;
         }
 
-        // A stray control character is dirt; one in ten is another kind of file.
-        return control * 10 > Math.Max(looked, 20) ? Refuse("CRD003", "This is a binary file, not a text.", "Save it as text, Markdown or HTML.") : new Parsed<string>.Ok(text);
+        // A stray control character is dirt; one in twenty is another kind of file.
+        return control > Math.Max(Dirt, looked / 20) ? Refuse("CRD003", "This is a binary file, not a text.", "Save it as text, Markdown or HTML.") : new Parsed<string>.Ok(text);
     }
 
     private static string Decode(byte[] b)
@@ -46,12 +52,22 @@ public static class TextBytes
             return (little ? Encoding.Unicode : Encoding.BigEndianUnicode).GetString(b);
         }
 
+        if (JapaneseBytes.Wide(b) is { } wide)
+        {
+            return wide;
+        }
+
         try
         {
             return new UTF8Encoding(false, true).GetString(b);
         }
         catch (DecoderFallbackException)
         {
+            if (JapaneseBytes.Narrow(b) is { } narrow)
+            {
+                return narrow;
+            }
+
             return string.Create(b.Length, b, static (span, bytes) =>
             {
                 for (int i = 0; i < bytes.Length; i++)
@@ -60,6 +76,16 @@ public static class TextBytes
                 }
             });
         }
+    }
+
+    /// <summary>Files of programs whose words can be pasted but whose bytes are none; null for any other.</summary>
+    internal static Parsed<string>.Failed? OtherKind(ReadOnlySpan<byte> head)
+    {
+        ReadOnlySpan<byte> start = head[..Math.Min(head.Length, 1024)];
+        return start.IndexOf("%PDF-"u8) is >= 0 and < 64 ? Refuse("CRD006", "This is a PDF, not a text.", "Open it, select its text, copy it and paste that.")
+            : start.StartsWith("PK\u0003\u0004"u8) ? Refuse("CRD006", "This is a file of a word processor or a spreadsheet, or a packed folder, not a text.", "Open it, copy its text and paste that, or save it as text.")
+            : start.StartsWith("{\\rtf"u8) ? Refuse("CRD006", "This is rich text with its codes, not a text.", "Open it, copy its text and paste that, or save it as text.")
+            : null;
     }
 
     /// <summary>True for UTF-16 with the low byte first, false for the high byte first, null for neither: letters of Europe leave every second byte zero.</summary>
