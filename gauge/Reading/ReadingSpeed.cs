@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Coulisse.Cards;
 using Coulisse.Cards.Reading;
+using Coulisse.Formats.In;
 
 namespace Coulisse.Gauge.Reading;
 
@@ -15,9 +16,34 @@ internal static class ReadingSpeed
     public static void Texts(string? only = null, int rounds = 1)
     {
         Load();
+        Pages(only, rounds);
         foreach ((string name, Func<string> text) in Kinds().Where(k => only is null || k.Name.Contains(only, StringComparison.Ordinal)))
         {
             Timed(name, text(), rounds);
+        }
+    }
+
+    /// <summary>Pages that nest without end: twice the depth may cost twice, and never four times.</summary>
+    private static void Pages(string? only, int rounds)
+    {
+        foreach (int deep in (ReadOnlySpan<int>)[10_000, 20_000, 40_000])
+        {
+            string name = string.Create(CultureInfo.InvariantCulture, $"a page nested {deep:#,0} deep, seconds");
+            if (only is not null && !name.Contains(only, StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            string page = string.Concat(Enumerable.Repeat("<div>", deep)) + "<li>5 g salt</li>" + string.Concat(Enumerable.Repeat("</div>", deep));
+            TimeSpan least = TimeSpan.MaxValue;
+            for (int r = 0; r < rounds; r++)
+            {
+                TimeSpan start = Cpu();
+                GC.KeepAlive(Incoming.ToCard(page));
+                least = Least(least, Cpu() - start);
+            }
+
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-52} {least.TotalSeconds,6:0.00}  (of the processor)"));
         }
     }
 

@@ -85,4 +85,13 @@ public sealed class LayoutTests
     [Fact]
     public void Footnote_names_the_other_food() =>
         Assert.Equal("5 g agar", Read("Gel\n- 12 g leaf gelatine¹\n- 300 g stock\n¹ or 5 g agar").Components[0].Ingredients[0].Foods[0].Alternative);
+
+    [Theory]
+    [InlineData("Makes a big slice tin, cut into 28.", "1 tin, 28 pieces")]
+    [InlineData("Makes one large loaf tin (about 12 slices).", "1 loaf, 12 pieces")]
+    [InlineData("Makes 2 small cakes.", "2 cakes")]
+    [InlineData("Makes 12 slices, cut into 3 cm strips.", "12 slice")]
+    [InlineData("Makes 12 large.", "12 pieces")]
+    public void A_size_before_what_it_makes_is_no_thing(string sentence, string yields) =>
+        Assert.Equal(yields, string.Join(", ", Told.Read($"# A\n\n{sentence}\n\n- 200 g butter\n- 300 g flour\n\n1. Mix.\n").Yields.Select(y => FormattableString.Invariant($"{y.Amount} {y.Unit}"))));
 }

@@ -33,7 +33,7 @@ internal static class LineReader
 
         foreach (Draft d in drafts)
         {
-            d.Known = ids?.Of(ref d.Food);
+            d.Known = ids?.Of(d, s);
             NeverCounted.Weigh(d, ids, lang);
             LineDoubts.Of(d, s, lang, span.Line, doubts);
         }

@@ -110,10 +110,9 @@ internal static class Statements
                 }
             }
 
-            int cut = s.IndexOf("cut into ", StringComparison.OrdinalIgnoreCase);
-            if (cut > 0 && Numbers.Single(s, cut + 9, lang) is { } c)
+            if (YieldWords.CutInto(s, span, lang) is { } cut)
             {
-                yields.Add(new CardYield(c.Min, "pieces", s, span));
+                yields.Add(cut);
             }
 
             return;

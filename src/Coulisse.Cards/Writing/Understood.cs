@@ -131,9 +131,12 @@ public static class Understood
             int end = card.AsSpan(at).IndexOfAny('\n', '\r', '\u2028');
             end = end < 0 ? card.Length : at + end;
             number++;
-            if (Missing(Numberless(Folding.Line(card[at..end])), seen))
+            // folding keeps the words of a link and lets its target go
+            string line = card[at..end];
+            bool target = line.Contains("](", StringComparison.Ordinal) || line.Contains('<');
+            if (Missing(Numberless(Folding.Line(line)), seen) || (target && Missing(line, seen)))
             {
-                rest.Add(new Note(card[at..end].Trim(), new Span(at, end - at, number)));
+                rest.Add(new Note(line.Trim(), new Span(at, end - at, number)));
             }
 
             at = end + (end + 1 < card.Length && card[end] == '\r' && card[end + 1] == '\n' ? 2 : 1);

@@ -9,7 +9,7 @@ internal static class FoodModifiers
         "organic", "free", "range", "pasteurised", "pasteurized", "unpasteurised", "chopped", "sliced", "diced", "grated", "peeled", "picked", "finely", "roughly", "coarsely", "fine",
         "good", "quality", "best", "plain", "whole", "raw", "ground", "crushed", "toasted", "roasted", "blanched", "skinless", "boneless", "unsweetened", "pure", "clean", "cloudy", "sharp",
         "cold-pressed", "pressed", "extra", "room", "temperature", "hulled", "pitted", "stoned", "shelled", "pieces", "piece", "halves", "slices", "slice", "wedges", "cubes", "chunks", "florets", "the", "a", "some", "of", "de", "di", "del", "von", "unbleached", "sifted", "washed", "trimmed", "runny", "unwaxed", "unflavored", "unflavoured",
-        "sized", "minced", "shredded", "halved", "quartered", "seeded", "deseeded",
+        "sized", "minced", "heaped", "heaping", "level", "rounded", "scant", "shredded", "halved", "quartered", "seeded", "deseeded",
         "frais", "fraiche", "froid", "froide", "fondu", "mou", "pommade", "rape", "hache", "bio", "frisch", "frische", "frischer", "kalt", "kalte", "weich", "weiche", "gehackt", "gerieben",
         "fresco", "fresca", "freddo", "fredda", "morbido", "fuso", "tritato", "frio", "fria", "blando", "picado", "rallado", "molido", "fundido", "maduro", "maduros", "madura", "maduras",
     };
@@ -34,6 +34,7 @@ internal static class FoodModifiers
     /// <param name="language">ISO 639-1 code of the card.</param>
     public static bool Is(string word, string kept, string language) =>
         Any.Contains(word)
+        || (word.EndsWith('%') && int.TryParse(word.AsSpan(0, word.Length - 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int cocoa) && cocoa is >= 65 and <= 75 && kept is "dark chocolate" or "plain chocolate" or "bittersweet chocolate")
         || word is "bovine" or "pork" or "beef" && kept.Contains("gelatin", StringComparison.Ordinal)
         || word is "leaves" or "leaf" && Leafy.Contains(kept)
         || ByLanguage.TryGetValue(language, out HashSet<string>? own) && (own.Contains(word) || own.Contains(FoodForms.Key("x " + word, language)) || language == "de" && own.Contains(FoodForms.Key("x " + word + " x", language)));
