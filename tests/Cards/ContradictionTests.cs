@@ -32,6 +32,7 @@ public sealed class ContradictionTests
     [InlineData("# A¶¶- 200 g gruyère¶- 100 g crème fraîche¶- 90 g shallots¶¶1. Mix the cheese and cream, add the onions.")]
     [InlineData("# Teig¶¶- 500 g Weizenmehl Type 550¶- 300 g Wasser¶- 10 g Salz¶¶1. Mehl, Wasser und Salz mischen, 10 Minuten kneten.")]
     [InlineData("# A¶¶- 500 g strong flour¶- 300 g milk¶- 10 g salt¶¶1. Mix everything. Add the dough to the bowl and beat until smooth.")]
+    [InlineData("# A¶¶- 3 eggs, separated¶- 100 g sugar (60 g for the cake, 40 g for the top)¶¶1. Whisk the yolks with 60 g sugar.¶2. Whisk the whites with 40 g sugar, fold in.")]
     [InlineData("# A¶¶- 90 g walnuts¶- 90 g honey¶¶1. Toss the nuts with the honey.")]
     [InlineData("# A¶¶- 8 chicken thighs¶- 90 g honey¶¶1. Toss the chicken with the honey. Add to the pan until brown.")]
     public void What_is_listed_by_another_name_made_or_in_every_kitchen_is_not_said(string card) => Assert.DoesNotContain(Remarks(card), s => s.StartsWith("used", StringComparison.Ordinal));
@@ -104,6 +105,26 @@ public sealed class ContradictionTests
     [InlineData("# A¶¶## Base¶Makes 300 g.¶¶- 200 g sugar¶- 100 g milk¶¶1. Boil milk and sugar.¶¶## Top¶- 500 g Base¶- 20 g butter¶¶1. Melt Base and butter.", "divided uses")]
     [InlineData("# A¶¶## Base¶Makes 300 g.¶¶- 200 g sugar¶- 100 g milk¶¶1. Boil milk and sugar.¶¶## Top¶- 280 g Base¶- 20 g butter¶¶1. Melt Base and butter.", null)]
     public void Sums_of_headings_and_uses_are_held_to_the_list(string card, string? kind) => Assert.Equal(kind is null ? [] : [kind], Remarks(card).Select(s => s[..s.IndexOf(':')]));
+
+    [Theory]
+    [InlineData("| | Poolish | Dough | Total |¶|---|---|---|---|¶| Flour | 100 g | 600 g | 750 g |¶| Water | 100 g | 300 g | 400 g |", "add up to 700 g, the total column prints 750 g")]
+    [InlineData("| | Poolish | Dough | Total |¶|---|---|---|---|¶| Flour | 100 g | 600 g | 700 g |¶| Water | 100 g | 300 g | 400 g |", null)]
+    [InlineData("| | g | % |¶|---|---|---|¶| Flour | 1000 | 100 |¶| Water | 600 | 70 |¶| Salt | 20 | 2 |", "70 % of 1000 g is 700 g, the table prints 600 g")]
+    [InlineData("| | g | % |¶|---|---|---|¶| Flour | 1000 | 100 |¶| Water | 705 | 70 |¶| Salt | 18 | 2 |", null)]
+    [InlineData("| | g | % fat |¶|---|---|---|¶| Butter | 250 | 82 |¶| Milk | 500 | 3.5 |¶| Flour | 300 | 1 |", null)]
+    [InlineData("| | Pieces | Price | Total |¶|---|---|---|---|¶| Flour | 2 | 3 | 6 |¶| Water | 4 | 1 | 4 |", null)]
+    public void Total_and_percent_columns_are_held_to_their_rows(string table, string? figures)
+    {
+        string[] said = [.. Remarks($"# A¶¶{table}¶¶1. Mix everything.").Where(s => s.StartsWith("sum mismatch", StringComparison.Ordinal))];
+
+        Assert.Equal(figures is null ? 0 : 1, said.Length);
+        Assert.Contains(figures ?? "", said.FirstOrDefault() ?? "", StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("40 g + 10 g butter, that is 60 g", true)]
+    [InlineData("40 g + 10 g butter, that is 50 g", false)]
+    public void A_sum_told_in_a_line_is_held_to_it(string line, bool said) => Assert.Equal(said, Remarks($"# A¶¶- 100 g flour¶- {line}¶¶1. Mix everything.").Length == 1);
 
     [Theory]
     [InlineData("500 g juice", "27.5 g gelatine", true)]

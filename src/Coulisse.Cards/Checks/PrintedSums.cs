@@ -5,6 +5,14 @@ internal static class PrintedSums
 {
     public static IEnumerable<Remark> Of(Dish dish)
     {
+        foreach (IngredientLine l in dish.Components.SelectMany(c => c.Ingredients))
+        {
+            if (Sum([l]) is { } of && Promised(l.Text, dish.Language) is { } said && Math.Abs(of - said) > Math.Max(1, said * 0.005))
+            {
+                yield return new Remark(l.Span.Line, "sum mismatch", System.FormattableString.Invariant($"“{l.Text}”: that is {of:0.##} g, the line prints {said:0.##} g."));
+            }
+        }
+
         double? all = Sum(dish.Components.SelectMany(c => c.Ingredients));
         foreach (Component c in dish.Components)
         {
@@ -50,6 +58,20 @@ internal static class PrintedSums
         }
 
         return sum;
+    }
+
+    /// <summary>"40 g + 10 g butter, that is 60 g".</summary>
+    private static double? Promised(string s, string lang)
+    {
+        foreach (string word in (ReadOnlySpan<string>)["that is", "in all", "altogether", "together", "makes", "soit", "insgesamt", "zusammen", "en total", "in tutto"])
+        {
+            if (s.Contains('+') && Words.Places.FindWord(s, word) is var at and > 2)
+            {
+                return Printed(s[(at + word.Length)..], lang);
+            }
+        }
+
+        return null;
     }
 
     private static double? Printed(string s, string lang)

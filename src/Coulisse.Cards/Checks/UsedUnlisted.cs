@@ -55,12 +55,18 @@ internal static class UsedUnlisted
         string listed = Folding.Key(string.Join('\n', dish.Components.SelectMany(c => c.Ingredients.Select(l => l.Text + " " + l.Group).Append(c.Name).Concat(c.Notes.Select(n => n.Text)))
             .Concat(dish.Notes.Concat(dish.Unread).Select(n => n.Text)).Concat(dish.Variants.SelectMany(v => v.Ingredients).Select(l => l.Text))));
         HashSet<string> ids = [.. dish.Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods).Select(f => f.FoodId ?? FoodIds.Match(f.Food, "en")?.Id).OfType<string>()];
+        Dictionary<string, Food?> known = new(StringComparer.Ordinal);
         HashSet<string> said = [];
         foreach (Step s in dish.Components.Where(c => !c.Ingredients.IsEmpty).SelectMany(c => c.Steps))
         {
             foreach (string name in Taken(s.Text))
             {
-                if (Unlisted(name, listed, ids) is { } food && said.Add(food.Id))
+                if (!known.TryGetValue(name, out Food? unlisted))
+                {
+                    known[name] = unlisted = Unlisted(name, listed, ids);
+                }
+
+                if (unlisted is { } food && said.Add(food.Id))
                 {
                     string allergen = food.Contains.IsEmpty ? "" : $" ({string.Join(", ", food.Contains)}: an allergen)";
                     yield return new Remark(s.Span.Line, "used unlisted", $"The step takes {name}{allergen}, which no list holds: “{s.Text}”.");

@@ -66,7 +66,7 @@ internal sealed class CardBuilder(string text, string lang)
         {
             Title = _title ?? "Untitled", Language = _lang, Yields = [.. _yields], Components = [.. _components], Variants = [.. _variants], Notes = [.. _notes],
             Unread = [.. _components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient && l.Foods.All(f => f.Food.Length == 0)).Select(l => new Note(l.Text, l.Span))],
-            Remarks = [.. remarks],
+            Remarks = [.. remarks, .. Checks.TableSums.Of(text)],
         };
         return Finishing.Of(dish, _plate, _footnotes, _doubts);
     }
