@@ -32,10 +32,17 @@ public sealed class ContradictionTests
     [InlineData("# A¶¶- 200 g gruyère¶- 100 g crème fraîche¶- 90 g shallots¶¶1. Mix the cheese and cream, add the onions.")]
     [InlineData("# Teig¶¶- 500 g Weizenmehl Type 550¶- 300 g Wasser¶- 10 g Salz¶¶1. Mehl, Wasser und Salz mischen, 10 Minuten kneten.")]
     [InlineData("# A¶¶- 500 g strong flour¶- 300 g milk¶- 10 g salt¶¶1. Mix everything. Add the dough to the bowl and beat until smooth.")]
+    [InlineData("# A¶¶- 90 g sour cherries¶- 90 g honey¶¶1. Mix the cherries and honey and serve with toast and couscous. Serve with sour cream and smoked salmon.")]
     [InlineData("# A¶¶- 3 eggs, separated¶- 100 g sugar (60 g for the cake, 40 g for the top)¶¶1. Whisk the yolks with 60 g sugar.¶2. Whisk the whites with 40 g sugar, fold in.")]
     [InlineData("# A¶¶- 90 g walnuts¶- 90 g honey¶¶1. Toss the nuts with the honey.")]
     [InlineData("# A¶¶- 8 chicken thighs¶- 90 g honey¶¶1. Toss the chicken with the honey. Add to the pan until brown.")]
     public void What_is_listed_by_another_name_made_or_in_every_kitchen_is_not_said(string card) => Assert.DoesNotContain(Remarks(card), s => s.StartsWith("used", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("Mix the rice and cheese.", false)]
+    [InlineData("Mix the rice and stock.", true)]
+    public void A_general_word_uses_what_is_listed_by_its_kind(string step, bool said) =>
+        Assert.Equal(said, Remarks($"# A¶¶## B¶- 200 g rice¶- 50 g Parmesan¶- 300 g stock¶¶1. Boil the rice in the stock. {step}").Any(s => s.StartsWith("listed unused", StringComparison.Ordinal)));
 
     [Theory]
     [InlineData("# Bread¶¶- 500 g flour¶- 3250 g water¶- 10 g salt¶¶1. Mix flour, water and salt. Knead 10 min. Bake at 220 °C for 35 min.", "3250 g of liquid to 500 g")]

@@ -37,7 +37,7 @@ internal static class ListedUsed
             {
                 foreach (FoodAmount f in l.Foods)
                 {
-                    if (l.Kind == LineKind.Ingredient && f.Use is null && f.FromComponent is null && f.Food.Length > 2 && f.Amount is not null && !Named(f, all) && !(l.Group is { } g && Any(g, all)) && !(c.Name.Length > 0 && Any(f.Food, Plain(c.Name))))
+                    if (l.Kind == LineKind.Ingredient && f.Use is null && f.FromComponent is null && f.Food.Length > 2 && f.Amount is not null && !Named(f, all) && !Kind(Plain(f.Food), all) && !(l.Group is { } g && Any(g, all)) && !(c.Name.Length > 0 && Any(f.Food, Plain(c.Name))))
                     {
                         unused.Add(new Remark(l.Span.Line, "listed unused", $"“{l.Text}” is listed, but no step names {f.Food}."));
                     }
@@ -53,6 +53,9 @@ internal static class ListedUsed
     }
 
     private static bool Named(FoodAmount f, string steps) => Any(f.Food, steps) || (f.Preparation is { } p && f.Food.Length < 8 && Any(p, steps));
+
+    /// <summary>"the cheese" of a listed Parmesan, "the fish" of cod fillets.</summary>
+    private static bool Kind(string food, string steps) => UsedUnlisted.Kinds.Any(k => Places.FindWord(steps, k.Word) >= 0 && k.Kinds.Any(kind => food.Contains(kind, StringComparison.Ordinal)));
 
     private static bool Any(string words, string steps)
     {

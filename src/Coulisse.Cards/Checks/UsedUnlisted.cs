@@ -13,6 +13,8 @@ internal static class UsedUnlisted
     // What stands behind these is taken. Greasing and dusting take what stands in every kitchen.
     private static readonly HashSet<string> Takes = new(StringComparer.Ordinal) { "beat", "whisk", "whip", "cream", "mix", "combine", "fold", "stir", "add", "blend", "toss", "knead", "sprinkle", "scatter", "melt", "adding", "folding", "whisking" };
     private static readonly HashSet<string> Steers = new(StringComparer.Ordinal) { "in", "into", "through", "together", "the", "a", "an", "of", "all", "both", "half", "some", "more", "extra", "any", "other", "remaining", "rest", "also", "then", "with", "lightly", "gently", "quickly", "well", "over", "up" };
+    // Other work begins here: what stands behind it is not taken by the verb before.
+    private static readonly HashSet<string> Works = new(StringComparer.Ordinal) { "serve", "served", "serving", "bake", "cook", "pour", "chill", "leave", "fry", "roast", "garnish", "top", "spoon", "transfer", "set", "line", "grease", "brush", "dust", "cover", "boil", "simmer", "bring", "heat", "season", "decorate", "return", "finish" };
     private static readonly HashSet<string> Parts = new(StringComparer.Ordinal) { ",", "and", "&", "+", "with", "plus", "or" };
     private static readonly HashSet<string> Stops = new(StringComparer.Ordinal) { "until", "till", "for", "to", "at", "on", "from", "while", "before", "after", "as", "so", "which", "that", "using", "by", "if", "when", "where", "like", "without", "onto", "under", "between", "is", "are", "has", "have", "off", "out", "no", "not", "one", "two", "three", "instead" };
     private static readonly HashSet<string> States = new(StringComparer.Ordinal) { "melted", "softened", "soft", "cold", "hot", "warm", "cool", "cooled", "chilled", "chopped", "toasted", "roasted", "grated", "sliced", "diced", "crushed", "ground", "fresh", "dried", "sifted", "beaten", "whisked", "drained", "peeled", "cooked", "frozen", "whole", "plain", "good", "finely", "coarsely", "roughly", "freshly", "boiling", "shredded", "flaked", "little", "large", "small", "separated", "soaked" };
@@ -21,14 +23,15 @@ internal static class UsedUnlisted
     private static readonly HashSet<string> Passed = new(StringComparer.Ordinal)
     {
         "water", "salt", "ice", "oil", "pepper", "flour", "seasoning", "steam",
-        "dough", "batter", "custard", "caramel", "ganache", "syrup", "meringue", "sauce", "gravy", "stock", "broth", "glaze", "icing", "frosting", "filling", "mixture", "mix", "paste", "puree", "jam", "pastry", "crumb", "sponge", "cake", "bread", "base", "roux", "mayonnaise", "vinaigrette", "dressing", "marinade", "brine", "jelly", "gel", "foam", "mousse", "praline", "soup", "salad", "pickle", "crust", "topping", "crumble", "buttercream", "starter", "levain", "poolish", "sourdough", "leaven", "biga", "sponge", "pesto", "curd", "compote", "jus", "liquid", "fat", "stew", "porridge", "polenta", "risotto", "pudding", "pie", "tart", "toffee", "fudge", "nougat", "stuffing", "toast", "biscuit", "biscuits", "cookies", "breadcrumbs", "tempering", "wash", "infusion", "reduction", "emulsion", "whey", "beurre", "béchamel", "bechamel", "hummus", "kimchi", "salsa", "relish", "chutney", "garnish", "brittle", "nibs", "crisps",
+        "dough", "batter", "custard", "caramel", "ganache", "syrup", "meringue", "sauce", "gravy", "stock", "broth", "glaze", "icing", "frosting", "filling", "mixture", "mix", "paste", "puree", "jam", "pastry", "crumb", "sponge", "cake", "bread", "base", "roux", "mayonnaise", "vinaigrette", "dressing", "marinade", "brine", "jelly", "gel", "foam", "mousse", "praline", "soup", "salad", "pickle", "crust", "topping", "crumble", "buttercream", "starter", "levain", "poolish", "sourdough", "leaven", "biga", "sponge", "pesto", "curd", "compote", "jus", "liquid", "fat", "stew", "porridge", "polenta", "risotto", "pudding", "pie", "tart", "toffee", "fudge", "nougat", "stuffing", "toast", "croutons", "crumbs", "biscuit", "biscuits", "cookies", "breadcrumbs", "tempering", "wash", "infusion", "reduction", "emulsion", "whey", "beurre", "béchamel", "bechamel", "hummus", "kimchi", "salsa", "relish", "chutney", "garnish", "brittle", "nibs", "crisps",
         "zest", "juice", "juices", "peel", "rind", "yolk", "yolks", "white", "whites", "leaves", "leaf", "seeds", "stems", "stalks", "skin", "skins", "bones", "flesh", "meat", "heart", "core", "shell", "shells", "kernels", "root", "tops", "florets", "fillets", "flakes", "powder", "beans", "tea", "coffee", "slices", "pieces", "dice", "cubes",
         "fish", "herbs", "spices", "vegetables", "veg", "fruit", "fruits", "berries", "greens", "aromatics", "seafood", "shellfish", "pasta", "noodles", "dry", "wet", "colour", "color", "colouring", "food", "rub", "curry", "drink", "alcohol", "spirit", "wine", "sugars", "raising", "gelatine", "gelatin", "yeast", "bouillon",
     };
 
     // A general word is met by any of its kinds.
-    private static readonly (string Word, string[] Kinds)[] Kinds =
+    internal static readonly (string Word, string[] Kinds)[] Kinds =
     [
+        ("fish", ["cod", "salmon", "trout", "hake", "halibut", "turbot", "plaice", "sole", "bass", "bream", "mackerel", "haddock", "monkfish", "tuna", "pollock", "char", "zander", "sardine", "herring"]), ("meat", ["beef", "lamb", "pork", "veal", "venison", "mince", "goat", "duck"]), ("leaves", ["lettuce", "gem", "spinach", "rocket", "chard"]), ("bread", ["loaf", "sourdough", "baguette", "ciabatta", "brioche", "focaccia"]), ("flour", ["tipo", "type", "farine", "mehl"]),
         ("cheese", ["parmesan", "gruy", "cheddar", "comt", "mozzarella", "ricotta", "feta", "pecorino", "emmental", "mascarpone", "gouda", "brie", "halloumi", "manchego", "quark", "gorgonzola", "stilton", "roquefort", "taleggio", "fontina", "raclette", "camembert", "reblochon", "paneer", "provolone"]),
         ("nuts", ["almond", "walnut", "hazelnut", "pecan", "pistachio", "cashew", "peanut", "macadamia", "brazil", "pine"]),
         ("cream", ["creme", "crème", "mascarpone", "sahne", "panna"]),
@@ -105,6 +108,7 @@ internal static class UsedUnlisted
     private static IEnumerable<string> Taken(string text)
     {
         bool taking = false;
+        bool begins = true;
         List<string> name = [];
         for (int i = 0; i < text.Length;)
         {
@@ -118,9 +122,10 @@ internal static class UsedUnlisted
             }
 
             // "cream the butter" is work, "coconut cream" and "the cream" are none
-            bool verb = Takes.Contains(word) && name.Count == 0 && (word != "cream" || !taking);
+            bool verb = Takes.Contains(word) && name.Count == 0 && (word != "cream" || begins);
+            begins = word is "." or ";" or ":" or "then";
             bool parts = Parts.Contains(word);
-            bool ends = verb || digit || word is "." or ";" or ":" or "(" or ")" or "–" or "-" or "/" || Stops.Contains(word) || (Steers.Contains(word) && name.Count > 0) || (Takes.Contains(word) && word != "cream");
+            bool ends = verb || digit || word is "." or ";" or ":" or "(" or ")" or "–" or "-" or "/" || Stops.Contains(word) || Works.Contains(word) || (Steers.Contains(word) && name.Count > 0) || (Takes.Contains(word) && word != "cream");
             if (parts || ends)
             {
                 if (taking && name.Count is > 0 and <= MostWords && !digit)
