@@ -100,7 +100,7 @@ public static class Understood
             }
 
             // what the parts leave out stands as it is written
-            if (line.Foods.IsEmpty || Missing(line.Text, Seen(b.ToString(from, b.Length - from))))
+            if (line.Foods.IsEmpty || Lacks(b.ToString(from, b.Length - from), line.Text))
             {
                 b.Append(CultureInfo.InvariantCulture, $"{(line.Foods.IsEmpty ? $"  {line.Span.Line,4}" : "      ")}  “{line.Text}”\n");
             }
@@ -186,6 +186,36 @@ public static class Understood
 
         return false;
     }
+
+    // True when a line of a few words lacks one of another
+    private static bool Lacks(string said, string line)
+    {
+        for (int i = 0; Next(line, ref i, out int start);)
+        {
+            ReadOnlySpan<char> word = line.AsSpan(start, i - start);
+            int at = 0;
+            while (true)
+            {
+                int next = said.AsSpan(at).IndexOf(word, StringComparison.OrdinalIgnoreCase);
+                if (next < 0)
+                {
+                    return true;
+                }
+
+                at += next;
+                if ((at == 0 || !Goes(said[at - 1], word[0])) && (at + word.Length == said.Length || !Goes(said[at + word.Length], word[^1])))
+                {
+                    break;
+                }
+
+                at++;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Goes(char c, char word) => char.IsLetterOrDigit(c) && char.IsDigit(c) == char.IsDigit(word);
 
     // The next word: letters, or figures. Moves i behind it.
     private static bool Next(string s, ref int i, out int start)

@@ -9,11 +9,12 @@ namespace Coulisse.Formats.In;
 internal static class BoldLine
 {
     private const int Longest = 60;
+    private const int MostNeighbours = 5000; // an element looks for its neighbour among all of them, which costs their square
 
     /// <summary>True for such an element.</summary>
     public static bool Is(IElement e)
     {
-        if (e.LocalName is not ("b" or "strong") || e.ParentElement is not { LocalName: "p" or "div" or "section" or "article" or "main" or "body" } holder || Back(e) is not (null or IElement { LocalName: "br" or "p" or "div" or "ul" or "ol" or "h1" or "h2" or "h3" or "h4" or "h5" or "h6" }))
+        if (e.LocalName is not ("b" or "strong") || e.ParentElement is not { LocalName: "p" or "div" or "section" or "article" or "main" or "body" } holder || holder.ChildNodes.Length > MostNeighbours || holder.Parent is { ChildNodes.Length: > MostNeighbours } || Back(e) is not (null or IElement { LocalName: "br" or "p" or "div" or "ul" or "ol" or "h1" or "h2" or "h3" or "h4" or "h5" or "h6" }))
         {
             return false;
         }

@@ -104,47 +104,47 @@ public static class RecipePage
 
     private static string Flat(IElement e) => Line(Told(e));
 
-    /// <summary>Walks without recursion, so that no nesting is too deep.</summary>
+    /// <summary>Walks without recursion, so that no nesting is too deep, and by place, as a node looks for its neighbour among all of them.</summary>
     private static void Walk(INode root, StringBuilder b, bool marks = true)
     {
-        INode? n = root;
-        while (n is not null)
+        Stack<(INode Node, int Next)> open = new([(root, 0)]);
+        Open(root, null, b, marks);
+        while (open.TryPop(out (INode Node, int Next) at))
         {
-            bool enter = !(n is IElement e && Left.Contains(e.LocalName)) && n.NodeType is not NodeType.Comment;
-            if (enter)
+            INodeList children = at.Node.ChildNodes;
+            if (at.Next >= children.Length)
             {
-                bool whole = marks && n is IElement bold && BoldLine.Is(bold);
-                if (whole)
-                {
-                    b.Append("**").Append(Line(n.TextContent)).Append("**");
-                }
-                else
-                {
-                    Open(n, b, marks);
-                }
+                Close(at.Node, b);
+                continue;
+            }
 
-                if (!whole && n.FirstChild is { } child)
+            INode child = children[at.Next];
+            open.Push((at.Node, at.Next + 1));
+            if (child.NodeType is not NodeType.Comment && !(child is IElement e && Left.Contains(e.LocalName)))
+            {
+                // what stands behind a raised figure tells whether it is the upper half of a fraction
+                INode? behind = child is IElement { LocalName: "sup" } && at.Next + 1 < children.Length ? children[at.Next + 1] : null;
+                if (behind is not null && child.ChildNodes.Length == 1 && child.FirstChild is IText raised && Raised(raised, behind, b))
                 {
-                    n = child;
                     continue;
                 }
 
-                Close(n, b);
-            }
+                if (marks && child is IElement bold && BoldLine.Is(bold))
+                {
+                    b.Append("**").Append(Line(child.TextContent)).Append("**");
+                    Close(child, b);
+                    continue;
+                }
 
-            while (n is not null && n != root && n.NextSibling is null)
-            {
-                n = n.Parent;
-                Close(n, b);
+                Open(child, child is IText && at.Node is IElement { LocalName: "sup" } ? at.Node : null, b, marks);
+                open.Push((child, 0));
             }
-
-            n = n is null || n == root ? null : n.NextSibling;
         }
     }
 
-    private static void Open(INode n, StringBuilder b, bool marks)
+    private static void Open(INode n, INode? raisedIn, StringBuilder b, bool marks)
     {
-        if (n is IText { ParentElement.LocalName: "sup" } raised && Raised(raised, b))
+        if (raisedIn is not null && n is IText raised && Raised(raised, null, b))
         {
             return;
         }
@@ -195,7 +195,7 @@ public static class RecipePage
     }
 
     /// <summary>A raised figure stays raised: behind a food it is a footnote, behind "cm" a power, and no part of the word; "1 ½" in two pieces is no eleven.</summary>
-    private static bool Raised(IText text, StringBuilder b)
+    private static bool Raised(IText text, INode? behind, StringBuilder b)
     {
         string figures = text.Data.Trim();
         if (figures.Length is 0 or > 3 || b.Length == 0)
@@ -203,7 +203,7 @@ public static class RecipePage
             return false;
         }
 
-        bool fraction = figures.Any(c => c is '/' or '\u2044') || (text.ParentElement!.NextSibling is { } next && next.TextContent.TrimStart() is ['/' or '\u2044', ..]);
+        bool fraction = figures.Any(c => c is '/' or '\u2044') || behind is IText next && next.Data.AsSpan().TrimStart() is ['/' or '\u2044', ..];
         if (fraction && char.IsAsciiDigit(figures[0]))
         {
             b.Append(char.IsAsciiDigit(b[^1]) ? " " : "").Append(figures);

@@ -53,6 +53,13 @@ public sealed class PageKindTests
     }
 
     [Fact]
+    public void Many_neighbours_are_all_read_in_their_order()
+    {
+        string card = Card("<ul>" + string.Concat(Enumerable.Range(1, 3000).Select(i => $"<li>{i} g <b>salt</b></li>")) + "</ul>");
+        Assert.Equal(Enumerable.Range(1, 3000).Select(i => $"- {i} g salt"), card.Split('\n').Where(l => l.StartsWith("- ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void A_tag_of_thousands_of_attributes_is_its_name()
     {
         string many = "<div " + string.Join(' ', Enumerable.Range(0, 5000).Select(i => $"a{i}=1")) + "><li>5 g salt</li></div>";
