@@ -29,7 +29,7 @@ internal static class CardCases
             foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
             {
                 Step? found = dish?.Components.SelectMany(k => k.Steps).FirstOrDefault(s => s.Text.Contains(Plain(step.GetProperty("starts").GetString()!), StringComparison.OrdinalIgnoreCase));
-                Figures(minutes, degrees, found, CaseFile.Id(c), step);
+                Figures(minutes, degrees, found, dish?.Language ?? "en", CaseFile.Id(c), step);
             }
 
             foreach (JsonElement y in Array(e, "yields").Where(y => y.ValueKind == JsonValueKind.Object && y.GetProperty("amount").ValueKind == JsonValueKind.Number))
@@ -69,15 +69,15 @@ internal static class CardCases
         }
     }
 
-    private static void Figures(Score minutes, Score degrees, Step? read, string id, JsonElement step)
+    private static void Figures(Score minutes, Score degrees, Step? read, string lang, string id, JsonElement step)
     {
         bool timed = step.TryGetProperty("times", out JsonElement times);
         bool heated = step.TryGetProperty("temperatures", out JsonElement heats);
         string want = string.Join(' ', (timed ? times.EnumerateArray() : default).Select(t => $"{CaseFile.Say(t.GetProperty("minutesMin"))}-{CaseFile.Say(t.GetProperty("minutesMax"))}"));
-        string got = string.Join(' ', read?.Times.Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}")) ?? ["no such step"]);
+        string got = string.Join(' ', read is null ? ["no such step"] : CaseFile.Times(read, lang));
         string wantC = string.Join(' ', (heated ? heats.EnumerateArray() : default).Select(t => CaseFile.Say(t.GetProperty("c"))).Where(t => t.Length > 0));
         bool inherited = (heated ? heats.EnumerateArray() : default).Any(t => t.TryGetProperty("inherited", out _));
-        string gotC = read is null ? "no such step" : CaseFile.Degrees(read.Temperatures.Where(t => inherited || !t.Inherited), wantC);
+        string gotC = read is null ? "no such step" : CaseFile.Degrees(CaseFile.Both(read, lang).SelectMany(w => w.Temperatures).Where(t => inherited || !t.Inherited), wantC);
         if (timed)
         {
             minutes.Add(want == got, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {want}, read {got}");

@@ -103,9 +103,9 @@ internal static class CaseFile
             bool timed = e.TryGetProperty("times", out JsonElement times);
             bool heated = e.TryGetProperty("temperatures", out JsonElement heats);
             string want = string.Join(' ', (timed ? times.EnumerateArray() : default).Select(t => $"{Say(t.GetProperty("minutesMin"))}-{Say(t.GetProperty("minutesMax"))}"));
-            string got = string.Join(' ', step.Times.Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}")));
+            string got = string.Join(' ', Times(step, c.GetProperty("lang").GetString()!));
             string wantC = string.Join(' ', (heated ? heats.EnumerateArray() : default).Select(t => Say(t.GetProperty("c"))).Where(t => t.Length > 0));
-            string gotC = Degrees(step.Temperatures, wantC);
+            string gotC = Degrees(Both(step, c.GetProperty("lang").GetString()!).SelectMany(w => w.Temperatures), wantC);
             if (timed)
             {
                 minutes.Add(want == got, () => $"{Id(c)} “{input}” is {want}, read {got}");
@@ -119,6 +119,12 @@ internal static class CaseFile
 
         return [minutes, degrees];
     }
+
+    /// <summary>The minutes of a step and of its other way.</summary>
+    public static IEnumerable<string> Times(Step step, string lang) => Both(step, lang).SelectMany(w => w.Times).Where(t => t.Kind != TimeKind.Limit).Select(t => FormattableString.Invariant($"{t.MinutesMin:0.##}-{t.MinutesMax:0.##}"));
+
+    /// <summary>A step and the other way to do it, where it tells one: cases list the figures of both.</summary>
+    public static IEnumerable<Step> Both(Step step, string lang) => CardReader.ReadOtherWay(step, lang) is { } other ? [step, other] : [step];
 
     /// <summary>Temperatures as compared: the fan figure of a setting told two ways counts only where the case names it.</summary>
     public static string Degrees(IEnumerable<StepTemperature> read, string want)

@@ -55,6 +55,12 @@ internal static class BrokenLines
             return true;
         }
 
+        if (char.IsAsciiDigit(a[^1]) && a.Contains(' ') && b[0] == '°' && b.Length > 1 && b[1] is 'C' or 'F' or ' ')
+        {
+            // "bake at 200" and "°C for 12 min"
+            return true;
+        }
+
         int space = a.LastIndexOf(' ');
         return space > 12 && char.IsAsciiDigit(b[0]) && char.IsLetter(a[0]) && a[(space + 1)..] is "for" or "about" or "pendant" or "pour" or "für" or "ca." or "etwa" or "durante" or "unos" or "per" or "circa" && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
     }

@@ -9,7 +9,7 @@ internal static class BareHeat
     private static readonly string[] Heats = ["warm", "heat", "reheat", "cook", "bring", "boil", "melt", "temper", "caramelise", "caramelize", "toast", "blend", "chauffer", "chauffez", "cuire", "cuisez", "monter", "porter", "tiédir", "fondre", "réchauffer", "erhitzen", "erwärmen", "kochen", "schmelzen", "garen", "abziehen", "calentar", "llevar", "cocer", "fundir", "subir", "scaldare", "scalda", "portare", "cuocere", "sciogliere", "fondere"];
     private static readonly string[] Cools = ["cool", "chill", "refroidir", "refroidissez", "descendre", "abkühlen", "kühlen", "enfriar", "bajar", "raffreddare", "abbattere"];
     private static readonly string[] Leads = ["to", "until", "at", "reaches", "reads", "à", "jusqu'à", "auf", "bei", "bis", "a", "hasta", "fino a", "sur"];
-    private static readonly string[] Cores = ["core", "core temp", "core temperature", "core temperature of", "core temp of", "internal", "internal temp", "internal temperature", "internal temperature of", "probe", "probe temp", "à cœur", "à coeur", "kerntemperatur", "kt", "al cuore", "en el centro"];
+    private static readonly string[] Cores = ["core", "core of", "core temp", "core temperature", "core temperature of", "core temp of", "internal", "internal temp", "internal temperature", "internal temperature of", "probe", "probe temp", "à cœur", "à coeur", "kerntemperatur", "kt", "al cuore", "en el centro"];
 
     /// <summary>"Bake at 220 for 10 min", "reduce to 180", "fan 160": a bare figure that only an oven has.</summary>
     public static bool Oven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
@@ -38,6 +38,12 @@ internal static class BareHeat
             return true;
         }
 
+        if (lang == "en" && n.Min >= 300 && Places.WordAt(s, k, "to") && Ends(before, "at") && Places.Skip(s, k + 2) is var aim && aim < s.Length && char.IsAsciiDigit(s[aim]))
+        {
+            // "Roast at 325 to 145 degrees in the middle."
+            return true;
+        }
+
         bool leads = before.EndsWith('@') || Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
         bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
         return leads && ends;
@@ -46,12 +52,18 @@ internal static class BareHeat
     /// <summary>"sous vide 63.5/45 min", "bath 56, 2 h": a bare figure of a water bath with its time right behind it.</summary>
     public static bool Bath(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
     {
-        if (lang == "ja" || n.InWords || n.Max is not null || n.Min is < 40 or > 95 || !Operations.Any(operations, "water_bath"))
+        if (lang == "ja" || n.InWords || n.Max is not null || n.Min is < 40 or > 95 || !Operations.Any(operations, "water_bath", "fill_bath"))
         {
             return false;
         }
 
         int k = Places.Skip(s, n.End);
+        if ((k >= s.Length || s[k] is ',' or ';' || s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) && Ends(Folding.Lower(s[Math.Max(0, i - 12)..i].TrimEnd()), "bath to", "bath at"))
+        {
+            // "Set the water bath to 62."
+            return true;
+        }
+
         int time = k < s.Length && s[k] is '/' or ',' or '@' ? Places.Skip(s, k + 1) : k;
         time = Places.WordAt(s, time, "for") ? Places.Skip(s, time + 3) : time;
         return time > n.End && time < s.Length && char.IsAsciiDigit(s[time]) && Clock.At(s, time, lang) is not null && (i == 0 || s[i - 1] != '-');
@@ -73,8 +85,14 @@ internal static class BareHeat
         }
 
         string before = Folding.Lower(s[Math.Max(0, i - Reach)..i].TrimEnd());
-        if (n.Min is >= 35 and <= 99 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "is", "for", "to", "at") && (Places.HasAny(before, "core", "centre", "center", "middle", "probe", "cœur", "kern", "cuore", "corazón") || Places.WordAt(s, k, "in the middle") || Places.WordAt(s, k, "in the centre"))))
+        if (n.Min is >= 35 and <= 99 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is", "for", "to", "at") && (Places.HasAny(before, "core", "centre", "center", "middle", "probe", "internal", "cœur", "kern", "cuore", "corazón") || Places.WordAt(s, k, "in the middle") || Places.WordAt(s, k, "in the centre"))))
         {
+            return true;
+        }
+
+        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
+        {
+            // Fahrenheit without its sign.
             return true;
         }
 

@@ -2,7 +2,7 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>"Oven 160 fan, 35-40.", "180C, 12-14": figures that close a clause right behind the heat of an oven are minutes.</summary>
+/// <summary>Minutes without their word: "Oven 160 fan, 35-40.", "180C, 12-14" right behind the heat of an oven, and what leans on a time before it ("another 20", "cook 10").</summary>
 internal static class BareMinutes
 {
     private const double Fewest = 4;
@@ -21,6 +21,42 @@ internal static class BareMinutes
         bool closes = behind >= s.Length || s[behind] is ',' or ';' || s[behind] == '.' && (behind + 1 == s.Length || s[behind + 1] == ' ');
         return closes && before.Length > 1 && before[^1] is ',' or '/' && Heated(before[..^1].TrimEnd(), temperatures[^1]) ? (n.Min, max, at, n.End) : null;
     }
+
+    /// <summary>A figure that leans on the time or the oven before it: "25 to 30 more", "4 on medium", "another 20", "for ten", "turn down to 200 and bake 30".</summary>
+    /// <param name="s">The sentence.</param>
+    /// <param name="at">Where the figure stands.</param>
+    /// <param name="lang">Language.</param>
+    /// <param name="timed">True when a time was told before.</param>
+    /// <param name="temperatures">The heats of the step.</param>
+    public static (double Min, double Max, int Start, int End)? Leaning(string s, int at, string lang, bool timed, List<StepTemperature> temperatures)
+    {
+        if (lang != "en" || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
+        {
+            return null;
+        }
+
+        int j = Places.Skip(s, n.End);
+        bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
+        string before = stops ? s[..at].TrimEnd() : "";
+        bool another = stops && !Places.HasAny(before, "or on") && before.EndsWith(" another", StringComparison.Ordinal) && n is { InWords: false, Min: >= 2 and <= 120 };
+        bool verb = stops && n is { InWords: false, Min: >= 2 and <= 60 } && Ends(before.ToLowerInvariant(), Verbs);
+        if (!timed)
+        {
+            // "Lid off another 30." goes on from the step before; "bake 30" stands beside the oven's own figure.
+            // "until it reads 54 °C in the middle, then rest 10": what is rested was hot.
+            bool rested = verb && temperatures.Count > 0 && before.EndsWith("rest", StringComparison.OrdinalIgnoreCase);
+            return another || rested || verb && n.Max is null && temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited && s.IndexOf(t.Words, StringComparison.Ordinal) < at) ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
+        }
+
+        bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
+            || verb || another || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
+        return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
+    }
+
+    // "sweat 15 min, add cream, cook 10, blend 3 min"
+    private static readonly string[] Verbs = ["cook", "simmer", "boil", "fry", "sweat", "roast", "bake", "rest", "blend", "steam", "poach", "knead", "braise"];
+
+    private static bool Ends(string before, string[] words) => Array.Exists(words, w => before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(before[before.Length - w.Length - 1])));
 
     /// <summary>True when nothing but the heat and its "fan" stands before.</summary>
     private static bool Heated(string before, StepTemperature last)

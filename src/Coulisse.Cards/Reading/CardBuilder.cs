@@ -35,8 +35,8 @@ internal sealed class CardBuilder(string text, string lang)
     private Span _groupSpan;
     private bool _groupTaken = true;
     private string _mode = "";
-    private double? _oven;
-    private double? _dishOven;
+    private StepTemperature? _oven;
+    private StepTemperature? _dishOven;
     private StepTemperature? _heat;
 
     /// <summary>The dish.</summary>
@@ -221,7 +221,7 @@ internal sealed class CardBuilder(string text, string lang)
         {
             // "180 °C, fan 160 °C": what follows inherits the figure that stands for any oven.
             bool fan = set.Length > 1 && set[^1].Fan == true && set[^2].Fan != true && set[^2].Celsius - set[^1].Celsius is >= 5 and <= 30;
-            _oven = (fan ? set[^2] : set[^1]).Celsius;
+            _oven = fan ? set[^2] : set[^1];
         }
 
         foreach (StepTemperature told in step.Temperatures)
@@ -260,7 +260,7 @@ internal sealed class CardBuilder(string text, string lang)
         Statements.Read(s, span, _lang, inComponent ? _makes : _yields, _keeps, _vessels, _plate);
         if (!inComponent && Heat.In(s, _lang, null, []).FirstOrDefault(t => t.Of == TemperatureOf.Oven) is { } oven)
         {
-            _dishOven = oven.Celsius;
+            _dishOven = oven;
         }
     }
 

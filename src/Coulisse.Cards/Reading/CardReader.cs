@@ -51,10 +51,24 @@ public static class CardReader
     /// <param name="lang">Language code.</param>
     public static ImmutableArray<ReadToken> Why(string line, string lang) => LineReader.Why(line, lang);
 
+    /// <summary>What each time, heat and operation of a step was taken from. Made only here, when somebody asks.</summary>
+    /// <param name="step">The step as read, in its card or alone.</param>
+    /// <param name="lang">Language code.</param>
+    public static ImmutableArray<ReadToken> Why(Step step, string lang) => step is null ? throw new ArgumentNullException(nameof(step)) : StepWhy.Of(step, lang);
+
     /// <summary>Reads one step on its own.</summary>
     /// <param name="step">The step.</param>
     /// <param name="lang">Language code.</param>
     public static Step ReadStep(string step, string lang) => StepReader.Read(step, lang, new Span(0, step.Length, 1), "", 1);
+
+    /// <summary>The other way of a step ("or 40 min in the oven") read as a step; null where it has none. Its minutes and heats are in no sum of the step.</summary>
+    /// <param name="step">The step.</param>
+    /// <param name="lang">Language code.</param>
+    public static Step? ReadOtherWay(Step step, string lang)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.Alternative is { } other ? ReadStep(other, lang) : null;
+    }
 
     /// <summary>The language a text is most likely in, by its small words.</summary>
     public static string LanguageOf(string text) => Tongue.Of(text);

@@ -21,6 +21,12 @@ internal static class Clock
             return null;
         }
 
+        if (lang == "en" && first.Min == first.Max && first.Min is 1 or 60 or 1440 && Places.Skip(s, first.End) is var two && (s[at] is 'a' or 'A' || s.AsSpan(at).StartsWith("one", StringComparison.OrdinalIgnoreCase)) && Places.WordAt(s, two, "or two"))
+        {
+            // "a minute or two"
+            return (first.Min, first.Min * 2, at, two + "or two".Length);
+        }
+
         // "45 minutes to 1 hour", "1 h à 1 h 30": a range told in two units
         if (first.Min == first.Max && Join(s, first.End, lang) is var j and > 0 && One(s, j, lang) is { } second && second.Min > first.Min && second.Min <= first.Min * 12)
         {

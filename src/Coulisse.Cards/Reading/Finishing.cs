@@ -13,8 +13,9 @@ internal static class Finishing
         dish = notes.IsEmpty ? dish : dish with { Components = [.. dish.Components.Select(c => Noted(c, notes))] };
         dish = SideBySide.Fold(dish, doubts);
         dish = StepPlacing.Place(dish);
-        ComponentIndex index = new(dish.Components);
         List<Remark> remarks = [.. dish.Remarks];
+        dish = Scales.Of(dish, doubts, remarks);
+        ComponentIndex index = new(dish.Components);
         ImmutableArray<Component>.Builder components = ImmutableArray.CreateBuilder<Component>(dish.Components.Length);
         foreach (Component c in dish.Components)
         {
@@ -34,8 +35,10 @@ internal static class Finishing
         dish = dish with { Components = components.MoveToImmutable() };
         remarks.AddRange(Checks.CrossChecks.Of(dish));
         BareGrams.Settle(dish, doubts);
+        remarks.AddRange(PrintedMarks.Of(dish));
         doubts.AddRange(OvenScale.Of(dish));
         doubts.AddRange(StepMisprints.Of(dish));
+        doubts.AddRange(Rates.Of(dish));
         return dish with
         {
             Measures = Reading.Measures.Of(dish), Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],

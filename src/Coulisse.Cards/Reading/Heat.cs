@@ -58,7 +58,7 @@ internal static class Heat
             int end = scale != ' ' ? scaleEnd : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
             bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Bath(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang));
-            end = bare ? n.End : end;
+            end = bare ? n.End : fanWord ? j + "fan".Length : end;
             if (!degree && scale == ' ' && !fanWord && !bare)
             {
                 i = Math.Max(i, n.End - 1);
@@ -73,7 +73,7 @@ internal static class Heat
             string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)];
             string words = s[i..Math.Min(end, s.Length)];
             i = Math.Min(end, s.Length) - 1;
-            if (celsius is < -60 or > 400)
+            if (celsius is < -60 or > 600)
             {
                 continue;
             }
@@ -100,9 +100,9 @@ internal static class Heat
             }
 
             string? op = Operations.Before(operations, i - 1) ?? main;
-            string own = Own(after);
+            string own = Own(s, end, after, lang);
             bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
-            found.Add(new StepTemperature(Of(before, after, op, main, celsius), celsius, words)
+            found.Add(new StepTemperature(Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius), celsius, words)
             {
                 Fan = fan,
                 Bound = Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
@@ -211,11 +211,34 @@ internal static class Heat
     }
 
     /// <summary>What stands behind a figure and before the next one; a "fan" right before the next figure is of that.</summary>
-    private static string Own(string after)
+    private static string Own(string s, int end, string after, string lang)
     {
         int next = after.AsSpan().IndexOfAnyInRange('0', '9');
         string own = next < 0 ? after : after[..next];
-        return next >= 0 && Closes(own, Fans) ? "" : own;
+        // "180 °C Umluft 25 Minuten": minutes have no fan.
+        return next >= 0 && Closes(own, Fans) && Clock.At(s, end + next, lang) is null ? "" : own;
+    }
+
+    /// <summary>What stands behind a figure and the same told in the other scale: "(200-205 °F) inside", "/205 °F in the middle".</summary>
+    private static string Past(string s, int end, string after)
+    {
+        int i = Places.Skip(s, end);
+        int from = i;
+        if (i >= s.Length || s[i] is not ('(' or '/'))
+        {
+            return after;
+        }
+
+        i = Places.Skip(s, i + 1);
+        int figure = i;
+        while (i < s.Length && (char.IsAsciiDigit(s[i]) || s[i] is '-' or ' ' or '°' or '.' || s[i] is 'C' or 'F' && (i + 1 == s.Length || !char.IsLetter(s[i + 1]))))
+        {
+            i++;
+        }
+
+        bool told = i > figure && char.IsAsciiDigit(s[figure]) && s.AsSpan(figure, i - figure).ContainsAny('C', 'F') && (s[from] == '/' || i < s.Length && s[i] == ')');
+        int rest = s[from] == '(' ? i + 1 : i > 0 && s[i - 1] == ' ' ? i - 1 : i;
+        return told ? Folding.Lower(s[Math.Min(rest, s.Length)..Math.Min(s.Length, rest + 26)]) : after;
     }
 
     /// <summary>True when one of the words is the last before the figure: "Umluft 160", "fan: 180", "chaleur tournante à 160".</summary>
@@ -303,6 +326,12 @@ internal static class Heat
         if (c is >= 40 and <= 95 && (Has("sous vide") || Has("sous-vide") || Has("sottovuoto") || Has("al vacío") || Has("vakuum")))
         {
             return TemperatureOf.Bath;
+        }
+
+        if (c > 100 && (op is "bake" or "roast" or "blind_bake" or "gratinate" || main is "bake" or "roast") && Places.HasAny(before, "bain-marie", "water bath", "wasserbad", "baño maría", "bagnomaria", "bagno maria"))
+        {
+            // Water is no hotter than 100 °C: the oven around the bath.
+            return TemperatureOf.Oven;
         }
 
         if (Has("water bath") || Has("bain-marie") || op is "water_bath" or "fill_bath" || before.Contains("bath", StringComparison.Ordinal) && c is > 40 and < 100)

@@ -16,7 +16,7 @@ internal static class Offsets
         "in meno", "de moins", "weniger", "menos", "less than", "to the time", "to the cooking", "per 100", "per 250", "per 500", "per 1", "per kg", "per kilo", "per lb", "per pound", "je 100", "je 500", "je kg", "pro kg", "pro 500", "par kg", "par kilo", "par 500", "por kilo", "por kg", "al kg", "al chilo",
     ];
 
-    private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "per", "durante", "a further", "another"];
+    private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "per", "durante", "a further", "another", "a good", "a full"];
     // "Cool 10 minutes before cutting" is a wait, too: the verb stands right before the time, in German behind it.
     private static readonly string[] Stands = ["cool", "rest", "chill", "leave", "stand", "sit", "prove", "proof", "freeze", "refrigerate", "infuse", "steep", "soak", "drain", "marinate", "cure", "reposer", "refroidir", "tiédir", "infuser", "mariner", "égoutter", "reposar", "enfriar", "templar", "macerar", "escurrir", "riposare", "raffreddare", "intiepidire", "marinare", "scolare"];
     private static readonly string[] Stood = ["ruhen lassen", "rasten lassen", "abkühlen lassen", "auskühlen lassen", "ziehen lassen", "stehen lassen", "ruhen", "rasten", "abkühlen", "ziehen"];
@@ -29,9 +29,38 @@ internal static class Offsets
     public static bool Is(string s, string before, string after)
     {
         string a = after.TrimStart();
+        before = Plainly(before);
         // "Chill at least 2 hours before serving" is a wait; what is taken out of the cold before serving is not.
         return Begins(a, Relative) || Begins(a, Behind) && (!Ends(before, Waits) && !Ends(before, Stands) && !Places.HasAny(s, Stood) || Places.HasAny(s, Taken));
     }
+
+    /// <summary>Without what stands between a verb and its time: "leave it a good", "cool about".</summary>
+    private static string Plainly(string before)
+    {
+        for (int guard = 0; guard < 4; guard++)
+        {
+            string cut = before.TrimEnd();
+            foreach (string w in Betweens)
+            {
+                if (cut.EndsWith(w, StringComparison.Ordinal) && cut.Length > w.Length && !char.IsLetter(cut[cut.Length - w.Length - 1]))
+                {
+                    cut = cut[..^w.Length].TrimEnd();
+                    break;
+                }
+            }
+
+            if (cut.Length == before.Length)
+            {
+                break;
+            }
+
+            before = cut;
+        }
+
+        return before;
+    }
+
+    private static readonly string[] Betweens = ["it", "them", "this", "a", "good", "full", "whole", "about", "around", "roughly", "nearly", "ca.", "etwa", "environ", "unos", "circa", "une", "bonne", "gute", "to", "stand"];
 
     private static bool Begins(string a, string[] words)
     {

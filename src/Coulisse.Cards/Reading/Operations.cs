@@ -18,8 +18,31 @@ internal static class Operations
 
     private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys, folded: true));
 
-    /// <summary>Operations in the order of the sentence, with their places.</summary>
-    public static List<(int At, string Id)> In(string s, string lang)
+    /// <summary>Words of work in the order of the sentence, with their places, whether they are verbs there or names.</summary>
+    public static List<(int At, string Id)> In(string s, string lang) => Found(s, lang, []);
+
+    /// <summary>The verbs among them, and where each word ends.</summary>
+    public static List<(int At, string Id)> Verbs(string s, string lang, List<int> ends)
+    {
+        List<(int At, string Id)> all = Found(s, lang, ends);
+        int verbEnd = -1;
+        for (int k = 0; lang == "en" && k < all.Count; k++)
+        {
+            if (NounSense.Is(s, all[k].At, ends[k], verbEnd))
+            {
+                all.RemoveAt(k);
+                ends.RemoveAt(k--);
+            }
+            else
+            {
+                verbEnd = ends[k];
+            }
+        }
+
+        return all;
+    }
+
+    private static List<(int At, string Id)> Found(string s, string lang, List<int> ends)
     {
         List<(int, string)> found = [];
         Span<char> buffer = stackalloc char[160];
@@ -71,6 +94,7 @@ internal static class Operations
             if (best is not null and not NoWork)
             {
                 found.Add((i, best));
+                ends.Add(next);
             }
 
             i = Math.Max(next, i + 1);
@@ -87,6 +111,31 @@ internal static class Operations
             if (all[k].At <= place)
             {
                 return all[k].Id;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>In German and Japanese the verb closes the clause: the first that follows a time in its clause; null elsewhere, or where none does.</summary>
+    public static string? Behind(List<(int At, string Id)> all, string s, int end, string lang)
+    {
+        if (lang is not ("de" or "ja"))
+        {
+            return null;
+        }
+
+        int stop = end;
+        while (stop < s.Length && s[stop] is not (',' or ';' or '、' or '。' or '(') && !(s[stop] == '.' && stop > end))
+        {
+            stop++;
+        }
+
+        foreach ((int at, string id) in all)
+        {
+            if (at >= end && at < stop)
+            {
+                return Small.Contains(id) && id != "cook_unsaid" ? null : id;
             }
         }
 

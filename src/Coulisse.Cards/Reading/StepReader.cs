@@ -6,21 +6,14 @@ namespace Coulisse.Cards.Reading;
 internal static class StepReader
 {
     private const int LongestStep = 20_000;
-    private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "until the next day", "until next day", "until the following day", "jusqu'au lendemain", "bis zum nächsten Tag", "bis zum nächsten Morgen", "bis zum Folgetag", "hasta el día siguiente", "fino al giorno dopo", "fino al giorno seguente", "翌日まで", "一晩", "ひと晩", "1晩", "一夜"];
+    private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "1 nuit", "1 Nacht", "1 noche", "1 notte", "1 night", "one night", "until the next day", "until next day", "until the following day", "jusqu'au lendemain", "bis zum nächsten Tag", "bis zum nächsten Morgen", "bis zum Folgetag", "hasta el día siguiente", "fino al giorno dopo", "fino al giorno seguente", "翌日まで", "一晩", "ひと晩", "1晩", "一夜"];
     private static readonly Beginnings FirstOfNights = new(Nights);
     private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
     private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
     private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
     private static readonly WordList Leaves = new("unattended", "nobody need stand");
     private static readonly WordList Looks = new("every", "halfway", "now and then", "turning once", "stirring once", "ab und zu");
-    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva");
-    // What is labelled and dated is put away: days behind it say how long it keeps.
-    private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
     private static readonly WordList Held = new("keep", "hold", "store", "leave out", "warm halten", "aufbewahren", "garder", "tenir", "conserver", "mantener", "conservar", "guardar", "mantenere", "tenere", "conservare");
-    private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "冷蔵庫");
-    private static readonly WordList Still = new("leave", "stand", "let", "hold", "bench", "repos", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
-    private static readonly WordList Thrice = new("three times", "dreimal", "trois fois", "tre volte");
-    private static readonly WordList Twice = new("twice", "zweimal", "deux fois");
 
     /// <summary>The step's reading.</summary>
     /// <param name="raw">As written.</param>
@@ -28,16 +21,16 @@ internal static class StepReader
     /// <param name="span">Where.</param>
     /// <param name="component">Name of its component.</param>
     /// <param name="order">Place in the component, from 1.</param>
-    /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
-    public static Step Read(string raw, string lang, Span span, string component, int order, double? ovenBefore = null) => Placed(Alone(raw, lang, span), Folding.Lower(component), order, ovenBefore);
+    /// <param name="ovenBefore">Oven set earlier in the component, with its fan.</param>
+    public static Step Read(string raw, string lang, Span span, string component, int order, StepTemperature? ovenBefore = null) => Scales.Of(Placed(Alone(raw, lang, span), Folding.Lower(component), order, ovenBefore), lang);
 
     /// <summary>A step that was read alone, in its place.</summary>
     /// <param name="step">As read alone.</param>
     /// <param name="component">Name of its component in small letters.</param>
     /// <param name="order">Place in the component, from 1.</param>
-    /// <param name="ovenBefore">Oven figure set earlier in the component.</param>
+    /// <param name="ovenBefore">Oven set earlier in the component, with its fan.</param>
     /// <param name="heatBefore">The heat of an oven, a bath or a pan told last.</param>
-    public static Step Placed(Step step, string component, int order, double? ovenBefore, StepTemperature? heatBefore = null)
+    public static Step Placed(Step step, string component, int order, StepTemperature? ovenBefore, StepTemperature? heatBefore = null)
     {
         if (SameHeat.Of(step, heatBefore) is { } same)
         {
@@ -45,13 +38,24 @@ internal static class StepReader
         }
 
         bool oven = step.Operations.Contains("bake") || step.Operations.Contains("roast") || step.Operations.Contains("blind_bake");
-        bool told = step.Temperatures.Any(t => t.Of == TemperatureOf.Oven);
+        StepTemperature? told = step.Temperatures.FirstOrDefault(t => t.Of == TemperatureOf.Oven);
+        StepTemperature? set = oven && ovenBefore is not null ? new StepTemperature(TemperatureOf.Oven, ovenBefore.Celsius, "") { Inherited = true, Fan = ovenBefore.Fan } : null;
         return step with
         {
             Anchor = new Anchor(component, order, step.Anchor.Fingerprint),
-            Temperatures = oven && !told && ovenBefore is { } c ? step.Temperatures.Add(new StepTemperature(TemperatureOf.Oven, c, "") { Inherited = true }) : step.Temperatures,
+            Temperatures = set is null ? step.Temperatures : told is null ? step.Temperatures.Add(set) : TurnedDown(step, told) ? step.Temperatures.Insert(0, set) : step.Temperatures,
         };
     }
+
+    /// <summary>"Bake 20 min, then turn down to 160 °C and bake 30 min more": the first minutes are of the oven set before.</summary>
+    private static bool TurnedDown(Step step, StepTemperature told)
+    {
+        int at = told.Words.Length > 0 ? step.Text.IndexOf(told.Words, StringComparison.Ordinal) : -1;
+        int time = step.Times.FirstOrDefault(t => t.Kind == TimeKind.Oven) is { } first ? step.Text.IndexOf(first.Words, StringComparison.Ordinal) : -1;
+        return time >= 0 && at > time && Turns.In(step.Text[time..at]);
+    }
+
+    private static readonly WordList Turns = new("turn down", "turn the oven down", "turn it down", "turn up", "reduce", "reduce the oven", "lower", "drop", "baisser", "réduire", "abaisser", "herunterschalten", "reduzieren", "zurückschalten", "bajar", "reducir", "abbassare", "ridurre");
 
     /// <summary>What a step says by itself, whatever stands before it: its handle has no component and no place yet.</summary>
     public static Step Alone(string raw, string lang, Span span)
@@ -59,7 +63,8 @@ internal static class StepReader
         bool struck = raw.Length <= LongestStep && Struck.In(raw);
         string s = Marks.Strip(raw.Length > LongestStep ? Folding.Line(raw.AsSpan(0, LongestStep)) : Folding.Line(struck ? Struck.Out(raw) : raw));
         string shown = struck ? Marks.Strip(Struck.Shown(raw)) : s;
-        List<(int At, string Id)> operations = Operations.In(s, lang);
+        string told = s;
+        List<(int At, string Id)> operations = Operations.Verbs(s, lang, []);
         string? main = Operations.Main(operations);
         List<StepTemperature> temperatures = Heat.In(s, lang, main, operations);
         List<StepTime> times = [];
@@ -67,7 +72,17 @@ internal static class StepReader
         double? hands = null;
         int people = 1;
         List<double> tendAt = [];
-        Times(s, lang, operations, times, tendAt, temperatures, storage, ref hands);
+        string? other = null;
+        if (OtherWay.In(s, lang) is var (from, begin, to))
+        {
+            // What follows is read as if the other way were not there; places stay what they were.
+            other = s[begin..to].TrimmedEnd(" ,");
+            told = string.Concat(s.AsSpan(0, from), new string(' ', to - from), s.AsSpan(to));
+            operations.RemoveAll(o => o.At >= from && o.At < to && operations.Exists(k => k.At < from));
+            temperatures = Heat.In(told, lang, Operations.Main(operations), operations);
+        }
+
+        Times(told, lang, operations, times, tendAt, temperatures, storage, ref hands);
         foreach ((string word, int n) in FirstOfHands.MayIn(s) ? Hands : [])
         {
             people = Places.FindWord(s, word) >= 0 ? n : people;
@@ -77,7 +92,7 @@ internal static class StepReader
         {
             Span = span, Text = shown, Anchor = new Anchor("", 0, Anchors.Fingerprint(shown)), Operation = main, Operations = Operations.Ids(operations),
             Times = [.. times], Temperatures = [.. temperatures], Kit = StepWords.Kit(s), People = people, HandsMinutes = hands, TendAt = [.. tendAt],
-            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = StepWords.Until(s), Meanwhile = Meanwhiles.In(s),
+            Tending = Tended(s, main, times, tendAt, hands), Storage = [.. storage], Until = StepWords.Until(s), Alternative = other, Meanwhile = Meanwhiles.In(s),
             ThicknessMillimetres = StepWords.Thickness(s), EndGrams = StepWords.End(s), LossPercent = StepWords.Loss(s),
         };
     }
@@ -87,8 +102,8 @@ internal static class StepReader
         string? lower = null;
         for (int i = 0; i < s.Length; i++)
         {
-            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1])) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
-            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? (times.Count > 0 ? Elliptic(s, i, lang) : BareMinutes.At(s, i, lang, temperatures))) is not { } t)
+            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
+            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? (times.Count > 0 ? null : BareMinutes.At(s, i, lang, temperatures))) is not { } t)
             {
                 continue;
             }
@@ -142,9 +157,10 @@ internal static class StepReader
                 continue;
             }
 
-            if (t.Min >= 1440 && (Keeps(s) || Labelled.In(s)) || Stored.Said(s, i, before))
+            string clause = Sentences.Around(s, t.Start);
+            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || after.TrimStart().StartsWith("max", StringComparison.Ordinal)) || Stored.Said(s, i, before))
             {
-                storage.Add(new StepStorage(Place(s), t.Max / 1440));
+                storage.Add(new StepStorage(Storing.Place(s, temperatures), t.Max / 1440));
                 continue;
             }
 
@@ -164,7 +180,8 @@ internal static class StepReader
             }
 
             string? main = Operations.Main(operations);
-            string? op = Operations.Before(operations, i) ?? main;
+            string? verb = Operations.Behind(operations, s, t.End, lang);
+            string? op = verb ?? Operations.Before(operations, t.Start) ?? (after.TrimStart().StartsWith("before", StringComparison.Ordinal) ? null : main);
             if (Ends(before, "hold there", "hold there at least", "hold there for", "keep there", "keep there at least") && main is "blast_chill" or "chill_fridge" or "chill_ice" or "freeze")
             {
                 // The cold goes on: the nearest verb spoke of where the food came from.
@@ -175,24 +192,28 @@ internal static class StepReader
                 // "64 min from cold": the water's cold, not the food's.
                 op = main;
             }
-            else if (op is "cure" or "brine" or "season" && main is not null && Kind(main, s) == TimeKind.Cook)
+            else if (op is "cure" or "brine" or "season" && main is not null && TimeKinds.Plain(main, s) == TimeKind.Cook)
             {
                 // "simmer in vinegar, sugar and salt 25 min": a food there, not an act.
                 op = main;
             }
 
-            if (op is not null && op != main && t.Min >= 15 && Kind(op, s) == TimeKind.Hands && main is not null && Kind(main, s) != TimeKind.Hands)
+            if (op is "reduce" or "turn_tray" && Turned(s, operations, t.Start, temperatures))
+            {
+                // "Bake 15 min, reduce to 180 °C, 20 min": the oven is turned, nothing is boiled down.
+                op = "bake";
+            }
+
+            if (op is not null && op != main && verb is null && t.Min >= 15 && TimeKinds.Plain(op, s) == TimeKind.Hands && main is not null && TimeKinds.Plain(main, s) != TimeKind.Hands)
             {
                 // The nearest verb is a word on the way ("until a probe reads …, about 40 minutes"): the work that lasts is the main one.
                 op = main;
             }
 
-            int repeats = Thrice.In(s) ? 3 : Twice.In(s) ? 2 : 1;
-            times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, limit ? TimeKind.Limit : Kind(op, s) is TimeKind.Hands && op is null && temperatures.Exists(x => x.Of == TemperatureOf.Oven && !x.Inherited) ? TimeKind.Oven : Kind(op, s), words)
-            {
-                Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At,
-                Repeats = repeats > 1 && after.TrimStart().StartsWith("each", StringComparison.Ordinal) ? repeats : 1,
-            });
+            (int repeats, bool between) = Repeats.Of(s, t.Start, before, after);
+            TimeKind kind = TimeKinds.Of(op, clause, t.Min * repeats, after, verb is not null, temperatures);
+            kind = limit ? TimeKind.Limit : between && kind is TimeKind.Hands or TimeKind.Machine ? TimeKind.Rest : kind;
+            times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, kind, words) { Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At, Repeats = repeats });
         }
 
         foreach (string night in FirstOfNights.MayIn(s) ? Nights : [])
@@ -218,7 +239,7 @@ internal static class StepReader
                     place++;
                 }
 
-                times.Insert(place, new StepTime(null, null, Kind(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : Kind(Operations.Main(operations), s), night));
+                times.Insert(place, new StepTime(null, null, TimeKinds.Plain(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : TimeKinds.Plain(Operations.Main(operations), s), night));
                 break;
             }
         }
@@ -241,26 +262,6 @@ internal static class StepReader
         }
     }
 
-    /// <summary>A figure that leans on the time before it: "25 to 30 more", "4 on medium", "another 20", "for ten".</summary>
-    private static (double Min, double Max, int Start, int End)? Elliptic(string s, int at, string lang)
-    {
-        if (lang != "en" || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
-        {
-            return null;
-        }
-
-        int j = Places.Skip(s, n.End);
-        bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
-        string before = stops ? s[..at].TrimEnd() : "";
-        bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
-            || (stops && n is { InWords: false, Min: >= 2 and <= 60 } && Ends(before.ToLowerInvariant(), Verbs))
-            || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
-        return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
-    }
-
-    // "sweat 15 min, add cream, cook 10, blend 3 min"
-    private static readonly string[] Verbs = ["cook", "simmer", "boil", "fry", "sweat", "roast", "bake", "rest", "blend", "steam", "poach", "knead", "braise"];
-
     /// <summary>Another way, a stretch inside another time, an addition: "or up to 2 days", "(4-5 hours on high)", "the first two hours", what goes by weight and all beside it.</summary>
     private static bool Aside(string s, string before, string after, List<StepTime> times) =>
         Offsets.Aside(before, times.Count == 0)
@@ -274,13 +275,17 @@ internal static class StepReader
         return at >= 0 && before.Length - at > 5 && (before.EndsWith("and", StringComparison.Ordinal) || before.EndsWith(',') && before.IndexOf(',', at) < before.Length - 1) && before[(at + 4)..^(before[^1] == ',' ? 1 : 3)].All(c => char.IsAsciiDigit(c) || c is ',' or ' ');
     }
 
-    /// <summary>True for a sentence that says how long a thing keeps: storage, no wait.</summary>
-    private static bool Keeps(string s) =>
-        Keepers.In(s) || s.Contains("保存", StringComparison.Ordinal);
+    /// <summary>True where the last verb turns an oven down, or what is in it round.</summary>
+    private static bool Turned(string s, List<(int At, string Id)> operations, int place, List<StepTemperature> temperatures)
+    {
+        (int at, string id) = operations.FindLast(o => o.At <= place);
+        bool baked = temperatures.Exists(t => t.Of == TemperatureOf.Oven) && operations.Exists(o => o.At < at && o.Id is "bake" or "roast" or "blind_bake" or "preheat_oven");
+        string rest = Folding.Lower(s[at..Math.Min(s.Length, at + 30)]);
+        return baked && (id == "turn_tray" || rest.StartsWith("reduce to", StringComparison.Ordinal) && rest.AsSpan(9).ContainsAnyInRange('0', '9') || rest.StartsWith("reduce the oven", StringComparison.Ordinal) || rest.StartsWith("reduce heat", StringComparison.Ordinal) || rest.StartsWith("reduce the heat", StringComparison.Ordinal) || rest.StartsWith("reduce the temperature", StringComparison.Ordinal));
+    }
 
-    private static string Place(string s) => Places.HasAny(s, "freezer", "congélateur", "congelador", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "congelatore") || s.Contains("冷凍", StringComparison.Ordinal) ? "freezer"
-        : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"
-        : Places.HasAny(s, "fridge", "refrigerator", "frais", "réfrigérateur", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "Kühlschrank", "gekühlt") || s.Contains("冷蔵", StringComparison.Ordinal) ? "fridge" : "room";
+    /// <summary>"2x20 min": the sign touches its figures.</summary>
+    private static bool Crossed(string s, int i) => s[i - 1] is 'x' or 'X' or '×' && i > 1 && char.IsAsciiDigit(s[i - 2]) && char.IsAsciiDigit(s[i]);
 
     private static bool Bracketed(string s, int open)
     {
@@ -301,16 +306,6 @@ internal static class StepReader
 
         return false;
     }
-
-    private static TimeKind Kind(string? op, string s) => op switch
-    {
-        "bake" or "roast" or "blind_bake" or "gratinate" => TimeKind.Oven,
-        "blend" or "mix_dough" or "whip_cream" or "whisk_ribbon" or "stick_blend" or "shear_gel" or "homogenise" or "cream_butter" or "freeze_mill" or "dehydrate" => TimeKind.Machine,
-        "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
-        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
-        "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
-        _ => Cold.In(s) ? TimeKind.Chill : Still.In(s) || s.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
-    };
 
     private static Tending Tended(string s, string? main, List<StepTime> times, List<double> at, double? hands)
     {

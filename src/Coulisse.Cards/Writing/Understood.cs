@@ -12,7 +12,7 @@ public static class Understood
     /// <summary>The whole as text.</summary>
     /// <param name="card">The card as typed.</param>
     /// <param name="dish">What was read of it.</param>
-    /// <param name="why">Token by token what became of each line.</param>
+    /// <param name="why">Token by token what became of each line, and what the figures of each step were taken from.</param>
     public static string Write(CardText card, Dish dish, bool why = false)
     {
         ArgumentNullException.ThrowIfNull(card);
@@ -57,6 +57,10 @@ public static class Understood
             foreach (Step s in c.Steps)
             {
                 b.Append(CultureInfo.InvariantCulture, $"  {s.Span.Line,4}  [{s.Operation}] {string.Join(", ", s.Times.Select(t => t.Words))} {string.Join(", ", s.Temperatures.Select(t => t.Words))} | {s.Text}\n");
+                foreach (ReadToken t in why ? CardReader.Why(s, dish.Language) : [])
+                {
+                    b.Append(CultureInfo.InvariantCulture, $"          “{t.Text}” {t.Role}: {t.Meaning}\n");
+                }
             }
 
             Notes(b, c.Notes);

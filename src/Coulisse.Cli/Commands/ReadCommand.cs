@@ -48,7 +48,7 @@ internal static class ReadCommand
 
             if (parsed.GetValue(steps) is not null)
             {
-                return Input.Json(Rows(text).Select(s => StepJson(CardReader.ReadStep(s, CardReader.LanguageOf(s)))).ToArray());
+                return Input.Json(Rows(text).Select(s => (Lang: CardReader.LanguageOf(s), Text: s)).Select(s => StepJson(CardReader.ReadStep(s.Text, s.Lang), s.Lang)).ToArray());
             }
 
             return Incoming.ToCard(text, file).Match(
@@ -78,12 +78,15 @@ internal static class ReadCommand
 
     private static object DoubtJson(Doubt d) => new { d.Line, d.Question, candidates = d.Candidates.Select(c => c.Text), d.Moves };
 
-    private static object StepJson(Step s) => new
+    // The other way's figures stand behind the step's own, marked: they are told, and in no sum.
+    private static object StepJson(Step s, string lang) => CardReader.ReadOtherWay(s, lang) is { } other ? StepJson(s, [.. other.Times], [.. other.Temperatures]) : StepJson(s, [], []);
+
+    private static object StepJson(Step s, StepTime[] otherTimes, StepTemperature[] otherHeats) => new
     {
         line = s.Span.Line, s.Text, anchor = string.Create(CultureInfo.InvariantCulture, $"{s.Anchor.Component}/{s.Anchor.Order}/{s.Anchor.Fingerprint}"), s.Operation,
-        times = s.Times.Select(t => new { t.MinutesMin, t.MinutesMax, kind = JsonNamingPolicy.CamelCase.ConvertName(t.Kind.ToString()), t.Words }),
-        temperatures = s.Temperatures.Select(t => new { what = JsonNamingPolicy.CamelCase.ConvertName(t.Of.ToString()), t.Celsius, t.Fan }),
-        s.Kit, s.People, tending = JsonNamingPolicy.CamelCase.ConvertName(s.Tending.ToString()), s.TendAt, storage = s.Storage.Select(x => new { x.Where, x.Days }), s.Until,
+        times = s.Times.Concat(otherTimes).Select((t, i) => new { t.MinutesMin, t.MinutesMax, kind = JsonNamingPolicy.CamelCase.ConvertName(t.Kind.ToString()), t.Words, bound = JsonNamingPolicy.CamelCase.ConvertName(t.Bound.ToString()), t.Repeats, otherWay = i >= s.Times.Length }),
+        temperatures = s.Temperatures.Concat(otherHeats).Select((t, i) => new { what = JsonNamingPolicy.CamelCase.ConvertName(t.Of.ToString()), t.Celsius, t.Fan, otherWay = i >= s.Temperatures.Length }),
+        s.Kit, s.People, tending = JsonNamingPolicy.CamelCase.ConvertName(s.Tending.ToString()), s.TendAt, storage = s.Storage.Select(x => new { x.Where, x.Days }), s.Until, s.Alternative,
     };
 
     private static object DishJson(CardText card, Dish d) => new
@@ -93,7 +96,7 @@ internal static class ReadCommand
         {
             c.Name, makes = c.Makes.Select(Yield), keeps = c.Keeps.Select(k => new { k.Hours, k.Celsius, k.Where, k.SameDay, k.Text }),
             ingredients = c.Ingredients.Select(IngredientJson),
-            steps = c.Steps.Select(StepJson), notes = c.Notes.Select(NoteJson),
+            steps = c.Steps.Select(s => StepJson(s, d.Language)), notes = c.Notes.Select(NoteJson),
         }),
         variants = d.Variants.Select(v => new { line = v.Span.Line, v.Component, v.Name, ingredients = v.Ingredients.Select(IngredientJson) }), plate = d.Plate.Select(p => new { p.Component, p.Text, p.Pieces, p.Grams }), notes = d.Notes.Select(NoteJson),
         doubts = d.Doubts.Select(DoubtJson), remarks = d.Remarks.Select(r => new { r.Line, r.Kind, r.What }), unread = d.Unread.Select(NoteJson), rest = Understood.Rest(card, d).Select(NoteJson),

@@ -124,7 +124,7 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
                 MinutesWhy = grown?.Why ?? (run.Kind == TimeKind.Limit ? "half of the card's limit, the other half is to get it there" : "the card"),
                 // Which piece is heated is known once it is known what goes into which: the planner need not hold one for it.
                 Kit = heats ? [] : [new KitUse(on, 1)],
-                Celsius = Celsius(step, on),
+                Celsius = Celsius(step, run, on),
                 People = 0,
                 Watched = on is "hob",
             };
@@ -246,8 +246,13 @@ internal sealed class StepTasks(List<PrepTask> tasks, List<PrepLink> links, Immu
         _ => null,
     };
 
-    private static double? Celsius(Step step, string on) => step.Temperatures.Where(t => t.Bound == Bound.At)
-        .FirstOrDefault(t => on switch { "oven" => t.Of == TemperatureOf.Oven, "bath" => t.Of == TemperatureOf.Bath, "dehydrator" => t.Of == TemperatureOf.Dryer, _ => false })?.Celsius;
+    private static double? Celsius(Step step, StepTime run, string on) => (on switch
+    {
+        "oven" => StepHeats.At(step, run, TemperatureOf.Oven),
+        "bath" => StepHeats.At(step, run, TemperatureOf.Bath),
+        "dehydrator" => StepHeats.At(step, run, TemperatureOf.Dryer),
+        _ => null,
+    })?.Celsius;
 
     private static string TwinLabel(Step step, StepTime run) => Slot.TwinStage.ClauseWith(step.Text, run.Words);
 }

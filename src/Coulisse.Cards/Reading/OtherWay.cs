@@ -1,0 +1,61 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"Simmer 20 min or heat in the oven 40 min": one or the other. The first way is read, the other is kept as written.</summary>
+internal static class OtherWay
+{
+    private static readonly string[] Ors = ["or", "ou", "oder", "o", "oppure", "o bien", "ou bien"];
+    private static readonly string[] Same = ["so", "more", "less", "until", "till", "longer", "up", "better", "overnight", "plus", "bis", "mehr", "länger", "más", "hasta", "più", "fino", "jusqu'à"];
+
+    /// <summary>Where the other way begins and ends; null when there is none.</summary>
+    /// <param name="s">The step.</param>
+    /// <param name="lang">Language.</param>
+    public static (int From, int Word, int To)? In(string s, string lang)
+    {
+        if (lang == "ja")
+        {
+            return null;
+        }
+
+        foreach (string or in Ors)
+        {
+            for (int at = Places.FindWord(s, or); at > 0; at = Places.FindWord(s, or, at + 1))
+            {
+                int word = Places.Skip(s, at + or.Length);
+                if (word >= s.Length || !char.IsLetter(s[word]) && !char.IsAsciiDigit(s[word]) || Array.Exists(Same, w => Places.WordAt(s, word, w)))
+                {
+                    continue;
+                }
+
+                int to = End(s, word);
+                int sentence = Sentences.Begin(s, at);
+                // A figure right behind is another end of the same time ("20 or 25 min"), unless it is in brackets with its own vessel.
+                bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on");
+                if (another && Clock.Tells(s[..at], sentence, lang) && Clock.Tells(s[..to], word, lang))
+                {
+                    return (at, word, to);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>End of the clause of the other way: a full stop, a semicolon, its bracket, or what is done next.</summary>
+    private static int End(string s, int from)
+    {
+        int depth = 0;
+        for (int i = from; i < s.Length; i++)
+        {
+            if (s[i] == ')' && --depth < 0 || s[i] == ';' || s[i] == '.' && (i + 1 == s.Length || s[i + 1] == ' ' && Sentences.Stops(s, i)) || s[i] == ',' && Places.Skip(s, i + 1) is var next && (Places.WordAt(s, next, "then") || Places.WordAt(s, next, "and") || Places.WordAt(s, next, "puis") || Places.WordAt(s, next, "dann") || Places.WordAt(s, next, "luego") || Places.WordAt(s, next, "poi")))
+            {
+                return i;
+            }
+
+            depth += s[i] == '(' ? 1 : 0;
+        }
+
+        return s.Length;
+    }
+}

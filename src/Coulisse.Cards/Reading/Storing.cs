@@ -1,0 +1,31 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Sentences that say how long a thing keeps, or may be frozen: storage, no wait ("store up to 5 days", "can be frozen for 3 months").</summary>
+internal static class Storing
+{
+    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva");
+    // What is labelled and dated is put away: days behind it say how long it keeps.
+    private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
+    private static readonly WordList MayFreeze = new("can be frozen", "may be frozen", "freezes well", "freezes for", "freeze for up to", "freeze up to", "can be kept", "can be stored", "peut se congeler", "peut être congelé", "peut être congelée", "se congèle", "peut se garder", "peut se conserver", "einfrierbar", "lässt sich einfrieren", "eingefroren", "lässt sich aufbewahren", "se puede congelar", "se puede guardar", "se puede conservar", "se congela", "si può congelare", "si può conservare", "si congela");
+    // Only with a figure that is an upper end, or where nothing is said to be done afterwards.
+    private static readonly WordList Held = new("keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
+    private static readonly WordList Stored = new("store", "stored", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
+    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare");
+    private static readonly WordList Then = new("before", "then", "avant", "puis", "vor dem", "dann", "danach", "antes", "luego", "después", "prima", "poi");
+
+    /// <summary>True when a time of a day or more is how long it keeps.</summary>
+    /// <param name="clause">The sentence the time stands in.</param>
+    /// <param name="most">True where the time is an upper end ("up to").</param>
+    public static bool Is(string clause, bool most) =>
+        Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal)
+        || most && Held.In(clause) || Stored.In(clause) && !Then.In(clause);
+
+    /// <summary>Where it waits.</summary>
+    /// <param name="s">The step.</param>
+    /// <param name="temperatures">Its temperatures.</param>
+    public static string Place(string s, List<StepTemperature> temperatures) => Frozen.In(s) || s.Contains("冷凍", StringComparison.Ordinal) || temperatures.Exists(t => t.Celsius <= -10) ? "freezer"
+        : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"
+        : Places.HasAny(s, "fridge", "refrigerator", "refrigerated", "frais", "réfrigérateur", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "Kühlschrank", "gekühlt") || s.Contains("冷蔵", StringComparison.Ordinal) || temperatures.Exists(t => t.Celsius is > -3 and <= 8) ? "fridge" : "room";
+}

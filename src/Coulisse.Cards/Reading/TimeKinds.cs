@@ -1,0 +1,89 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>What a stated time is: hands, a machine, the oven, the hob, the cold or a wait.</summary>
+/// <remarks>Hours of hands are nearly always a wait or a heat misread: above <see cref="MostHands"/> minutes hands are believed only of what is surely handwork. Common practice, no source.</remarks>
+internal static class TimeKinds
+{
+    private const double MostHands = 60;
+    private const double HalfDay = 720;
+    private const double Fridge = 8;
+    private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "au frais", "冷蔵庫");
+    private static readonly WordList Still = new("leave", "stand", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
+    private static readonly WordList InBath = new("sous vide", "sous-vide", "sottovuoto", "al vacío", "vakuum");
+    private static readonly WordList InMachine = new("by machine", "in the mixer", "in a mixer", "stand mixer", "on speed", "on first speed", "on second speed", "on slow speed", "on fast speed", "à vitesse", "au batteur", "au robot", "mit der Maschine", "in der Küchenmaschine", "auf Stufe", "a velocidad", "en la amasadora", "a velocità", "in planetaria");
+    private static readonly WordList InMicrowave = new("microwave", "micro-ondes", "Mikrowelle", "microondas", "microonde", "レンジ");
+    private static readonly string[] Handwork = ["peel_", "pick_", "shell_", "clean_", "trim_", "turn_", "open_", "fillet", "debone", "joint_", "chop_", "slice_", "cut_", "dice", "brunoise", "julienne", "shape_", "roll_", "laminate", "pipe", "crumb_coat", "stuff", "wash_", "stamp_", "portion_", "plate_", "assemble", "box_", "pit_", "segment", "mince", "spherify", "layer_", "line_", "carry", "weigh", "truss", "scale_and_gut", "skin_", "top_and_tail", "knead_hand", "wrap", "clear_down", "set_station"];
+    // What stands over heat while hands come back to it.
+    private static readonly string[] Hot = ["sweat", "brown_onions", "toast_dry", "caramel", "cook_syrup", "cook_custard", "make_stock", "confit", "smoke", "scald_milk", "cook_pasta", "cook_rice", "candy_fruit", "heat_through", "brown_butter", "melt", "reheat", "griddle", "grill_bars", "make_roux_sauce"];
+    private static readonly string[] Stands = ["おく", "おいて", "おき", "置", "寝かせ", "休ませ", "浸", "漬"];
+
+    /// <summary>The kind of a time.</summary>
+    /// <param name="op">The operation it is of; null for none.</param>
+    /// <param name="clause">The sentence it stands in.</param>
+    /// <param name="minutes">Its low end.</param>
+    /// <param name="after">What stands behind it.</param>
+    /// <param name="own">True where the verb is surely of this time.</param>
+    /// <param name="temperatures">The heats of the step.</param>
+    public static TimeKind Of(string? op, string clause, double minutes, string after, bool own, List<StepTemperature> temperatures)
+    {
+        if (Array.Exists(Stands, w => after.StartsWith(w, StringComparison.Ordinal)))
+        {
+            return TimeKind.Rest;
+        }
+
+        if (op is "bake" or "saute" && clause.Contains("オーブン", StringComparison.Ordinal))
+        {
+            return TimeKind.Oven;
+        }
+
+        TimeKind kind = Plain(op, clause, own);
+        if (minutes >= HalfDay && temperatures.Count == 0 && clause.Contains("ziehen lassen", StringComparison.Ordinal))
+        {
+            // "2 Tage ziehen lassen" is no heat.
+            return TimeKind.Rest;
+        }
+
+        if (kind == TimeKind.Hands && InMachine.In(clause))
+        {
+            return TimeKind.Machine;
+        }
+
+        if (kind != TimeKind.Hands || op is not null && Array.Exists(Handwork, w => op.StartsWith(w, StringComparison.Ordinal)))
+        {
+            return kind;
+        }
+
+        if (op is null && temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) && !Places.HasAny(clause, "mix", "whisk", "knead", "beat"))
+        {
+            return TimeKind.Oven;
+        }
+
+        if (op is null && (temperatures.Exists(t => t.Of == TemperatureOf.Bath) || InBath.In(clause)))
+        {
+            return TimeKind.Cook;
+        }
+
+        if (op is null && InMicrowave.In(clause))
+        {
+            return TimeKind.Cook;
+        }
+
+        return minutes <= MostHands ? kind : op is not null && Array.IndexOf(Hot, op) >= 0 ? TimeKind.Cook : temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) ? TimeKind.Oven : temperatures.Count > 0 && temperatures[^1].Celsius <= Fridge ? TimeKind.Chill : TimeKind.Rest;
+    }
+
+    /// <summary>The kind an operation has by itself; what it says nothing of, the words around tell.</summary>
+    /// <param name="op">The operation.</param>
+    /// <param name="clause">The sentence.</param>
+    /// <param name="own">True where the verb is surely of this time: then no other word of the sentence says otherwise.</param>
+    public static TimeKind Plain(string? op, string clause, bool own = false) => op switch
+    {
+        "bake" or "roast" or "blind_bake" or "gratinate" or "cool_oven" => TimeKind.Oven,
+        "blend" or "mix_dough" or "whip_cream" or "whisk_ribbon" or "stick_blend" or "shear_gel" or "homogenise" or "cream_butter" or "freeze_mill" or "dehydrate" => TimeKind.Machine,
+        "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
+        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
+        "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
+        _ => own ? TimeKind.Hands : Cold.In(clause) ? TimeKind.Chill : Still.In(clause) || clause.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
+    };
+}
