@@ -36,7 +36,8 @@ internal static class BrokenLines
                 RawLine first = joined[^1];
                 // "sherry vine-" and "gar": the hyphen was the page's.
                 bool parted = first.Text[^1] == '-' && first.Text.Length > 2 && char.IsLetter(first.Text[^2]) && char.IsLower(line.Text[0]);
-                joined[^1] = first with { Text = parted ? first.Text[..^1] + line.Text : first.Text[^1] == '-' && char.IsAsciiDigit(line.Text[0]) ? first.Text + line.Text : first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
+                bool labelled = Label(first.Text);
+                joined[^1] = first with { Text = labelled ? first.Text[..^2] + ":** " + line.Text : parted ? first.Text[..^1] + line.Text : first.Text[^1] == '-' && char.IsAsciiDigit(line.Text[0]) ? first.Text + line.Text : first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
             }
             else
             {
@@ -77,6 +78,27 @@ internal static class BrokenLines
         return a.AsSpan(space + 1) is "on" or "in" && word >= 0 && a.AsSpan(word + 1, space - word - 1) is "skin" or "bone" or "shell" or "rind" or "head" or "fat" or "tail" or "root" or "stalk" or "stem" or "leaves" or "tops" or "wing";
     }
 
+    /// <summary>"1. **Oil**": the number and the name of a step, the step itself under it.</summary>
+    private static bool Label(string a) => a.Length is > 6 and < 60 && a.EndsWith("**", StringComparison.Ordinal) && Marks.ListNumber(a, 0) is > 0 and var number && a.AsSpan(number).TrimStart().StartsWith("**") && a.AsSpan(number).TrimStart()[2..^2].IndexOf("**") < 0;
+
+    /// <summary>"juni-" and "per, leave", "… bake for 2 hours" and "15 minutes", ", about 200 g" and "each", a sentence of a full width and small letters under it.</summary>
+    private static bool GoesOn(string a, string b)
+    {
+        if (b is "each" or "each." or "apiece" || a.Contains(',') && char.IsAsciiDigit(a[0]) && b.Length < 24 && (b.StartsWith("and ", StringComparison.Ordinal) || b.StartsWith("et ", StringComparison.Ordinal) || b.StartsWith("und ", StringComparison.Ordinal)) && b.AsSpan().IndexOfAnyInRange('0', '9') < 0)
+        {
+            return true;
+        }
+
+        if (a.Length < 28 || !char.IsLetter(a[0]) || char.IsLower(a[0]) || Looks.Bullet(b))
+        {
+            return false;
+        }
+
+        return a[^1] == '-' && char.IsLetter(a[^2]) && char.IsLower(b[0])
+            || char.IsAsciiDigit(b[0]) && (a.EndsWith(" hours", StringComparison.Ordinal) || a.EndsWith(" hour", StringComparison.Ordinal) || a.EndsWith(" h", StringComparison.Ordinal) || a.EndsWith(" Std.", StringComparison.Ordinal) || a.EndsWith(" heures", StringComparison.Ordinal) || a.EndsWith(" horas", StringComparison.Ordinal) || a.EndsWith(" ore", StringComparison.Ordinal)) && b.Contains("min", StringComparison.OrdinalIgnoreCase)
+            || char.IsLower(b[0]) && char.IsLower(a[^1]) && a.Contains(' ') && b[^1] == '.' && b.Length > 3;
+    }
+
     private static bool Unclosed(string s) => s.LastIndexOf('(') is var open && open > 0 && s.IndexOf(')', open) < 0;
 
     /// <summary>"750 ml red" and "wine": no food, and with the next line one everybody knows.</summary>
@@ -98,6 +120,11 @@ internal static class BrokenLines
     {
         string a = first.Text;
         string b = next.Text;
+        if (first.Block == next.Block && a.Length + b.Length <= Longest && (Label(a) && next.Indent > first.Indent && char.IsLetter(b[0]) || GoesOn(a, b)))
+        {
+            return true;
+        }
+
         if (first.Block == next.Block && a.Length + b.Length <= Longest && Unclosed(a) && b.IndexOf(')') is var closed && closed >= 0 && b.AsSpan(0, closed).IndexOf('(') < 0 && !Looks.Bullet(b))
         {
             // "1 celeriac (about" and "900 g), peeled"

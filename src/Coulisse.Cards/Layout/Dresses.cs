@@ -74,7 +74,27 @@ internal static class Dresses
         bool finish = Lexicon.Longest("heading", body, 0, 3, lang, out int end) is not null && end >= bare.Length;
         bool behind = Looks.Amounted(Reading.Marks.Strip(Folding.Line(next)), lang);
         // "Meringue" among bullets is a part where the list has headings so dressed and parts are called by that word.
-        return finish || (body[^1] == ':' || behind && (opens && !named || headed)) && (!Looks.Food(body, lang) || headed && behind && Parts.Called(body, lang));
+        return finish || (body[^1] == ':' || behind && (opens && !named || headed)) && (!Looks.Food(body, lang) || headed && behind && (opens && !named || Parts.Called(body, lang)));
+    }
+
+    /// <summary>True when a later bullet of the list is a bare name that parts are called by, over an amount: then the first one heads too, were it a food ("Masa quebrada").</summary>
+    public static bool Rowed(List<RawLine> lines, int i, string lang)
+    {
+        if (i + 3 >= lines.Count || !Looks.Amounted(Reading.Marks.Strip(Folding.Line(lines[i + 1].Text)), lang) || !Parts.Numberless(lines[i].Text))
+        {
+            return false;
+        }
+
+        for (int k = i + 2; k + 1 < lines.Count && k < i + 60 && Looks.Bullet(lines[k].Text); k++)
+        {
+            string body = Reading.Marks.Strip(Folding.Line(lines[k].Text));
+            if (body.Length > 0 && Parts.Numberless(body) && Looks.Heading(body.TrimEnd(':')) && Parts.Called(body, lang) && !Looks.Food(body, lang) && Looks.Amounted(Reading.Marks.Strip(Folding.Line(lines[k + 1].Text)), lang))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :") is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;

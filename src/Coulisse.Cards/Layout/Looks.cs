@@ -71,7 +71,7 @@ internal static class Looks
 
         body = Leaders.Plain(body);
 
-        if (Reading.Amounts.At(body, 0, lang) is { } m && !(m.Unit is null && m.End < body.Length && body[m.End] == '°') && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1))
+        if (Reading.Amounts.At(body, 0, lang) is { } m && !(m.Unit is null && m.End < body.Length && body[m.End] == '°') && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1) && !(m.Unit is null && Reading.Clock.At(body, 0, lang) is not null))
         {
             return true;
         }

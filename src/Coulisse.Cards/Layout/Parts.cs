@@ -28,7 +28,7 @@ internal static class Parts
     /// <summary>True for a name over a list: one that a kitchen calls its parts by, or, behind a method, any short name over "Ingredients" or over two amounts.</summary>
     public static bool Restarts(List<RawLine> lines, int i, string body, string lang, bool method)
     {
-        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Leaders.In(body) || Looks.Work(body, lang))
+        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" && !(body.Length > 2 && char.IsLower(body[0]) && body[^1] is not ('.' or ',')) || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Leaders.In(body) || Looks.Work(body, lang))
         {
             return false;
         }
@@ -43,7 +43,7 @@ internal static class Parts
         if (!method)
         {
             // "Soy sauce" over an amount is a food without one.
-            return amounted && Called(body, lang) && !Looks.Food(body.TrimmedEnd(": "), lang);
+            return amounted && Called(body, lang) && !Looks.Food(body.TrimmedEnd(": "), lang) || Rows.In(lines, i, body, amounted, lang);
         }
 
         return Sections.Of(next.TrimmedEnd(": "), lang) == "ingredients"
@@ -83,6 +83,9 @@ internal static class Parts
 
         return timed;
     }
+
+    /// <summary>True for words without a figure.</summary>
+    public static bool Numberless(string s) => s.AsSpan().IndexOfAnyInRange('0', '9') < 0;
 
     /// <summary>True when a part is called so.</summary>
     public static bool Headed(List<Piece> pieces, string label) => pieces.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 } && p.Text.Contains(label, StringComparison.OrdinalIgnoreCase));

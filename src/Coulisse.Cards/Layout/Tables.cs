@@ -62,6 +62,11 @@ internal static class Tables
             return true;
         }
 
+        if (UnweighedTable.Times(rows[0].Cells, body, lang, into))
+        {
+            return true;
+        }
+
         TableColumns plan = TableColumns.Of(names, body.Select(r => r.Cells), columns, lang);
         return Planned(rows, body, names, plan, lang, into);
     }

@@ -9,14 +9,16 @@ internal static class Titles
     public static bool Alone(List<RawLine> lines, int i, int level, string lang)
     {
         int sections = 0;
+        bool other = false;
         for (int k = i + 1; k < lines.Count; k++)
         {
             string s = lines[k].Text;
-            if (s[0] == '#' && Hashes(s) is var other and > 0)
+            if (s[0] == '#' && Hashes(s) is var deep and > 0)
             {
-                bool section = Sections.Of(Folding.Line(s.AsSpan(other)).Trimmed(" #:"), lang) is not null;
-                sections += section || other > level ? 1 : 0;
-                if (!section && other <= level)
+                bool section = Sections.Of(Folding.Line(s.AsSpan(deep)).Trimmed(" #:"), lang) is not null;
+                other = true;
+                sections += section || deep > level ? 1 : 0;
+                if (!section && deep <= level)
                 {
                     return false;
                 }
@@ -27,7 +29,8 @@ internal static class Titles
             }
         }
 
-        return sections > 0;
+        // A heading over the whole card, and no other, is its name.
+        return sections > 0 || !other && i == 0;
     }
 
     /// <summary>True for a first line in bold over another heading, over the words of a list, or over the only table: the title. Over a list of its own it is a part.</summary>

@@ -30,6 +30,37 @@ internal static class UnweighedTable
         return true;
     }
 
+    /// <summary>"| Purée | 1 day ahead | 2 days |": every figure is a time. When things are made and how long they keep is no food, and stays as remarks; false for any other table.</summary>
+    public static bool Times(string[] head, List<(string[] Cells, Span Span)> body, string lang, List<Piece> into)
+    {
+        bool timed = false;
+        foreach ((string[] cells, _) in body)
+        {
+            foreach (string cell in cells)
+            {
+                int figure = cell.AsSpan().IndexOfAnyInRange('0', '9');
+                if (figure >= 0 && (figure > 6 || Reading.Clock.At(cell, figure, lang) is null))
+                {
+                    return false;
+                }
+
+                timed |= figure >= 0;
+            }
+        }
+
+        if (!timed)
+        {
+            return false;
+        }
+
+        foreach ((string[] cells, Span span) in body)
+        {
+            into.Add(new Piece(PieceKind.Paragraph, string.Join(", ", cells.Select((cell, c) => cell.Length == 0 ? "" : c > 0 && c < head.Length && head[c].Length > 0 ? $"{head[c]} {cell}" : cell).Where(t => t.Length > 0)), span));
+        }
+
+        return true;
+    }
+
     /// <summary>A row under a rate: grams to the kilogram are a share of the mass, any other rate is a remark beside the food.</summary>
     public static void Rate(string food, string figure, string head, Span span, List<Piece> into)
     {

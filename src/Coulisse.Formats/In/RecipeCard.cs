@@ -138,11 +138,14 @@ internal static class RecipeCard
     private static List<(string Name, List<string> Lines)> Groups(JsonElement recipe)
     {
         List<(string Name, List<string> Lines)> groups = [("", [])];
+        HashSet<string> named = new(Sections(recipe).Where(s => s.Name.Length > 0).Select(s => s.Name), StringComparer.OrdinalIgnoreCase);
+        // One name of a section in the list shows that the list has such names: others stand beside it.
+        bool headed = Texts(recipe, "recipeIngredient").FirstOrDefault() is { } opening && named.Contains(One(opening));
         foreach (string raw in Texts(recipe, "recipeIngredient").Concat(Texts(recipe, "ingredients")))
         {
             foreach (string line in raw.Split('\n').Select(One).Where(l => l.Length > 0))
             {
-                if (line[^1] == ':' && line.Length < 80)
+                if (line[^1] == ':' && line.Length < 80 || named.Contains(line) || headed && Bare(line))
                 {
                     groups.Add((line.TrimEnd(':', ' '), []));
                 }
@@ -156,6 +159,9 @@ internal static class RecipeCard
         groups.RemoveAll(g => g.Lines.Count == 0 && g.Name.Length == 0);
         return groups;
     }
+
+    /// <summary>A word or two without an amount, as the names of sections in the list are.</summary>
+    private static bool Bare(string line) => line.Length < 30 && char.IsUpper(line[0]) && !line.Contains(',') && !line.AsSpan().ContainsAnyInRange('0', '9') && line.Count(c => c == ' ') < 2 && !line.StartsWith("Salt", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Steps however they are nested: one string, strings, steps, sections, sections in sections.</summary>
     private static List<(string Name, List<string> Steps)> Sections(JsonElement recipe)
