@@ -13,11 +13,11 @@ internal static class Front
 
     private static readonly System.Buffers.SearchValues<char> Numbering = System.Buffers.SearchValues.Create("0123456789.");
 
-    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "配合表", "仕込み表", "仕込表"];
+    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "配合表", "仕込み表", "仕込表"];
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
-    private static readonly HashSet<string> Rows = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+    private static readonly HashSet<string> Rows = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
     private static readonly Beginnings FirstOfNeeds = new(Needs);
@@ -86,7 +86,14 @@ internal static class Front
                 rest = rest.StartsWith(mark, StringComparison.Ordinal) ? rest[mark.Length..].TrimStart() : rest;
             }
 
+            if (rest.Length > 0 && !char.IsAsciiDigit(rest[0]))
+            {
+                // "Ficha de cocina", "Scheda piatti": a heading of the house's own
+                continue;
+            }
+
             int figures = rest.AsSpan().IndexOfAnyExceptInRange('0', '9');
+            figures = figures > 0 && figures + 1 < rest.Length && rest[figures] is '/' or '-' && char.IsAsciiLetterOrDigit(rest[figures + 1]) ? figures + 2 : figures;
             rest = figures < 0 ? "" : rest[figures..].TrimStart(" -–—:|.".ToCharArray());
             string[] cells = Split(rest);
             return cells.Length == 0 ? ("", "") : (cells[0], string.Join(" · ", cells.Skip(1)));
@@ -104,8 +111,11 @@ internal static class Front
             return null;
         }
 
-        return cells.Skip(1).Any(c => YieldWords.PiecesOf(c, lang) is not null || Row(c) is not null && YieldWords.In(c, default, lang) is not null) ? (cells[0], string.Join(" · ", cells.Skip(1))) : null;
+        return cells.Skip(1).Any(c => YieldWords.PiecesOf(c, lang) is not null || (Row(c) is not null || char.IsLetter(c[0])) && YieldWords.In(c, default, lang) is not null) || Apart(s, cells, lang) ? (cells[0], string.Join(" · ", cells.Skip(1))) : null;
     }
+
+    /// <summary>"Passion fruit tart, torched meringue                 PASTRY MANUAL rev. 4": two ends of a page, neither of them an amount.</summary>
+    private static bool Apart(string s, string[] cells, string lang) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[0].Contains(' ') && char.IsLetter(cells[1][0]) && Looks.Capitals(cells[1][..Places.WordEnd(cells[1], 0)]) && !Looks.Amounted(cells[1], lang);
 
     private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
 
@@ -132,7 +142,7 @@ internal static class Front
         }
 
         bool spaced = (i + 2 >= lines.Count || lines[i + 2].Block != lines[i + 1].Block) && lines[i + 1].Text[0] is not '#' and not '*' and not '|' && Looks.Amounted(Folding.Line(lines[i + 1].Text), lang);
-        return !spaced && YieldWords.OfTitle(body, default, lang, weighed: true) is not null;
+        return !spaced && (YieldWords.OfTitle(body, default, lang, weighed: true) ?? YieldClauses.In(body, default, lang)) is not null;
     }
 
     /// <summary>"Springform 26 cm, 12 Stücke", "1.5斤型 2本分": a tin, and how large it is.</summary>

@@ -35,7 +35,7 @@ internal static class Furniture
             return true;
         }
 
-        if (body.Length < 80 && (Menu(body) || Labelled(body) || Votes(body) || Scales(body) || Paged(body)))
+        if (body.Length is >= 80 and < 120 && Labelled(body) || body.Length < 80 && (Menu(body) || Labelled(body) || Votes(body) || Scales(body) || Paged(body)))
         {
             return true;
         }

@@ -71,7 +71,7 @@ internal static class Looks
 
         body = Leaders.Plain(body);
 
-        if (Reading.Amounts.At(body, 0, lang) is { } m && !(m.Unit is null && m.End < body.Length && body[m.End] == '°') && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1) && !(m.Unit is null && Reading.Clock.At(body, 0, lang) is not null))
+        if (Reading.Amounts.At(body, 0, lang) is { } m && !(m.Unit is null && m.End < body.Length && body[m.End] == '°') && (m.Unit is { Kind: not "length" } || m.End < body.Length && !m.Number.InWords || m.Unit is null && m.Number.InWords && m.End < body.Length && m.Number.Min > 1) && !(m.Unit is null && Lasts(body, m.End, lang)))
         {
             return true;
         }
@@ -115,6 +115,9 @@ internal static class Looks
 
         return stop > 12 && stop + 4 < body.Length && char.IsUpper(body[stop + 2]) && char.IsLower(body[stop + 3]) && char.IsLower(body[stop - 1]) && char.IsLower(body[stop - 2]) && char.IsLower(body[stop - 3]) && char.IsLetter(body[0]);
     }
+
+    /// <summary>"45 Min. bei 175 °C": the figure in front is a time; "6 minute steaks" are counted.</summary>
+    private static bool Lasts(string body, int end, string lang) => Reading.Clock.At(body, 0, lang) is not null && !(lang == "en" && Places.WordAt(body, Places.Skip(body, end), "minute"));
 
     /// <summary>"57C bath 75 min": a figure of heat opens the line; "2C flour" is two cups.</summary>
     private static bool Degrees(string body)
@@ -210,7 +213,7 @@ internal static class Looks
             return false;
         }
 
-        return Clock.Tells(body, 1, lang) || Places.HasAny(body, "overnight", "o/n");
+        return Clock.Tells(body, 1, lang) || body[^1] == '.' && Reading.Clock.At(body, 0, lang) is not null || Places.HasAny(body, "overnight", "o/n");
     }
 
     /// <summary>True for a line that may be a heading without saying so.</summary>

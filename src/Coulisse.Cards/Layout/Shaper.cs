@@ -175,11 +175,7 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             // Behind a list without bullets, bullets are the steps.
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
         }
-        else if (next && body.Length < 30 && Sections.Of(body.TrimmedEnd(": "), lang) is not null)
-        {
-            Head(body.TrimmedEnd(": "), 2, raw.Span);
-        }
-        else if (next && !_marked && Dresses.Bulleted(body, lines[i + 1].Text, _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item, _named, _headedList || _pieces.Count == 0 && Dresses.Rowed(lines, i, lang), lang))
+        else if (next && body.Length < 30 && Sections.Of(body.TrimmedEnd(": "), lang) is not null || next && !_marked && Dresses.Bulleted(body, lines[i + 1].Text, _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item, _named, _headedList || _pieces.Count == 0 && Dresses.Rowed(lines, i, lang), lang))
         {
             _headedList = true;
             Head(body.TrimmedEnd(": "), 3, raw.Span);

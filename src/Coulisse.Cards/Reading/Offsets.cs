@@ -16,7 +16,7 @@ internal static class Offsets
         "in meno", "de moins", "weniger", "menos", "less than", "to the time", "to the cooking", "per 100", "per 250", "per 500", "per 1", "per kg", "per kilo", "per lb", "per pound", "je 100", "je 500", "je kg", "pro kg", "pro 500", "par kg", "par kilo", "par 500", "por kilo", "por kg", "al kg", "al chilo",
     ];
 
-    private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "per", "durante", "a further", "another", "a good", "a full"];
+    private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "min", "mínimo de", "minimo di", "minimum de", "un minimum de", "als minimum", "per", "durante", "a further", "another", "a good", "a full"];
     // "Cool 10 minutes before cutting" is a wait, too: the verb stands right before the time, in German behind it.
     private static readonly string[] Stands = ["cool", "rest", "chill", "leave", "stand", "sit", "prove", "proof", "freeze", "refrigerate", "infuse", "steep", "soak", "drain", "marinate", "cure", "reposer", "refroidir", "tiédir", "infuser", "mariner", "égoutter", "reposar", "enfriar", "templar", "macerar", "escurrir", "riposare", "raffreddare", "intiepidire", "marinare", "scolare"];
     private static readonly string[] Stood = ["ruhen lassen", "rasten lassen", "abkühlen lassen", "auskühlen lassen", "ziehen lassen", "stehen lassen", "ruhen", "rasten", "abkühlen", "ziehen"];

@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Yields told in a clause of their own: "Makes 1 cake, 12 slices", "Springform 26 cm, 12 Stücke", "Totale 1.421 g, 2 pagnotte", "(frame 40 x 60, 80 portions)".</summary>
 internal static class YieldClauses
 {
-    private static readonly string[] Seams = [", ", " · ", " | ", " - ", " – ", "; ", " / ", " (", ")"];
+    private static readonly string[] Seams = [", ", " · ", " | ", " - ", " – ", "; ", " / ", " (", ")", " soit ", ". "];
 
     /// <summary>Adds the pieces a sentence tells beside its yield; where it told none, only a sentence that opens with a tin or a total may tell them so.</summary>
     public static void Add(string sentence, Span span, string lang, List<CardYield> yields, int told)
@@ -39,6 +39,9 @@ internal static class YieldClauses
 
         return null;
     }
+
+    /// <summary>"1 tray, 48 pieces": the whole and what it is cut into.</summary>
+    public static bool Two(string s, string lang) => s.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) is { Length: 2 } two && Array.TrueForAll(two, c => YieldWords.Made(c, lang) is not null);
 
     private static bool Opens(string s, string lang) => YieldWords.Form(s[..Places.WordEnd(s, 0)]) || s[0] == '(' || Lexicon.Longest("total", s, 0, 3, lang, out _) is not null;
 }

@@ -10,7 +10,7 @@ internal static class YieldWords
     [
         "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
         "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
-        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "for", "pour", "für", "para", "per",
+        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
     ];
 
     private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
@@ -18,11 +18,11 @@ internal static class YieldWords
     private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
-    private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分"];
+    private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分", "皿分"];
     private static readonly Beginnings AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
-    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
+    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "ramekins", "ring", "rings", "ringe", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
 
     /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
     public static bool Form(string noun) => noun.Length > 2 && (AllForms.Contains(noun) || noun[^1] is 's' or 'e' && AllForms.Contains(noun[..^1]));
@@ -77,7 +77,7 @@ internal static class YieldWords
                 continue;
             }
 
-            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "nombre" or "stück" or "stückzahl" or "anzahl" or "dosi" or "comensales" or "pax" or "donne" or "gives";
+            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "nombre" or "stück" or "stückzahl" or "anzahl" or "coperti" or "dosi" or "comensales" or "pax" or "donne" or "gives";
             int i = at + w.Length;
             bool marked = false;
             while (i < s.Length && s[i] is ' ' or ':' or '=' or '-')
@@ -86,9 +86,9 @@ internal static class YieldWords
                 i++;
             }
 
-            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
+            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
-                return w is "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
+                return w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
         }
 
@@ -182,7 +182,7 @@ internal static class YieldWords
         s = s.Replace(" // ", " - ", StringComparison.Ordinal);
         int figure = s.AsSpan().IndexOfAnyInRange('0', '9');
         int dash = s.LastIndexOf(" - ", StringComparison.Ordinal);
-        bool said = dash > 2 && Openers.Any(o => Places.WordAt(s, dash + 3, o));
+        bool said = dash > 2 && (Openers.Any(o => Places.WordAt(s, dash + 3, o)) || YieldClauses.Two(s[(dash + 3)..], lang));
         return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && (IsPieces(told.Unit) || Form(told.Unit)));
     }
 
@@ -372,7 +372,7 @@ internal static class YieldWords
 
             if (at > 0 && from < at && at - from < 4)
             {
-                return new CardYield(double.Parse(s.AsSpan(from, at - from), System.Globalization.CultureInfo.InvariantCulture), w[0] == '人' ? "portions" : w[..1], s, span);
+                return new CardYield(double.Parse(s.AsSpan(from, at - from), System.Globalization.CultureInfo.InvariantCulture), w[0] is '人' or '皿' ? "portions" : w[..1], s, span);
             }
         }
 
