@@ -60,9 +60,9 @@ public sealed partial class UnderstoodTests
         Assert.InRange(rest, 1, lines / 4);
     }
 
-    private static IEnumerable<string> Words(string text) => Word().Matches(string.Concat(text.Replace("℃", "°C", StringComparison.Ordinal).Replace("℉", "°F", StringComparison.Ordinal).Select(Narrow)).ToLower(CultureInfo.InvariantCulture)).Select(m => m.Value);
+    private static IEnumerable<string> Words(string text) => Word().Matches(string.Concat(System.Net.WebUtility.HtmlDecode(text).Replace("℃", "°C", StringComparison.Ordinal).Replace("℉", "°F", StringComparison.Ordinal).Select(Narrow)).ToLower(CultureInfo.InvariantCulture)).Select(m => m.Value);
 
-    // a wide letter and a narrow one are one letter; the sign of an ordinal is printed for degrees
+    // a character named by its entity is that character; a wide letter and a narrow one are one letter; the sign of an ordinal is printed for degrees
     private static char Narrow(char c) => c is >= '\uFF01' and <= '\uFF5D' ? (char)(c - 0xFEE0) : c == 'º' ? '°' : c;
 
     [GeneratedRegex(@"\p{L}+|\p{Nd}+")]
