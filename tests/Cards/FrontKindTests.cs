@@ -55,6 +55,9 @@ public sealed class FrontKindTests
     public void A_list_right_under_the_title_may_open_with_a_loaf(string first) => Assert.Equal(3, Lines(Read($"Bread pudding\n{first}\n400 ml milk\n3 eggs\n")).Length);
 
     [Fact]
+    public void A_first_line_of_marks_alone_names_nothing_and_stops_nobody() => Assert.Equal([": 200 g flour", ": 3 piece eggs"], Lines(Read("\u0001\u0002:\u0003\u0004\u0005 \n\n200 g flour\n3 eggs\n")));
+
+    [Fact]
     public void The_rows_of_a_form_and_its_kit_are_no_foods()
     {
         Dish d = Read("FICHE TECHNIQUE N° 27\nIntitulé : Tarte citron meringuée\nNombre : 10 tartelettes Ø 8 cm\nMatériel : cercles 8 cm, poche, douille 12\n\nPÂTE SUCRÉE\nBeurre      150 g\nŒufs        60 g\n");

@@ -136,7 +136,7 @@ internal static class Front
     /// <summary>A name that ends with how many it makes, over more than one line of another block: "Ham 2 slices" over "Cheese 3 slices" is a list with room between its lines.</summary>
     private static bool Counts(List<RawLine> lines, int i, string body, string lang)
     {
-        if (!char.IsLetter(body[0]) || body[^1] is '.' or ';' or ',' || i + 1 >= lines.Count || !Looks.Amounted(body, lang) || Looks.Work(body, lang) || lines[i + 1].Block == lines[i].Block && !Tells(lines, i + 1, over: true, lang))
+        if (body.Length == 0 || !char.IsLetter(body[0]) || body[^1] is '.' or ';' or ',' || i + 1 >= lines.Count || !Looks.Amounted(body, lang) || Looks.Work(body, lang) || lines[i + 1].Block == lines[i].Block && !Tells(lines, i + 1, over: true, lang))
         {
             return false;
         }
