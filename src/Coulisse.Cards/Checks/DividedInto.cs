@@ -91,7 +91,7 @@ internal static class DividedInto
         {
             foreach (FoodAmount f in l.Foods)
             {
-                if ((f.GramsMax ?? f.Grams ?? Millilitres(f)) is not { } g || f.FromComponent is not null || f.Use is not null)
+                if ((f.GramsMax ?? f.Grams ?? Volumes.Of(f)) is not { } g || f.FromComponent is not null || f.Use is not null)
                 {
                     return null;
                 }
@@ -103,8 +103,6 @@ internal static class DividedInto
         bool wetted = parts.SelectMany(c => c.Steps).Any(s => Places.HasAny(s.Text, "water", "soak", "boil", "stock", "brine", "egg", "milk")) && !parts.SelectMany(c => c.Ingredients).Any(l => Places.HasAny(l.Text, "water", "milk", "stock", "eggs", "egg"));
         return sum > 0 && !wetted && dish.Variants.IsEmpty ? sum : null;
     }
-
-    private static double? Millilitres(FoodAmount f) => f.Amount is { } a && f.Unit is { } u && Lexicon.Unit(u, "en") is { Kind: "volume", Base: { } b } ? a * b : null;
 
     /// <summary>"12 buns of 150 g".</summary>
     private static double? Each(string text, string lang)

@@ -109,8 +109,7 @@ internal static class Plausible
 
         return u is "leaf" or "sheet" && Places.HasAny(f.Food, "gelatine", "gelatin", "gélatine") ? a * Leaf
             : Spoon(u) is { } ml ? a * ml * (Places.HasAny(f.Food, "salt", "sel", "Salz", "sal", "sale") ? Coarse : Heavy)
-            : Lexicon.Unit(u, "en") is { Base: { } b, Kind: "volume" } ? a * b
-            : u == "piece" && f.FoodId is "egg" ? a * Egg : null;
+            : Volumes.Of(f) ?? (u == "piece" && f.FoodId is "egg" ? a * Egg : null);
     }
 
     private static double? Spoon(string unit) => unit switch { "tsp" => 5, "dsp" => 10, "tbsp" => 15, "cup" => 240, _ => null };

@@ -76,7 +76,7 @@ internal static class Wetness
 
     private static bool Liquid(FoodAmount f) => Places.HasAny(f.Food, Liquids) && !Places.HasAny(f.Food, "powder", "cheese", "chocolate", "clotted", "dried", "condensed", "sugar", "chestnut", "rice", "roll", "bread") && f.Use is null;
 
-    private static double? Weight(FoodAmount f) => f.Grams ?? (f.Amount is { } a && f.Unit is { } u && Lexicon.Unit(u, "en") is { Kind: "volume", Base: { } b } ? a * b : f.Amount is { } n && f.Unit is "piece" && f.FoodId is { } id && id.StartsWith("egg", StringComparison.Ordinal) ? n * 50 : null);
+    private static double? Weight(FoodAmount f) => f.Grams ?? Volumes.Of(f) ?? (f is { Amount: { } n, Unit: "piece", FoodId: { } id } && id.StartsWith("egg", StringComparison.Ordinal) ? n * 50 : null);
 
     private static Remark Said(int line, double wet, string what, double dry, string usual, string name) =>
         new(line, "implausible", System.FormattableString.Invariant($"{wet:0} g of {what} to {dry:0} g, {wet / dry * 100:0} to 100 of {usual}{(name.Trim().Length > 0 ? $": “{name.Trim()}”" : "")}."));

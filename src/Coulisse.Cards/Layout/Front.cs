@@ -17,7 +17,7 @@ internal static class Front
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
-    private static readonly HashSet<string> Rows = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+    private static readonly HashSet<string> Labels = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
     private static readonly Beginnings FirstOfNeeds = new(Needs);
@@ -60,7 +60,7 @@ internal static class Front
         }
 
         return (char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
-            || over && (Row(s) is { } row && Rows.Contains(row.Label) && !Looks.Amounted(row.Value, lang) | YieldWords.In(s, default, lang) is not null && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
+            || over && (Row(s) is { } row && Labels.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
     }
 
     /// <summary>"FICHE TECHNIQUE N° 27": the words and the number of a sheet, and nothing else.</summary>
@@ -80,7 +80,7 @@ internal static class Front
                 continue;
             }
 
-            string rest = s[w.Length..].TrimStart(" ：:".ToCharArray());
+            string rest = s[w.Length..].TrimmedStart(" ：:");
             foreach (string mark in (ReadOnlySpan<string>)["N°", "Nº", "No.", "Nr.", "no.", "#", "n°", "n."])
             {
                 rest = rest.StartsWith(mark, StringComparison.Ordinal) ? rest[mark.Length..].TrimStart() : rest;
@@ -94,7 +94,7 @@ internal static class Front
 
             int figures = rest.AsSpan().IndexOfAnyExceptInRange('0', '9');
             figures = figures > 0 && figures + 1 < rest.Length && rest[figures] is '/' or '-' && char.IsAsciiLetterOrDigit(rest[figures + 1]) ? figures + 2 : figures;
-            rest = figures < 0 ? "" : rest[figures..].TrimStart(" -–—:|.".ToCharArray());
+            rest = figures < 0 ? "" : rest[figures..].TrimmedStart(" -–—:|.");
             string[] cells = Split(rest);
             return cells.Length == 0 ? ("", "") : (cells[0], string.Join(" · ", cells.Skip(1)));
         }
@@ -142,7 +142,7 @@ internal static class Front
         }
 
         bool spaced = (i + 2 >= lines.Count || lines[i + 2].Block != lines[i + 1].Block) && lines[i + 1].Text[0] is not '#' and not '*' and not '|' && Looks.Amounted(Folding.Line(lines[i + 1].Text), lang);
-        return !spaced && (YieldWords.OfTitle(body, default, lang, weighed: true) ?? YieldClauses.In(body, default, lang)) is not null;
+        return !spaced && YieldClauses.OfName(body, default, lang) is not null;
     }
 
     /// <summary>"Springform 26 cm, 12 Stücke", "1.5斤型 2本分": a tin, and how large it is.</summary>
@@ -181,5 +181,5 @@ internal static class Front
     }
 
     /// <summary>True for a line that may stand in the head of a form.</summary>
-    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Rows.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang);
+    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Labels.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang);
 }

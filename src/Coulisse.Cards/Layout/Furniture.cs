@@ -6,6 +6,8 @@ namespace Coulisse.Cards.Layout;
 internal static class Furniture
 {
     private const int LongestButton = 40;
+    private const int LongestPage = 20;
+    private static readonly string[] Pages = ["page", "pg", "pg.", "p.", "seite", "página", "pág.", "pagina", "pag.", "ページ"];
 
     // A button is the whole line: "Print the outline of the ring" is work.
     private static readonly HashSet<string> Buttons = new(StringComparer.OrdinalIgnoreCase)
@@ -95,14 +97,32 @@ internal static class Furniture
 
     /// <summary>"Page 1 of 2", "- 38 -", "Winter menu - Page 41 of 96": a line that ends with the number of its page.</summary>
     public static bool Page(string body) =>
-        body.Length < 80 && (Paged(body) || body.LastIndexOf(' ') is > 4 and var last && char.IsAsciiDigit(body[^1]) && Paged(body[(body.LastIndexOf(" - ", StringComparison.Ordinal) is > 0 and var dash && dash < last ? dash + 3 : 0)..]));
+        body.Length < 80 && (Paged(body) || body.LastIndexOf(' ') is > 4 and var last && char.IsAsciiDigit(body[^1]) && Paged(body.AsSpan(body.LastIndexOf(" - ", StringComparison.Ordinal) is > 0 and var dash && dash < last ? dash + 3 : 0)));
 
     /// <summary>"Page 1 of 2", "Seite 3", "- 2 -": what a printer adds.</summary>
-    private static bool Paged(string body)
+    private static bool Paged(ReadOnlySpan<char> body)
     {
-        int figure = body.AsSpan().IndexOfAnyInRange('0', '9');
-        string word = figure > 0 && body.Length < 20 ? body[..figure].Trimmed(" -|").ToLowerInvariant() : "-";
-        return word is "page" or "pg" or "pg." or "p." or "seite" or "página" or "pág." or "pagina" or "pag." or "ページ" || figure > 1 && word.Length == 0 && body[0] == '-' && body[^1] == '-';
+        int figure = body.IndexOfAnyInRange('0', '9');
+        if (figure <= 0 || body.Length >= LongestPage)
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> word = body[..figure].Trim(" -|");
+        if (word.IsEmpty)
+        {
+            return figure > 1 && body[0] == '-' && body[^1] == '-';
+        }
+
+        foreach (string page in Pages)
+        {
+            if (word.Equals(page, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool Energy(string body) => Places.HasAny(body, "kcal", "calories", "kJ", "cal");

@@ -14,7 +14,8 @@ internal readonly record struct SheetDate(LocalDate Date, int Start, int End, bo
 /// <summary>Dates as people write them: 10 October 2026, 10th Oct, October 10, 2026-10-10, 10.10.2026, 13/10/2026. A day and a month that could be either are asked.</summary>
 internal static class SheetDates
 {
-    private static readonly string[] Months = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
+    /// <summary>The months by name, in small letters.</summary>
+    public static readonly string[] Months = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
     /// <summary>First date of a text, one with a year before one without; null when it has none, or only one that could be either of two.</summary>
     public static SheetDate? First(string s, LocalDate today) => Named(s, today) is { HasYear: true } named ? named : Iso(s) ?? Figures(s).Date ?? Named(s, today);

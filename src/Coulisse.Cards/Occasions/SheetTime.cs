@@ -14,7 +14,6 @@ internal static class SheetTime
     ];
 
     private static readonly string[][] Shortly = [["Mon"], ["Tue", "Tues"], ["Wed", "Weds"], ["Thu", "Thur", "Thurs"], ["Fri"], ["Sat"], ["Sun"]];
-    private static readonly string[] Months = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 
     /// <summary>A day of the week by name, 1 Monday to 7; 0 when none stands there.</summary>
     public static int DayOfWeek(string s, int at) => DayOfWeek(s, at, out _);
@@ -62,15 +61,15 @@ internal static class SheetTime
     {
         for (int m = 0; m < 12; m++)
         {
-            int at = Places.FindWord(s, Months[m]);
+            int at = Places.FindWord(s, SheetDates.Months[m]);
             string[] before = at >= 2 ? s[..at].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries) : [];
             if (before.Length > 0 && int.TryParse(before[^1], NumberStyles.None, CultureInfo.InvariantCulture, out int day) && day is 0 or (> 28 and < 100))
             {
-                string[] after = s[(at + Months[m].Length)..].Split([' ', ',', '.', ';'], StringSplitOptions.RemoveEmptyEntries);
+                string[] after = s[(at + SheetDates.Months[m].Length)..].Split([' ', ',', '.', ';'], StringSplitOptions.RemoveEmptyEntries);
                 int year = after.Length > 0 && int.TryParse(after[0], NumberStyles.None, CultureInfo.InvariantCulture, out int y) && y is > 1900 and < 2200 ? y : 2000;
                 if (day == 0 || day > CalendarSystem.Iso.GetDaysInMonth(year, m + 1))
                 {
-                    return s[(at - 1 - before[^1].Length)..(at + Months[m].Length)].Trim() + (year == 2000 ? "" : " " + after[0]);
+                    return s[(at - 1 - before[^1].Length)..(at + SheetDates.Months[m].Length)].Trim() + (year == 2000 ? "" : " " + after[0]);
                 }
             }
         }

@@ -39,7 +39,7 @@ internal static class BareMinutes
         bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
         string before = stops ? s[..at].TrimEnd() : "";
         bool another = stops && !Places.HasAny(before, "or on") && before.EndsWith(" another", StringComparison.Ordinal) && n is { InWords: false, Min: >= 2 and <= 120 };
-        bool verb = stops && n is { InWords: false, Min: >= 2 and <= 60 } && Ends(before.ToLowerInvariant(), Verbs);
+        bool verb = stops && n is { InWords: false, Min: >= 2 and <= 60 } && Places.Ends(before.ToLowerInvariant(), Verbs);
         if (!timed)
         {
             // "Lid off another 30." goes on from the step before; "bake 30" stands beside the oven's own figure.
@@ -55,8 +55,6 @@ internal static class BareMinutes
 
     // "sweat 15 min, add cream, cook 10, blend 3 min"
     private static readonly string[] Verbs = ["cook", "simmer", "boil", "fry", "sweat", "roast", "bake", "rest", "blend", "steam", "poach", "knead", "braise"];
-
-    private static bool Ends(string before, string[] words) => Array.Exists(words, w => before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(before[before.Length - w.Length - 1])));
 
     /// <summary>True when nothing but the heat and its "fan" stands before.</summary>
     private static bool Heated(string before, StepTemperature last)

@@ -119,7 +119,7 @@ internal sealed class CardBuilder(string text, string lang)
         if (level == 1 && _title is null)
         {
             _title = name;
-            if ((YieldWords.OfTitle(name, span, _lang, weighed: true) ?? YieldClauses.In(name, span, _lang)) is { } made)
+            if (YieldClauses.OfName(name, span, _lang) is { } made)
             {
                 _yields.Add(made);
             }

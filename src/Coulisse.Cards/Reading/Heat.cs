@@ -67,7 +67,7 @@ internal static class Heat
 
             bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
             bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(' or ':' or '/') || i > 5 && Signed(s, i);
-            double celsius = minus ? -n.Min : fahrenheit ? Math.Round((n.Min - 32) * 5 / 9, 1) : n.Min;
+            double celsius = minus ? -n.Min : fahrenheit ? OfFahrenheit(n.Min) : n.Min;
             lower ??= Folding.Lower(s);
             string before = lower[Math.Max(0, i - 40)..i];
             string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)];
@@ -209,6 +209,9 @@ internal static class Heat
 
         return ' ';
     }
+
+    /// <summary>Degrees Celsius of degrees Fahrenheit, to a tenth.</summary>
+    public static double OfFahrenheit(double degrees) => Math.Round((degrees - 32) * 5 / 9, 1);
 
     /// <summary>What stands behind a figure and before the next one; a "fan" right before the next figure is of that.</summary>
     private static string Own(string s, int end, string after, string lang)

@@ -8,33 +8,36 @@ internal static class LineDoubts
     /// <summary>Adds the questions of one food of a line.</summary>
     public static void Of(Draft d, string line, string lang, int number, List<Doubt> doubts)
     {
-        string say = d.Amount is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
-        string read = $"{say} {d.Unit?.Unit}".Trim();
+        // Written out only where something is asked: most lines ask nothing.
+        string Say() => d.Amount is { } x ? x.ToString("0.####", CultureInfo.InvariantCulture) : "";
+        string Read() => $"{Say()} {d.Unit?.Unit}".Trim();
         void Ask(string question, string? asked, string moves, double weight, params (string Says, string Words)[] answers) =>
             doubts.Add(AmountWords.Ask(number, line, $"“{line}”{question}", asked, d.Food, moves, weight, answers));
 
         if (d.Repaired)
         {
+            string read = Read();
             Ask($": letters stand where digits should. Is it {read}?", AmountWords.Garbled(d, line), $"{read} or another amount", Weight(d), (read, read), ("another amount", line));
         }
 
         if (d.Bare)
         {
             string? figure = AmountWords.Of(d, line, lang);
-            Ask($": {say} {BareGrams.Question}", figure, $"{say} g or {say} ml", 10, ($"{say} g", $"{figure ?? say} g"), ($"{say} ml", $"{figure ?? say} ml"));
+            Ask($": {Say()} {BareGrams.Question}", figure, $"{Say()} g or {Say()} ml", 10, ($"{Say()} g", $"{figure ?? Say()} g"), ($"{Say()} ml", $"{figure ?? Say()} ml"));
         }
 
-        doubts.AddRange(TwoAmounts.Of(d, line, lang, number));
+        TwoAmounts.Of(d, line, lang, number, doubts);
         if (d is { Unit: null, Amount: { } bare } && d.Food.StartsWith("1 ", StringComparison.Ordinal) && d.Food.Length > 4 && char.IsLetter(d.Food[2]))
         {
             int at = line.IndexOf(d.Food, StringComparison.Ordinal);
             string? figures = at > 0 && AmountWords.In(line, bare, null, lang) is var (from, to) && to <= at ? line[from..(at + 1)] : null;
-            Ask($": is the second figure a litre? {say} l of {d.Food[2..]}, or something else?", figures, $"{(bare * 1000).ToString("0.####", CultureInfo.InvariantCulture)} ml", 1000 * bare, ($"{say} l", $"{say} l"), ("as written", line));
+            Ask($": is the second figure a litre? {Say()} l of {d.Food[2..]}, or something else?", figures, $"{(bare * 1000).ToString("0.####", CultureInfo.InvariantCulture)} ml", 1000 * bare, ($"{Say()} l", $"{Say()} l"), ("as written", line));
         }
 
         if (d.Minus)
         {
             string? told = AmountWords.Of(d, line, lang);
+            string read = Read();
             string amount = told ?? (read.Length > 0 ? read : "an amount");
             Ask($": a minus stands before the amount. Is it {(read.Length > 0 ? read : "an amount")}, or none?", told is null ? null : "-" + told, $"{read} or nothing", Weight(d), (read.Length > 0 ? read : "an amount", amount), ("none", "0 g"));
         }
@@ -42,20 +45,20 @@ internal static class LineDoubts
         if (d.Milli)
         {
             string? milli = AmountWords.Of(d, line, lang) is { } figure && line.IndexOf(figure, StringComparison.Ordinal) is var at and >= 0 && Words.Places.Skip(line, at + figure.Length) is var m && Words.Places.WordAt(line, m, "m") ? line[at..(m + 1)] : AmountWords.Of(d, line, lang);
-            Ask($": “m” is no unit of amount. Is it {say} ml?", milli?.EndsWith('m') == true ? milli : null, $"{say} ml or {say} g", Weight(d), ($"{say} ml", $"{say} ml"), ($"{say} g", $"{say} g"));
+            Ask($": “m” is no unit of amount. Is it {Say()} ml?", milli?.EndsWith('m') == true ? milli : null, $"{Say()} ml or {Say()} g", Weight(d), ($"{Say()} ml", $"{Say()} ml"), ($"{Say()} g", $"{Say()} g"));
         }
 
         if (Held(d, lang) is var (word, sizes))
         {
             // "2 glasses milk" are two of what one holds; a vessel that shops sell keeps its name.
-            string times = d.Amount is { } n && n != 1 || d.Unit?.Unit is "jar" or "carton" or "tin" ? $"{say} × " : "";
+            string times = d.Amount is { } n && n != 1 || d.Unit?.Unit is "jar" or "carton" or "tin" ? $"{Say()} × " : "";
             Ask($": how much does the {word} hold?", AmountWords.Of(d, line, lang), $"{sizes[0]} to {sizes[^1]}", 100, [.. sizes.Select(size => (size, times + size))]);
         }
 
         if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase) && !Words.Places.HasAny(line, "spice", "whole", "ground", "garlic"))
         {
-            string? cloves = line.Contains($"{say} {d.Food}", StringComparison.Ordinal) ? $"{say} {d.Food}" : null;
-            Ask(": the spice, or garlic?", cloves, "0.2 g or 6 g", 6, ("cloves, the spice", $"{say} cloves{(cloves is null ? "" : " (spice)")}"), ("cloves of garlic", $"{say} cloves garlic"));
+            string? cloves = line.Contains($"{Say()} {d.Food}", StringComparison.Ordinal) ? $"{Say()} {d.Food}" : null;
+            Ask(": the spice, or garlic?", cloves, "0.2 g or 6 g", 6, ("cloves, the spice", $"{Say()} cloves{(cloves is null ? "" : " (spice)")}"), ("cloves of garlic", $"{Say()} cloves garlic"));
         }
 
         if (lang == "es" && d.Food.Equals("manteca", StringComparison.OrdinalIgnoreCase))

@@ -31,7 +31,7 @@ internal static class Offsets
         string a = after.TrimStart();
         before = Plainly(before);
         // "Chill at least 2 hours before serving" is a wait; what is taken out of the cold before serving is not.
-        return Begins(a, Relative) || Begins(a, Behind) && (!Ends(before, Waits) && !Ends(before, Stands) && !Places.HasAny(s, Stood) || Places.HasAny(s, Taken));
+        return Begins(a, Relative) || Begins(a, Behind) && (!Places.Ends(before, Waits) && !Places.Ends(before, Stands) && !Places.HasAny(s, Stood) || Places.HasAny(s, Taken));
     }
 
     /// <summary>Without what stands between a verb and its time: "leave it a good", "cool about".</summary>
@@ -42,7 +42,7 @@ internal static class Offsets
             string cut = before.TrimEnd();
             foreach (string w in Betweens)
             {
-                if (cut.EndsWith(w, StringComparison.Ordinal) && cut.Length > w.Length && !char.IsLetter(cut[cut.Length - w.Length - 1]))
+                if (cut.Length > w.Length && Places.Ends(cut, w))
                 {
                     cut = cut[..^w.Length].TrimEnd();
                     break;
@@ -76,18 +76,5 @@ internal static class Offsets
     }
 
     /// <summary>True when the words before a time make it another way, a stretch inside another time, or an addition to it.</summary>
-    public static bool Aside(string before, bool first) => Ends(before, "(or up to", "or up to", "adding") || !first && Ends(before, "the first", "after", "nach", "après", "dopo", "tras", "or, better,");
-
-    private static bool Ends(string before, params ReadOnlySpan<string> words)
-    {
-        foreach (string w in words)
-        {
-            if (before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(before[before.Length - w.Length - 1])))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    public static bool Aside(string before, bool first) => Places.Ends(before, "(or up to", "or up to", "adding") || !first && Places.Ends(before, "the first", "after", "nach", "après", "dopo", "tras", "or, better,");
 }

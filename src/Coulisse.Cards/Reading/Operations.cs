@@ -19,7 +19,7 @@ internal static class Operations
     private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys, folded: true));
 
     /// <summary>Words of work in the order of the sentence, with their places, whether they are verbs there or names.</summary>
-    public static List<(int At, string Id)> In(string s, string lang) => Found(s, lang, []);
+    public static List<(int At, string Id)> In(string s, string lang) => Found(s, lang, null);
 
     /// <summary>The verbs among them, and where each word ends.</summary>
     public static List<(int At, string Id)> Verbs(string s, string lang, List<int> ends)
@@ -42,7 +42,7 @@ internal static class Operations
         return all;
     }
 
-    private static List<(int At, string Id)> Found(string s, string lang, List<int> ends)
+    private static List<(int At, string Id)> Found(string s, string lang, List<int>? ends)
     {
         List<(int, string)> found = [];
         Span<char> buffer = stackalloc char[160];
@@ -94,7 +94,7 @@ internal static class Operations
             if (best is not null and not NoWork)
             {
                 found.Add((i, best));
-                ends.Add(next);
+                ends?.Add(next);
             }
 
             i = Math.Max(next, i + 1);

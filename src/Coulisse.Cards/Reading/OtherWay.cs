@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class OtherWay
 {
     private static readonly string[] Ors = ["or", "ou", "oder", "o", "oppure", "o bien", "ou bien"];
+    private static readonly Beginnings FirstOfOrs = new(Ors);
     private static readonly string[] Same = ["so", "more", "less", "until", "till", "longer", "up", "better", "overnight", "plus", "bis", "mehr", "länger", "más", "hasta", "più", "fino", "jusqu'à"];
 
     /// <summary>Where the other way begins and ends; null when there is none.</summary>
@@ -13,7 +14,7 @@ internal static class OtherWay
     /// <param name="lang">Language.</param>
     public static (int From, int Word, int To)? In(string s, string lang)
     {
-        if (lang == "ja")
+        if (lang == "ja" || !FirstOfOrs.MayIn(s))
         {
             return null;
         }

@@ -13,24 +13,28 @@ internal static class PrintedMarks
     /// <summary>A remark for each such pair.</summary>
     public static IEnumerable<Remark> Of(Dish dish)
     {
-        foreach (Step s in dish.Components.SelectMany(c => c.Steps))
+        foreach (Step s in dish.Language is "en" ? dish.Components.SelectMany(c => c.Steps) : [])
         {
-            for (int i = 0; i < s.Text.Length && dish.Language is "en"; i++)
+            for (int i = s.Text.AsSpan().IndexOfAny('g', 'G'); i >= 0 && i < s.Text.Length; i++)
             {
-                if (s.Text[i] is not ('g' or 'G') || i > 0 && char.IsLetterOrDigit(s.Text[i - 1]) || GasMarks.At(s.Text, i, dish.Language, out int end) is not { } mark)
+                if (s.Text[i] is 'g' or 'G' && (i == 0 || !char.IsLetterOrDigit(s.Text[i - 1])) && GasMarks.At(s.Text, i, dish.Language, out int end) is { } mark)
                 {
-                    continue;
-                }
+                    if (Clash(s, i, end, mark) is { } clash)
+                    {
+                        yield return clash;
+                    }
 
-                if (Beside(s, i, end) is { } degrees && !degrees.Exists(t => Math.Abs(t.Celsius - mark) <= MostApart || t.Fan == true && Math.Abs(t.Celsius + FanLower - mark) <= MostApart))
-                {
-                    yield return new Remark(s.Span.Line, "temperatures clash", string.Create(CultureInfo.InvariantCulture, $"{s.Text[i..end]} is about {mark:0} °C and {degrees[0].Words} is {degrees[0].Celsius:0} °C: “{s.Text}”."));
+                    i = end - 1;
                 }
-
-                i = end - 1;
             }
         }
     }
+
+    // Apart from the loop: what it remembers for its question is made only where a mark stands.
+    private static Remark? Clash(Step s, int from, int end, double mark) =>
+        Beside(s, from, end) is { } degrees && !degrees.Exists(t => Math.Abs(t.Celsius - mark) <= MostApart || t.Fan == true && Math.Abs(t.Celsius + FanLower - mark) <= MostApart)
+            ? new Remark(s.Span.Line, "temperatures clash", string.Create(CultureInfo.InvariantCulture, $"{s.Text[from..end]} is about {mark:0} °C and {degrees[0].Words} is {degrees[0].Celsius:0} °C: “{s.Text}”."))
+            : null;
 
     /// <summary>The degrees that stand with the mark, joined by strokes or brackets; null when none do.</summary>
     private static List<StepTemperature>? Beside(Step s, int from, int to)

@@ -29,13 +29,13 @@ internal static class Repeats
             return (crossed, false);
         }
 
-        if (Array.Exists(Sides, w => behind.StartsWith(w, StringComparison.Ordinal)))
+        if (Places.Begins(behind, Sides))
         {
             return (2, false);
         }
 
-        bool apart = Array.Exists(ApartBehind, w => behind.StartsWith(w, StringComparison.Ordinal));
-        bool every = !apart && Array.Exists(ApartBefore, w => before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(before[before.Length - w.Length - 1])));
+        bool apart = Places.Begins(behind, ApartBehind);
+        bool every = !apart && Places.Ends(before, ApartBefore);
         bool each = behind.StartsWith("each", StringComparison.Ordinal) || behind.StartsWith("jeweils", StringComparison.Ordinal) || before.EndsWith("jeweils", StringComparison.Ordinal) || behind.StartsWith("chaque", StringComparison.Ordinal) || behind.StartsWith("cada", StringComparison.Ordinal) || behind.StartsWith("ogni", StringComparison.Ordinal);
         if (!apart && !every && !each || Counted(s) is not (> 1 and var count))
         {

@@ -28,7 +28,7 @@ internal static class Scales
         {
             if (s.Temperatures.FirstOrDefault(t => Hot(t) && Letter(t) == 'C') is { } t)
             {
-                remarks.Add(new Remark(s.Span.Line, "implausible", string.Create(CultureInfo.InvariantCulture, $"{t.Celsius:0.#} °C in the middle; a food that holds water stays under 100 °C there, and {t.Celsius:0.#} °F is {Celsius(t.Celsius):0.#} °C: “{s.Text}”.")));
+                remarks.Add(new Remark(s.Span.Line, "implausible", string.Create(CultureInfo.InvariantCulture, $"{t.Celsius:0.#} °C in the middle; a food that holds water stays under 100 °C there, and {t.Celsius:0.#} °F is {Heat.OfFahrenheit(t.Celsius):0.#} °C: “{s.Text}”.")));
             }
         }
 
@@ -90,10 +90,10 @@ internal static class Scales
 
             if (t.Of == TemperatureOf.Oven)
             {
-                ovens[t.Celsius] = Celsius(t.Celsius);
+                ovens[t.Celsius] = Heat.OfFahrenheit(t.Celsius);
             }
 
-            return t with { Celsius = Celsius(t.Celsius) };
+            return t with { Celsius = Heat.OfFahrenheit(t.Celsius) };
         }
 
         // Cold and lukewarm figures below that are left: 4 and 20 are °C everywhere.
@@ -104,7 +104,7 @@ internal static class Scales
     private static Doubt Ask(Step s, StepTemperature t)
     {
         string figure = t.Celsius.ToString("0.#", CultureInfo.InvariantCulture);
-        string other = Celsius(t.Celsius).ToString("0.#", CultureInfo.InvariantCulture);
+        string other = Heat.OfFahrenheit(t.Celsius).ToString("0.#", CultureInfo.InvariantCulture);
         return new Doubt(s.Span.Line, $"“{s.Text}”: {figure} of which scale?", [new Candidate($"{figure} °F", $"{figure} °F"), new Candidate($"{figure} °C", $"{figure} °C")], $"{figure} °C or {other} °C", AskedWeight) { Asked = t.Words };
     }
 
@@ -145,6 +145,4 @@ internal static class Scales
 
         return false;
     }
-
-    private static double Celsius(double fahrenheit) => Math.Round((fahrenheit - 32) * 5 / 9, 1);
 }

@@ -158,7 +158,7 @@ internal static class StepReader
             }
 
             string clause = Sentences.Around(s, t.Start);
-            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || after.TrimStart().StartsWith("max", StringComparison.Ordinal)) || Stored.Said(s, i, before))
+            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || after.TrimStart().StartsWith("max", StringComparison.Ordinal)) || Storing.Said(s, i, before))
             {
                 storage.Add(new StepStorage(Storing.Place(s, temperatures), t.Max / 1440));
                 continue;

@@ -2,16 +2,18 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>Sentences that say how long a thing keeps, or may be frozen: storage, no wait ("store up to 5 days", "can be frozen for 3 months").</summary>
+/// <summary>Sentences that say how long a thing keeps, or may be frozen: storage, no wait ("store up to 5 days", "can be frozen for 3 months", "Holds on semolina 4 hours."). "Hold on ice 4 hours." orders one.</summary>
 internal static class Storing
 {
     private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva");
+    private static readonly string[] Openers = ["holds", "keeps", "it holds", "it keeps", "they hold", "they keep", "will hold", "will keep", "se garde", "se gardent", "se conserve", "se conservent", "tient", "tiennent", "hält", "hält sich", "halten sich", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono", "regge", "reggono"];
+    private static readonly Beginnings FirstOfOpeners = new(Openers);
     // What is labelled and dated is put away: days behind it say how long it keeps.
     private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
     private static readonly WordList MayFreeze = new("can be frozen", "may be frozen", "freezes well", "freezes for", "freeze for up to", "freeze up to", "can be kept", "can be stored", "peut se congeler", "peut être congelé", "peut être congelée", "se congèle", "peut se garder", "peut se conserver", "einfrierbar", "lässt sich einfrieren", "eingefroren", "lässt sich aufbewahren", "se puede congelar", "se puede guardar", "se puede conservar", "se congela", "si può congelare", "si può conservare", "si congela");
     // Only with a figure that is an upper end, or where nothing is said to be done afterwards.
     private static readonly WordList Held = new("keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
-    private static readonly WordList Stored = new("store", "stored", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
+    private static readonly WordList PutAway = new("store", "stored", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
     private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare");
     private static readonly WordList Then = new("before", "then", "avant", "puis", "vor dem", "dann", "danach", "antes", "luego", "después", "prima", "poi");
 
@@ -20,7 +22,28 @@ internal static class Storing
     /// <param name="most">True where the time is an upper end ("up to").</param>
     public static bool Is(string clause, bool most) =>
         Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal)
-        || most && Held.In(clause) || Stored.In(clause) && !Then.In(clause);
+        || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause);
+
+    /// <summary>True when the sentence a time stands in opens with what a thing does by itself ("Holds on semolina 4 hours.", "Tient 2 heures au frais."), whatever the time; "holds its shape after 2 hours" says when, not how long.</summary>
+    public static bool Said(string s, int at, string before)
+    {
+        int stop = at > 0 ? s.LastIndexOf(". ", at - 1, StringComparison.Ordinal) : -1;
+        int from = stop < 0 ? 0 : Places.Skip(s, stop + 2);
+        if (!FirstOfOpeners.May(s, from) || before.EndsWith("after", StringComparison.Ordinal) || before.EndsWith("après", StringComparison.Ordinal) || before.EndsWith("nach", StringComparison.Ordinal) || before.EndsWith("dopo", StringComparison.Ordinal) || before.EndsWith("después de", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        foreach (string w in Openers)
+        {
+            if (Places.WordAt(s, from, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Where it waits.</summary>
     /// <param name="s">The step.</param>

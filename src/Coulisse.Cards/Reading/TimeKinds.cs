@@ -28,7 +28,7 @@ internal static class TimeKinds
     /// <param name="temperatures">The heats of the step.</param>
     public static TimeKind Of(string? op, string clause, double minutes, string after, bool own, List<StepTemperature> temperatures)
     {
-        if (Array.Exists(Stands, w => after.StartsWith(w, StringComparison.Ordinal)))
+        if (Places.Begins(after, Stands))
         {
             return TimeKind.Rest;
         }
@@ -50,7 +50,7 @@ internal static class TimeKinds
             return TimeKind.Machine;
         }
 
-        if (kind != TimeKind.Hands || op is not null && Array.Exists(Handwork, w => op.StartsWith(w, StringComparison.Ordinal)))
+        if (kind != TimeKind.Hands || op is not null && Places.Begins(op, Handwork))
         {
             return kind;
         }

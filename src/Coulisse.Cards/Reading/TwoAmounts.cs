@@ -6,8 +6,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>One line, two amounts: two measures of one food that do not agree, or two foods under one mark.</summary>
 internal static class TwoAmounts
 {
-    /// <summary>The question of one food of a line.</summary>
-    public static IEnumerable<Doubt> Of(Draft d, string line, string lang, int number)
+    /// <summary>Adds the question of one food of a line.</summary>
+    public static void Of(Draft d, string line, string lang, int number, List<Doubt> doubts)
     {
         static string Say(double v) => Math.Round(v, 1).ToString("0.####", CultureInfo.InvariantCulture);
         if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && CompoundAmounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told
@@ -16,7 +16,7 @@ internal static class TwoAmounts
             (string one, string two) = (Say(a * own) + " g", Say(told.Number.Min * other) + " g");
             int at = line.IndexOf(second, StringComparison.OrdinalIgnoreCase);
             Region? r = Region.Of(line, AmountWords.In(line, a, d.Unit?.Unit, lang), at < 0 ? null : (at, at + second.Length));
-            yield return AmountWords.Ask(number, line, $"“{line}”: {one} and {two} are told for one amount. Which is meant?", r?.Asked, d.Food, $"{Say(apart)} g", apart, (one, r?.First ?? one), (two, r?.Second ?? two));
+            doubts.Add(AmountWords.Ask(number, line, $"“{line}”: {one} and {two} are told for one amount. Which is meant?", r?.Asked, d.Food, $"{Say(apart)} g", apart, (one, r?.First ?? one), (two, r?.Second ?? two)));
         }
 
         if (d is { Unit: { } taken, Amount: { } first, Second: null } && (Inside(d.Food, lang) ?? Beside(line, lang)) is { } also)
@@ -27,12 +27,12 @@ internal static class TwoAmounts
             int at = line.IndexOf(also, own1?.To ?? 0, StringComparison.Ordinal);
             if (own1 is var (from, to) && at > to && Apart(line, from, to, lang) is { } parted)
             {
-                yield return new Doubt(number, $"“{line}” tells two amounts. Are they of two foods?", [new Candidate("of two foods", parted.Plain), new Candidate($"{both} of one", parted.Asked)], $"{also} of another food", weight) { Asked = parted.Asked };
+                doubts.Add(new Doubt(number, $"“{line}” tells two amounts. Are they of two foods?", [new Candidate("of two foods", parted.Plain), new Candidate($"{both} of one", parted.Asked)], $"{also} of another food", weight) { Asked = parted.Asked });
             }
             else
             {
                 Region? r = at < 0 ? null : Region.Of(line, own1, (at, at + also.Length));
-                yield return AmountWords.Ask(number, line, $"“{line}” tells two amounts. Is {both} meant, or {also}?", r?.Asked, d.Food, $"{both} or {also}", weight, (both, r?.First ?? line), (also, r?.Second ?? also));
+                doubts.Add(AmountWords.Ask(number, line, $"“{line}” tells two amounts. Is {both} meant, or {also}?", r?.Asked, d.Food, $"{both} or {also}", weight, (both, r?.First ?? line), (also, r?.Second ?? also)));
             }
         }
     }

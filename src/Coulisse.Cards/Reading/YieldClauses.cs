@@ -15,8 +15,7 @@ internal static class YieldClauses
             return;
         }
 
-        string[] clauses = sentence.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        foreach (string clause in clauses.Skip(1))
+        foreach (string clause in Of(sentence).Skip(1))
         {
             string cut = clause.StartsWith("cuts into ", StringComparison.OrdinalIgnoreCase) ? $"{clause[10..]}{(char.IsAsciiDigit(clause[^1]) ? " slices" : "")}" : clause;
             if (YieldWords.Made(cut, lang) is { } made && !yields.Skip(told).Any(y => Math.Abs(y.Amount - made.Amount.Min) < 0.01))
@@ -26,10 +25,13 @@ internal static class YieldClauses
         }
     }
 
+    /// <summary>The yield that the name of a dish tells in any of its ways; null for none.</summary>
+    public static CardYield? OfName(string name, Span span, string lang) => YieldWords.OfTitle(name, span, lang, weighed: true) ?? In(name, span, lang);
+
     /// <summary>The yield in the clauses of what a title tells in brackets; null for none.</summary>
     public static CardYield? In(string inside, Span span, string lang)
     {
-        foreach (string clause in inside.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (string clause in Of(inside))
         {
             if (YieldWords.Made(clause, lang) is { } made)
             {
@@ -41,7 +43,9 @@ internal static class YieldClauses
     }
 
     /// <summary>"1 tray, 48 pieces": the whole and what it is cut into.</summary>
-    public static bool Two(string s, string lang) => s.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) is { Length: 2 } two && Array.TrueForAll(two, c => YieldWords.Made(c, lang) is not null);
+    public static bool Two(string s, string lang) => Of(s) is { Length: 2 } two && Array.TrueForAll(two, c => YieldWords.Made(c, lang) is not null);
+
+    private static string[] Of(string s) => s.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     private static bool Opens(string s, string lang) => YieldWords.Form(s[..Places.WordEnd(s, 0)]) || s[0] == '(' || Lexicon.Longest("total", s, 0, 3, lang, out _) is not null;
 }

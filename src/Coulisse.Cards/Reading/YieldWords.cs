@@ -246,8 +246,7 @@ internal static class YieldWords
 
         string rest = Layout.Titles.Behind(body[end..].Trim());
         bool told = rest.Length == 0 || rest[0] is ',' or '-' or '–' or '·' or '|' or '/' or 'x' or '×' or 'Ø' or '.' or '=' || char.IsAsciiDigit(rest[0]) || Sized(rest, lang);
-        string noun = Noun(body, 0, lang);
-        return told ? new CardYield(n.Min, Guest(noun) ? "portions" : Form(noun) ? noun.ToLowerInvariant() : "pieces", s, span) { AmountMax = n.Max } : null;
+        return told ? new CardYield(n.Min, UnitOf(Noun(body, 0, lang)), s, span) { AmountMax = n.Max } : null;
     }
 
     /// <summary>"of 26 cm", "da 1 kg", "à 350 g": the size of each.</summary>
@@ -266,7 +265,9 @@ internal static class YieldWords
 
     /// <summary>"12 slices", "2 pagnotte", "80 portions": a count of what a dish is made as or cut into, and nothing else.</summary>
     public static (Numeral Amount, string Unit)? Made(string s, string lang) =>
-        Whole(s, lang) is { } end && Places.Skip(s, end) >= s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, 0, lang)), lang) is { } n && Noun(s, 0, lang) is var noun ? (n, Guest(noun) ? "portions" : Form(noun) ? noun.ToLowerInvariant() : "pieces") : null;
+        Whole(s, lang) is { } end && Places.Skip(s, end) >= s.Length && Numbers.Range(s, Places.Skip(s, Hedged(s, 0, lang)), lang) is { } n ? (n, UnitOf(Noun(s, 0, lang))) : null;
+
+    private static string UnitOf(string noun) => Guest(noun) ? "portions" : Form(noun) ? noun.ToLowerInvariant() : "pieces";
 
     /// <summary>Where the noun behind a count ends, when it is a form, a piece, a guest or a vessel: "3 loaves x 1 kg"; null for any other.</summary>
     public static int? Whole(string s, string lang)

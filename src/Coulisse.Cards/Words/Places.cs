@@ -47,6 +47,34 @@ internal static class Places
     /// <summary>True for kana, kanji and their marks.</summary>
     public static bool IsJapanese(char c) => c is (>= '\u3040' and <= '\u30FF') or (>= '\u4E00' and <= '\u9FFF') or '々' or '〆';
 
+    /// <summary>True when the text begins like one of these.</summary>
+    public static bool Begins(string s, ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (s.StartsWith(w, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True when the text ends with one of these, as words of their own.</summary>
+    public static bool Ends(string s, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (s.EndsWith(w, StringComparison.Ordinal) && (s.Length == w.Length || !char.IsLetter(s[s.Length - w.Length - 1])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>True when a word stands at a place on its own.</summary>
     public static bool WordAt(string s, int i, string word) =>
         i + word.Length <= s.Length
