@@ -199,19 +199,22 @@ internal static class Brackets
         return true;
     }
 
+    private static readonly WordList Nets = new("net", "netto", "drained", "Abtropfgewicht", "égoutté", "neto", "escurrido", "sgocciolato", "正味");
+
     private static bool Measured(string w, string lang, Draft d)
     {
         string t = w;
-        bool from = false;
-        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "à ", "á ", "da ", "@ ", "de ", "soit ", "entspricht ", "ou environ ", "circa ", "ca. ", "ca ", "environ ", "env. ", "unos ", "unas ", "aprox. ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "約", "およそ"])
+        (bool from, bool weighedNet) = (false, false);
+        foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "à ", "á ", "da ", "@ ", "de ", "soit ", "entspricht ", "ou environ ", "circa ", "ca. ", "ca ", "environ ", "env. ", "unos ", "unas ", "aprox. ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "正味", "約", "およそ"])
         {
             if (t.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
             {
                 from |= lead == "from ";
+                weighedNet |= Nets.In(lead);
                 t = t[lead.Length..].TrimStart();
                 if (lead is "each " or "je " or "jeweils " or "à " or "á " or "da " or "@ " or "de " or "1切れ" or "1個" or "1枚" or "各" && Amounts.At(t, 0, lang) is { Unit: { Kind: "mass" } each } e)
                 {
-                    PartReader.Content(d, e.Number.Min, each);
+                    PartReader.Content(d, e.Number.Min, each, e.Number.Max);
                     return true;
                 }
 
@@ -273,14 +276,13 @@ internal static class Brackets
             return true;
         }
 
-        if (Places.HasAny(rest, "each", "pièce", "chacun", "chacune", "l'unité", "cada", "c/u", "l'una", "l'uno", "ciascuno", "ciascuna", "cad.", "cad", "cadauno", "pro Stück", "das Stück", "pro Person", "apiece", "a piece"))
+        if (OfOne.In(rest))
         {
-            PartReader.Content(d, m.Number.Min, m.Unit);
-            d.GramsMax = m.Number.Max is { } most && d.Grams is { } least && m.Number.Min > 0 ? least / m.Number.Min * most : d.GramsMax;
+            PartReader.Content(d, m.Number.Min, m.Unit, m.Number.Max);
             return true;
         }
 
-        if (grams is { } net && d.Unit is { Kind: "mass" } && Places.HasAny(rest, "net", "netto", "trimmed", "peeled", "drained"))
+        if (grams is { } net && d.Unit is { Kind: "mass" } && (Places.HasAny(rest, "net", "netto", "trimmed", "peeled", "drained") || weighedNet && net < d.Amount * d.Unit.Base))
         {
             d.Bought = d.Amount * d.Unit.Base;
             d.Grams = net;
@@ -291,8 +293,7 @@ internal static class Brackets
         if (d.EachInBracket && d.Unit is null or { Kind: "count" } && m.Unit.Kind == "mass")
         {
             d.EachInBracket = false;
-            PartReader.Content(d, m.Number.Min, m.Unit);
-            d.GramsMax = m.Number.Max is { } upper && d.Grams is { } lower && m.Number.Min > 0 ? lower / m.Number.Min * upper : d.GramsMax;
+            PartReader.Content(d, m.Number.Min, m.Unit, m.Number.Max);
             if (rest.Length > 0 && FoodWords.IsPreparation(rest, lang))
             {
                 d.Prepare(rest);

@@ -30,6 +30,7 @@ internal static class FoodWords
         TemperatureTail(d, lang);
         Cut(d);
         Attached.Take(d, lang);
+        Qualities.Take(d, lang);
         Front(d, lang);
         Back(d, lang);
         Maker(d, lang);
@@ -91,10 +92,11 @@ internal static class FoodWords
         return lang == "en" && (w.EndsWith("ed", StringComparison.Ordinal) || w.Contains("ed ", StringComparison.Ordinal) || w.StartsWith("in ", StringComparison.Ordinal) || w.StartsWith("cut ", StringComparison.Ordinal) || w.EndsWith("dice", StringComparison.Ordinal));
     }
 
-    /// <summary>"4 filets de rouget de 70/80 g pièce", "6 Schweinebäckchen à 90 g", "4 triglie da 180 g l'una".</summary>
+    /// <summary>"4 filets de rouget de 70/80 g pièce", "6 Schweinebäckchen à 90 g", "4 triglie da 180 g l'una", "3 Becher Schmand à 200 g".</summary>
     private static void EachWeight(Draft d, string lang)
     {
-        if (d.Unit is not null and not { Kind: "count" } || d.Amount is null)
+        bool held = d.Unit is { Kind: "container" };
+        if (d.Amount is null || !held && d.Unit is not (null or { Kind: "count" }))
         {
             return;
         }
@@ -102,14 +104,15 @@ internal static class FoodWords
         foreach (string w in FirstOfEaches.MayIn(d.Food) ? Eaches : [])
         {
             int at = d.Food.LastIndexOf(w, StringComparison.OrdinalIgnoreCase);
-            if (at > 0 && Amounts.At(d.Food, at + w.Length, lang) is { Unit: { Kind: "mass" } unit } m && m.Number is { InWords: false })
+            if (at > 0 && Amounts.At(d.Food, at + w.Length, lang) is { Unit: { } unit } m && m.Number is { InWords: false } && (unit.Kind == "mass" || held && unit.Kind == "volume"))
             {
-                PartReader.Content(d, m.Number.Min, unit);
-                if (m.Number.Max is { } max)
+                if (held && (m.End < d.Food.Length || w == " about "))
                 {
-                    d.GramsMax = d.Amount * max * unit.Base;
+                    // "2 packs of crackers to 200 g cheese": the weight is of another food; "2 tins tomatoes about 800 g" may be of both.
+                    return;
                 }
 
+                PartReader.Content(d, m.Number.Min, unit, m.Number.Max);
                 d.Food = d.Food[..at];
                 return;
             }
@@ -126,9 +129,9 @@ internal static class FoodWords
         {
             if (Lexicon.Longest("use", d.Food, i, 3, lang, out int end) is { } use && (i > 0 || end < d.Food.Length) && (end >= d.Food.Length - 1 || i == 0) && !(told && (i == 0 || end < d.Food.Length)))
             {
-                if (i == 0 && Lexicon.LongestUnit(d.Food, Places.Skip(d.Food, end), lang, out int unit) is { Kind: "word" or "count" } && (PartReader.Of(d.Food, Places.Skip(d.Food, unit), lang) > Places.Skip(d.Food, unit) || lang == "de" && unit + 2 < d.Food.Length && d.Food[unit] == ' '))
+                if (i == 0 && Lexicon.LongestUnit(d.Food, Places.Skip(d.Food, end), lang, out int unit) is { Kind: "word" or "count" } && (PartReader.Of(d.Food, Places.Skip(d.Food, unit), lang) > Places.Skip(d.Food, unit) || (lang == "de" || lang == "en" && d.Food[unit - 1] == 's') && unit + 2 < d.Food.Length && d.Food[unit] == ' '))
                 {
-                    // "a few drops of vanilla", "quelques brins de thym"
+                    // "a few drops of vanilla", "a few sprigs thyme", "quelques brins de thym"
                     use = d.Food[..unit];
                     end = unit;
                 }

@@ -298,16 +298,17 @@ internal static class PartReader
     }
 
     /// <summary>What one pack holds, and so the weight of all.</summary>
-    public static void Content(Draft d, double each, UnitWord unit)
+    public static void Content(Draft d, double each, UnitWord unit, double? most = null)
     {
         if (unit is { Kind: "mass", Base: { } b })
         {
             d.PackGrams = each * b;
             d.Grams = d.Amount * each * b;
-            d.GramsMax = d.AmountMax * each * b;
+            // The most of all are the most pieces of the heaviest.
+            d.GramsMax = most is null ? d.AmountMax * each * b : (d.AmountMax ?? d.Amount) * most * b;
         }
 
-        d.Second ??= System.FormattableString.Invariant($"{each} {unit.Unit} each");
+        d.Second ??= System.FormattableString.Invariant($"{each}{(most is null ? "" : System.FormattableString.Invariant($"-{most}"))} {unit.Unit} each");
         d.Tokens?.Add(new ReadToken(System.FormattableString.Invariant($"{each} {unit.Unit}"), "content of one", System.FormattableString.Invariant($"{d.Grams} g in all")));
     }
 

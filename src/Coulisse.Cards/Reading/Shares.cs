@@ -8,14 +8,24 @@ internal static class Shares
     /// <summary>"2% salt (on flour)", "0.8% agar (of total)": a base in brackets is put back into the line, where a share is read.</summary>
     public static string OnBracket(string s, List<string> brackets)
     {
-        int at = brackets.FindIndex(b => b.StartsWith("on ", StringComparison.OrdinalIgnoreCase) || b.StartsWith("of ", StringComparison.OrdinalIgnoreCase));
-        if (at < 0 || s.Length == 0 || !char.IsAsciiDigit(s[0]) || !s.Contains('%'))
+        if (brackets.Count == 0 || s.Length == 0 || !s.Contains('%'))
         {
             return s;
         }
 
-        s = $"{s} on {brackets[at][3..]}";
-        brackets.RemoveAt(at);
+        // Where the food stands first, only the sign itself may end the line: "Malt extract 3% (on flour)".
+        bool front = char.IsAsciiDigit(s[0]);
+        for (int i = 0; i < brackets.Count && (front || s[^1] == '%'); i++)
+        {
+            string b = brackets[i];
+            bool any = front && (b.StartsWith("on ", StringComparison.OrdinalIgnoreCase) || b.StartsWith("of ", StringComparison.OrdinalIgnoreCase));
+            if (any || ShareBases.At(b, 0, behind: true) > 0)
+            {
+                brackets.RemoveAt(i);
+                return any ? $"{s} on {b[3..]}" : $"{s} {b}";
+            }
+        }
+
         return s;
     }
 
@@ -56,14 +66,14 @@ internal static class Shares
     public static string Behind(string s, string lang, Draft d)
     {
         int sign = s.IndexOf('%');
-        int of = sign > 3 ? s.IndexOf(" of ", sign, StringComparison.OrdinalIgnoreCase) : -1;
-        if (of < 0 || of - sign > 2)
+        int what = sign > 3 ? Base(s, Places.Skip(s, sign + 1)) : 0;
+        if (what == 0)
         {
             return s;
         }
 
         int from = sign;
-        while (from > 0 && (char.IsAsciiDigit(s[from - 1]) || s[from - 1] is ' ' or '.' or '-'))
+        while (from > 0 && (char.IsAsciiDigit(s[from - 1]) || s[from - 1] is ' ' or '.' or '-' || s[from - 1] == ',' && from > 1 && char.IsAsciiDigit(s[from]) && char.IsAsciiDigit(s[from - 2])))
         {
             from--;
         }
@@ -75,12 +85,15 @@ internal static class Shares
         }
 
         d.Percent = n.Min;
-        d.PercentOf = s[(of + 4)..].Trim().Replace(" weight", "", StringComparison.OrdinalIgnoreCase);
+        d.PercentOf = ShareBases.Name(s[what..]);
         d.Tokens?.Add(new ReadToken(s[from..], "share", System.FormattableString.Invariant($"{n.Min} % of {d.PercentOf}")));
         return food;
     }
 
-    /// <summary>"2% salt (on flour)", "2 % salt on flour", "20% of the syrup": a share of a base.</summary>
+    /// <summary>Where the base of a share begins whose sign stands right before; 0 when none does. English "of" needs no known base.</summary>
+    private static int Base(string s, int i) => Places.WordAt(s, i, "of") && i + 3 < s.Length ? i + 3 : ShareBases.At(s, i, behind: true);
+
+    /// <summary>"2% salt (on flour)", "2 % salt on flour", "2,2 % Salz auf Gesamtmehl", "20% of the syrup": a share of a base.</summary>
     public static string? Percent(string s, string lang, Draft d)
     {
         if (Numbers.Single(s, 0, lang) is not { InWords: false } n)
@@ -111,8 +124,17 @@ internal static class Shares
 
         if (on > 0)
         {
-            d.PercentOf = s[(on + 4)..].Trimmed(" )");
+            d.PercentOf = ShareBases.Name(s[(on + 4)..]);
             return s[j..on].Trim();
+        }
+
+        for (int gap = s.IndexOf(' ', j); gap > j; gap = s.IndexOf(' ', gap + 1))
+        {
+            if (ShareBases.At(s, gap + 1, behind: false) is var what and > 0)
+            {
+                d.PercentOf = ShareBases.Name(s[what..]);
+                return s[Math.Min(PartReader.Of(s, j, lang), gap)..gap].Trimmed(" ,");
+            }
         }
 
         d.PercentOf = Places.HasAny(s, "hydration", "Hydratation") ? "flour" : null;

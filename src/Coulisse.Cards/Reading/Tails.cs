@@ -151,16 +151,15 @@ internal static class Tails
         return true;
     }
 
-    /// <summary>"6 quail, 180-200 g each".</summary>
+    /// <summary>"6 quail, 180-200 g each", "10-12 langoustines, 80-90 g apiece".</summary>
     private static bool EachWeight(string w, string lang, Draft d)
     {
-        if (!w.EndsWith(" each", StringComparison.OrdinalIgnoreCase) || d.Amount is not { } n || Amounts.At(w, 0, lang) is not { Unit: { Kind: "mass", Base: { } b } unit } m)
+        if (d.Amount is null || w.AsSpan().IndexOfAnyInRange('0', '9') < 0 || !OfOne.Closes(w) || Amounts.At(w, 0, lang) is not { Unit: { Kind: "mass" } unit } m)
         {
             return false;
         }
 
-        PartReader.Content(d, m.Number.Min, unit);
-        d.GramsMax = m.Number.Max is { } max ? n * max * b : d.GramsMax;
+        PartReader.Content(d, m.Number.Min, unit, m.Number.Max);
         return true;
     }
 

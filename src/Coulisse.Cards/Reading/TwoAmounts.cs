@@ -11,12 +11,19 @@ internal static class TwoAmounts
     {
         static string Say(double v) => Math.Round(v, 1).ToString("0.####", CultureInfo.InvariantCulture);
         if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && CompoundAmounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told
-            && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && apart < 0.15 * a * own && !PrintedOunces.Agree(a * own, told.Number.Min * other) && d.Bought is null)
+            && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && (apart < 0.15 * a * own || OfTwoSystems(d.Unit, told.Unit)) && !PrintedOunces.Agree(a * own, told.Number.Min * other) && d.Bought is null)
         {
             (string one, string two) = (Say(a * own) + " g", Say(told.Number.Min * other) + " g");
             int at = line.IndexOf(second, StringComparison.OrdinalIgnoreCase);
             Region? r = Region.Of(line, AmountWords.In(line, a, d.Unit?.Unit, lang), at < 0 ? null : (at, at + second.Length));
             doubts.Add(AmountWords.Ask(number, line, $"“{line}”: {one} and {two} are told for one amount. Which is meant?", r?.Asked, d.Food, $"{Say(apart)} g", apart, (one, r?.First ?? one), (two, r?.Second ?? two)));
+        }
+
+        if (MeasuredWeights.Clash(d, lang) is var (usual, cups))
+        {
+            int at = line.IndexOf(d.Second!, StringComparison.OrdinalIgnoreCase);
+            Region? r = Region.Of(line, AmountWords.In(line, d.Amount, d.Unit?.Unit, lang), at < 0 ? null : (at, at + d.Second!.Length));
+            doubts.Add(AmountWords.Ask(number, line, $"“{line}”: {cups} of it is about {Say(usual)} g, and {d.Second} is told. Which is meant?", r?.Asked, d.Food, $"{Say(Math.Abs(usual - d.Grams!.Value))} g", Math.Abs(usual - d.Grams.Value), (cups, r?.First ?? cups), (d.Second!, r?.Second ?? d.Second!)));
         }
 
         if (d is { Unit: { } taken, Amount: { } first, Second: null } && (Inside(d.Food, lang) ?? Beside(line, lang)) is { } also)
@@ -36,6 +43,9 @@ internal static class TwoAmounts
             }
         }
     }
+
+    /// <summary>Grams beside ounces are one weight told twice, however far apart; grams beside grams may be net and gross.</summary>
+    private static bool OfTwoSystems(Words.UnitWord one, Words.UnitWord other) => one.Unit is "oz" or "lb" != other.Unit is "oz" or "lb";
 
     /// <summary>Two amounts of one line with what stands between them, and what each answer leaves of it.</summary>
     private sealed record Region(string Asked, string First, string Second)
