@@ -105,6 +105,10 @@ public sealed record StepTime(double? MinutesMin, double? MinutesMax, TimeKind K
 /// <param name="Words">As written.</param>
 public sealed record StepTemperature(TemperatureOf Of, double Celsius, string Words)
 {
+    /// <summary>High end where the card tells a range ("93–96 °C"), whose low end is <see cref="Celsius"/>; null for a single figure.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? CelsiusMax { get; init; }
+
     /// <summary>At, at least, at most.</summary>
     public Bound Bound { get; init; } = Bound.At;
 

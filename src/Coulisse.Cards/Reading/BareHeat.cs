@@ -8,8 +8,7 @@ internal static class BareHeat
     private const int Reach = 60;
     private static readonly string[] Heats = ["warm", "heat", "reheat", "cook", "bring", "boil", "melt", "temper", "caramelise", "caramelize", "toast", "blend", "chauffer", "chauffez", "cuire", "cuisez", "monter", "porter", "tiédir", "fondre", "réchauffer", "erhitzen", "erwärmen", "kochen", "schmelzen", "garen", "abziehen", "calentar", "llevar", "cocer", "fundir", "subir", "scaldare", "scalda", "portare", "cuocere", "sciogliere", "fondere"];
     private static readonly string[] Cools = ["cool", "chill", "refroidir", "refroidissez", "descendre", "abkühlen", "kühlen", "enfriar", "bajar", "raffreddare", "abbattere"];
-    private static readonly string[] Leads = ["to", "until", "at", "reaches", "reads", "à", "jusqu'à", "auf", "bei", "bis", "a", "hasta", "fino a", "sur"];
-    private static readonly string[] Cores = ["core", "core of", "core temp", "core temperature", "core temperature of", "core temp of", "internal", "internal temp", "internal temperature", "internal temperature of", "probe", "probe temp", "à cœur", "à coeur", "kerntemperatur", "kt", "al cuore", "en el centro"];
+    public static readonly string[] Leads = ["to", "until", "at", "reaches", "reads", "à", "jusqu'à", "auf", "bei", "bis", "a", "hasta", "fino a", "sur"];
 
     /// <summary>"Bake at 220 for 10 min", "reduce to 180", "fan 160": a bare figure that only an oven has.</summary>
     public static bool Oven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
@@ -70,27 +69,34 @@ internal static class BareHeat
     }
 
     /// <summary>"warm to 60", "cook to 84, strain", "cool to 4", "core 54": a figure a food is brought to.</summary>
-    public static bool Food(string s, int i, Numeral n, string lang)
+    /// <param name="s">The sentence.</param>
+    /// <param name="i">Where the figure stands.</param>
+    /// <param name="n">The figure.</param>
+    /// <param name="lang">Language.</param>
+    /// <param name="core">True when the words say it is the middle's.</param>
+    public static bool Food(string s, int i, Numeral n, string lang, out bool core)
     {
-        if (lang == "ja" || n.InWords || n.Min is < 1 or > 230)
+        core = false;
+        if (n.InWords || n.Min is < 1 or > 230 || lang == "ja")
         {
-            return false;
+            return core = lang == "ja" && BareCores.Japanese(s, i, n);
         }
 
         int k = Places.Skip(s, n.End);
-        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "in the middle", "in the centre", "for", "pendant", "für", "durante", "per");
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "in the middle", "in the centre", "for", "pendant", "für", "durante", "per") || BareCores.Behind(s, k);
         if (!ends)
         {
             return false;
         }
 
         string before = Folding.Lower(s[Math.Max(0, i - Reach)..i].TrimEnd());
-        if (n.Min is >= 35 and <= 99 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is", "for", "to", "at") && (Places.HasAny(before, "core", "centre", "center", "middle", "probe", "internal", "cœur", "kern", "cuore", "corazón") || Places.WordAt(s, k, "in the middle") || Places.WordAt(s, k, "in the centre"))))
+        core = BareCores.At(s, k, n, before, lang);
+        if (core)
         {
             return true;
         }
 
-        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, Cores) || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
+        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, BareCores.Names) || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
         {
             // Fahrenheit without its sign.
             return true;
@@ -122,7 +128,7 @@ internal static class BareHeat
         return false;
     }
 
-    private static bool Ends(string before, params ReadOnlySpan<string> words)
+    internal static bool Ends(string before, params ReadOnlySpan<string> words)
     {
         foreach (string w in words)
         {

@@ -22,6 +22,26 @@ internal static class BareMinutes
         return closes && before.Length > 1 && before[^1] is ',' or '/' && Heated(before[..^1].TrimEnd(), temperatures[^1]) ? (n.Min, max, at, n.End) : null;
     }
 
+    /// <summary>"Hornear a 180º 25 m.": the letter of metres with its stop, in a step that tells a heat, where nobody measures metres. A noun behind it ("2 m. string") makes it one.</summary>
+    public static (double Min, double Max, int Start, int End)? Letter(string s, int at, string lang, List<StepTemperature> temperatures)
+    {
+        if (temperatures.Count == 0 || !char.IsAsciiDigit(s[at]) || Numbers.Range(s, at, lang) is not { InWords: false, Min: >= 1 and <= Most } n)
+        {
+            return null;
+        }
+
+        int m = Places.Skip(s, n.End);
+        if (m >= s.Length || s[m] is not ('m' or 'M') || m + 1 < s.Length && s[m + 1] is not ('.' or ',' or ';' or ')'))
+        {
+            return null;
+        }
+
+        int stop = m + 1 < s.Length && s[m + 1] == '.' ? m + 2 : m + 1;
+        int next = Places.Skip(s, stop);
+        // Behind the stop a new sentence begins, or a mark goes on.
+        return next >= s.Length || !char.IsLetter(s[next]) || char.IsUpper(s[next]) || s[stop - 1] != '.' || Places.WordAt(s, next, "at") || Places.WordAt(s, next, "a") || Places.WordAt(s, next, "à") || Places.WordAt(s, next, "bei") || Places.WordAt(s, next, "then") ? (n.Min, n.Max ?? n.Min, at, stop) : null;
+    }
+
     /// <summary>A figure that leans on the time or the oven before it: "25 to 30 more", "4 on medium", "another 20", "for ten", "turn down to 200 and bake 30".</summary>
     /// <param name="s">The sentence.</param>
     /// <param name="at">Where the figure stands.</param>

@@ -95,7 +95,15 @@ internal static class Clock
         }
 
         // "20+ min": the sign says "at least", which is read beside the words.
-        i = i < s.Length && s[i] == '+' ? Places.Skip(s, i + 1) : i;
+        if (i < s.Length && s[i] == '+')
+        {
+            i = Places.Skip(s, i + 1);
+            if (Added(s, n, at, i, lang) is { } part)
+            {
+                return part;
+            }
+        }
+
         if (Colon(s, n, at, lang) is { } told)
         {
             return told;
@@ -176,6 +184,24 @@ internal static class Clock
         return e + 1 == s.Length || !char.IsLetterOrDigit(s[e + 1]) ? (n.Min, n.Max ?? n.Min, at, e + 1) : null;
     }
 
+    /// <summary>"6 + 4 Min. kneten": the first of minutes told one after the other, which share their word.</summary>
+    private static (double Min, double Max, int Start, int End)? Added(string s, Numeral n, int at, int next, string lang)
+    {
+        for (int guard = 0; guard < 4 && next < s.Length && char.IsAsciiDigit(s[next]) && Numbers.Range(s, next, lang) is { InWords: false } more; guard++)
+        {
+            int i = Places.Skip(s, more.End);
+            if (TimeWords.Unit(s, i, out _) is { } unit)
+            {
+                // "180 + 20 min" is a heat and its time.
+                return n.InWords || n.Min > 60 ? null : (n.Min * unit, (n.Max ?? n.Min) * unit, at, n.End);
+            }
+
+            next = i < s.Length && s[i] == '+' ? Places.Skip(s, i + 1) : s.Length;
+        }
+
+        return null;
+    }
+
     /// <summary>"1:30 h", "0:45 Std.": hours and minutes with a colon, before the word of hours.</summary>
     private static (double Min, double Max, int Start, int End)? Colon(string s, Numeral n, int at, string lang)
     {
@@ -187,8 +213,37 @@ internal static class Clock
 
         double minutes = (n.Min * 60) + ((s[e + 1] - '0') * 10) + s[e + 2] - '0';
         _ = lang;
-        return TimeWords.Unit(s, Places.Skip(s, e + 3), out int end) is 60 ? (minutes, minutes, at, end) : null;
+        if (TimeWords.Unit(s, Places.Skip(s, e + 3), out int end) is 60)
+        {
+            return (minutes, minutes, at, end);
+        }
+
+        return n.Min == 0 && minutes is > 0 and < 60 && Stretches(s, at, e + 3) ? (minutes, minutes, at, e + 3) : null;
     }
+
+    /// <summary>"Backen 00:25": no hours and some minutes, where no hour of the night is meant ("until 00:30") and no machine runs for seconds ("blitz 00:25").</summary>
+    private static bool Stretches(string s, int at, int end)
+    {
+        if (end < s.Length && (char.IsLetterOrDigit(s[end]) || s[end] is ':' or '.' && end + 1 < s.Length && char.IsAsciiDigit(s[end + 1])) || Quick.In(s))
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> before = s.AsSpan(0, at).TrimEnd(" (~");
+        foreach (string hour in Hours)
+        {
+            if (before.EndsWith(hour, StringComparison.OrdinalIgnoreCase) && (before.Length == hour.Length || !char.IsLetter(before[^(hour.Length + 1)])))
+            {
+                return false;
+            }
+        }
+
+        int next = Places.Skip(s, end);
+        return before.Length > 0 && !Places.WordAt(s, next, "Uhr") && !Places.WordAt(s, next, "am") && !Places.WordAt(s, next, "o'clock") && before[^1] is not ('-' or '/' or ':');
+    }
+
+    private static readonly string[] Hours = ["at", "by", "until", "till", "before", "after", "from", "to", "um", "bis", "ab", "gegen", "vor", "nach", "à", "dès", "vers", "avant", "a las", "hasta las", "las", "alle", "dalle", "entro le", "le"];
+    private static readonly WordList Quick = new("blend", "blitz", "pulse", "whizz", "mix", "mixer", "mixen", "pürieren", "triturar", "frullare", "speed", "vitesse", "Stufe", "velocidad", "velocità", "service", "midnight");
 
     /// <summary>What goes on in the next smaller unit: "1 hr 20", "2 h 15 min", "1h30", "1 h y 15 min", "1 min 30 sec", "1分30秒".</summary>
     private static (double Minutes, int End)? Rest(string s, int end, double unit, string lang)

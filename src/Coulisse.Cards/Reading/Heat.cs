@@ -57,7 +57,8 @@ internal static class Heat
             char scale = Scale(s, k, n, out int scaleEnd);
             int end = scale != ' ' ? scaleEnd : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
-            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Bath(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang));
+            bool core = false;
+            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Bath(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang, out core));
             end = bare ? n.End : fanWord ? j + "fan".Length : end;
             if (!degree && scale == ' ' && !fanWord && !bare)
             {
@@ -68,6 +69,7 @@ internal static class Heat
             bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
             bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(' or ':' or '/') || i > 5 && Signed(s, i);
             double celsius = minus ? -n.Min : fahrenheit ? OfFahrenheit(n.Min) : n.Min;
+            double? most = minus || n.Max is not { } upper || upper <= n.Min ? null : fahrenheit ? OfFahrenheit(upper) : upper;
             lower ??= Folding.Lower(s);
             string before = lower[Math.Max(0, i - 40)..i];
             string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)];
@@ -88,7 +90,7 @@ internal static class Heat
             // "325°F/160°C": one setting
             if (found.Count > 0 && scale == 'C' && found[^1].Words.Contains('F') && Math.Abs(found[^1].Celsius - celsius) < 6 && before.TrimEnd().Length > 0 && before.TrimEnd()[^1] is '/' or '(')
             {
-                found[^1] = found[^1] with { Celsius = celsius, Words = found[^1].Words + " / " + words };
+                found[^1] = found[^1] with { Celsius = celsius, CelsiusMax = most, Words = found[^1].Words + " / " + words };
                 continue;
             }
 
@@ -102,9 +104,9 @@ internal static class Heat
             string? op = Operations.Before(operations, i - 1) ?? main;
             string own = Own(s, end, after, lang);
             bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
-            found.Add(new StepTemperature(Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius), celsius, words)
+            found.Add(new StepTemperature(core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius), celsius, words)
             {
-                Fan = fan,
+                Fan = fan, CelsiusMax = most,
                 Bound = Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
                     : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) ? Bound.AtMost : Bound.At,
             });
@@ -300,7 +302,7 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (Leads(after, " in the centre", " in the center", " in the middle", " at the core", " at the centre", " in the core", " core", " inside", " à cœur", " al cuore", " al centro", " im kern") || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || before.Contains("中心", StringComparison.Ordinal) ||
+        if (Leads(after, " in the centre", " in the center", " in the middle", " at the core", " at the centre", " in the core", " core", " inside", " à cœur", " al cuore", " al centro", " im kern") || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || BareCores.Japanese(before) ||
             Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || Has("coeur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
         {
             return TemperatureOf.Core;

@@ -93,7 +93,7 @@ internal static class Scales
                 ovens[t.Celsius] = Heat.OfFahrenheit(t.Celsius);
             }
 
-            return t with { Celsius = Heat.OfFahrenheit(t.Celsius) };
+            return t with { Celsius = Heat.OfFahrenheit(t.Celsius), CelsiusMax = t.CelsiusMax is { } most ? Heat.OfFahrenheit(most) : null };
         }
 
         // Cold and lukewarm figures below that are left: 4 and 20 are °C everywhere.

@@ -32,7 +32,7 @@ internal static class StepWhy
         {
             string scale = Scales.TakenForFahrenheit(t) && !t.Words.Contains('F', StringComparison.OrdinalIgnoreCase) ? ", taken for °F" : "";
             string fan = t.Fan switch { true => ", fan", false => ", no fan", _ => "" };
-            why.Add(new ReadToken(t.Inherited ? "(a step before)" : t.Words, "heat", string.Create(CultureInfo.InvariantCulture, $"{t.Of.ToString().ToLowerInvariant()} {t.Celsius:0.#} °C{scale}{fan}{(t.Bound == Bound.At ? "" : t.Bound == Bound.AtLeast ? ", at least" : ", at most")}")));
+            why.Add(new ReadToken(t.Inherited ? "(a step before)" : t.Words, "heat", string.Create(CultureInfo.InvariantCulture, $"{t.Of.ToString().ToLowerInvariant()} {t.Celsius:0.#}{(t.CelsiusMax is { } most ? string.Create(CultureInfo.InvariantCulture, $" to {most:0.#}") : "")} °C{scale}{fan}{(t.Bound == Bound.At ? "" : t.Bound == Bound.AtLeast ? ", at least" : ", at most")}")));
         }
 
         foreach (StepStorage s in step.Storage)

@@ -85,7 +85,7 @@ internal static class ReadCommand
     {
         line = s.Span.Line, s.Text, anchor = string.Create(CultureInfo.InvariantCulture, $"{s.Anchor.Component}/{s.Anchor.Order}/{s.Anchor.Fingerprint}"), s.Operation,
         times = s.Times.Concat(otherTimes).Select((t, i) => new { t.MinutesMin, t.MinutesMax, kind = JsonNamingPolicy.CamelCase.ConvertName(t.Kind.ToString()), t.Words, bound = JsonNamingPolicy.CamelCase.ConvertName(t.Bound.ToString()), t.Repeats, otherWay = i >= s.Times.Length }),
-        temperatures = s.Temperatures.Concat(otherHeats).Select((t, i) => new { what = JsonNamingPolicy.CamelCase.ConvertName(t.Of.ToString()), t.Celsius, t.Fan, otherWay = i >= s.Temperatures.Length }),
+        temperatures = s.Temperatures.Concat(otherHeats).Select((t, i) => new { what = JsonNamingPolicy.CamelCase.ConvertName(t.Of.ToString()), t.Celsius, t.CelsiusMax, t.Fan, otherWay = i >= s.Temperatures.Length }),
         s.Kit, s.People, tending = JsonNamingPolicy.CamelCase.ConvertName(s.Tending.ToString()), s.TendAt, storage = s.Storage.Select(x => new { x.Where, x.Days }), s.Until, s.Alternative,
     };
 

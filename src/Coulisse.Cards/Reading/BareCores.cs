@@ -1,0 +1,75 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>The middle of a food without a degree sign: "core should read 54", "54 à cœur", "al cuore deve segnare 54", "芯温54". Only where the words name the middle or the probe, and the figure is one a middle has.</summary>
+internal static class BareCores
+{
+    private const double Least = 35;
+    private const double Most = 99;
+
+    /// <summary>Words right before such a figure.</summary>
+    public static readonly string[] Names = ["core", "core of", "core temp", "core temperature", "core temperature of", "core temp of", "internal", "internal temp", "internal temperature", "internal temperature of", "probe", "probe temp", "à cœur", "à coeur", "kerntemperatur", "kt", "al cuore", "en el centro"];
+
+    private static readonly string[] Middles = ["core", "centre", "center", "middle", "probe", "internal", "cœur", "coeur", "sonde", "kern", "kerntemperatur", "innentemperatur", "fühler", "cuore", "corazón", "sonda", "en el centro", "al centro"];
+    private static readonly string[] Reads = ["hits", "hit", "reads", "read", "reading", "reaches", "reach", "reached", "shows", "show", "says", "should be", "must be", "is", "at least", "for", "to", "at"];
+    private static readonly string[] ReadsElsewhere = ["indique", "indiquer", "affiche", "afficher", "marque", "marquer", "atteint", "atteindre", "anzeigt", "zeigt", "erreicht", "beträgt", "ist", "hat", "bei", "auf", "marca", "marque", "marcar", "indica", "indicar", "alcance", "alcanza", "alcanzar", "segna", "segnare", "segni", "indicare", "raggiunge", "raggiunga", "raggiungere"];
+    private static readonly string[] Pulls = ["pull at", "pull it at", "pull them at", "take out at", "take it out at", "take them out at", "remove at", "lift at"];
+    private static readonly string[] Sides = ["in the middle", "in the centre", "in the center", "at the core", "at the centre", "at the center", "in the core", "à cœur", "à coeur", "au cœur", "im Kern", "in der Mitte", "al cuore", "al centro", "en el centro", "en el corazón"];
+    private static readonly Beginnings FirstOfSides = new(Sides);
+
+    /// <summary>True for a figure of the middle.</summary>
+    /// <param name="s">The sentence.</param>
+    /// <param name="k">What stands behind the figure.</param>
+    /// <param name="n">The figure.</param>
+    /// <param name="before">What stands before it, in small letters.</param>
+    /// <param name="lang">Language.</param>
+    public static bool At(string s, int k, Numeral n, string before, string lang)
+    {
+        if (n.Min is < Least or > Most || n.Max is > Most)
+        {
+            return false;
+        }
+
+        if (BareHeat.Ends(before, Names))
+        {
+            return true;
+        }
+
+        bool reads = BareHeat.Ends(before, Reads) || lang != "en" && BareHeat.Ends(before, ReadsElsewhere);
+        return reads && Places.HasAny(before, Middles) || (reads || BareHeat.Ends(before, BareHeat.Leads)) && Behind(s, k) || lang == "en" && BareHeat.Ends(before, Pulls) && Places.HasAny(s, "core", "probe", "in the middle", "in the centre", "in the center");
+    }
+
+    /// <summary>True where the words behind a figure name the middle it is of.</summary>
+    public static bool Behind(string s, int k)
+    {
+        foreach (string side in FirstOfSides.May(s, k) ? Sides : [])
+        {
+            if (Places.WordAt(s, k, side))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"中心が54℃", "芯温54℃": true where the words stand before a figure and no other figure between.</summary>
+    public static bool Japanese(string before)
+    {
+        int at = Math.Max(before.LastIndexOf("中心", StringComparison.Ordinal), before.LastIndexOf("芯温", StringComparison.Ordinal));
+        return at >= 0 && before.AsSpan(at).IndexOfAnyInRange('0', '9') < 0;
+    }
+
+    /// <summary>"芯温54", "中心温度は63": the words stand before the figure, and no counter behind it.</summary>
+    public static bool Japanese(string s, int i, Numeral n)
+    {
+        if (n.InWords || n.Min is < Least or > Most || n.End < s.Length && (char.IsLetterOrDigit(s[n.End]) && s[n.End] is not ('に' or 'で' or 'ま' or 'を' or 'が' or 'と') || s[n.End] == '%'))
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> before = s.AsSpan(0, i).TrimEnd(" :は=が");
+        return before.EndsWith("芯温") || before.EndsWith("芯温度") || before.EndsWith("中心温度") || before.EndsWith("中心");
+    }
+}
