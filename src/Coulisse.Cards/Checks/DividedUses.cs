@@ -14,6 +14,11 @@ internal static class DividedUses
         {
             foreach (IngredientLine l in c.Ingredients)
             {
+                if (l.Foods.Length == 1 && Told(l, dish.Language) is { } told)
+                {
+                    yield return told;
+                }
+
                 if (l.Foods.Length != 1 || l.Foods[0] is not { Grams: { } listed, GramsMax: null } f || !(Places.HasAny(l.Text, Divided)))
                 {
                     continue;
@@ -39,6 +44,19 @@ internal static class DividedUses
                 }
             }
         }
+    }
+
+    /// <summary>"180 g butter, 120 g for the dough and 40 g for the filling": shares the line itself tells that do not come to its amount.</summary>
+    private static Remark? Told(IngredientLine l, string lang)
+    {
+        if (l.Foods[0] is not { Preparation: { } words, Amount: { } whole, AmountMax: null } f || words.AsSpan().IndexOfAnyInRange('0', '9') is not (>= 0 and var first)
+            || DividedShares.In(words, first, lang) is not { Purposes: true, Rest: false, Amounts.Count: > 1 } shares || shares.Sum(f.Unit is null or "piece" ? null : Lexicon.Unit(f.Unit, lang)) is not { } sum || DividedShares.Same(sum, whole))
+        {
+            return null;
+        }
+
+        string unit = f.Unit is null or "piece" ? "" : " " + f.Unit;
+        return new Remark(l.Span.Line, "divided uses", System.FormattableString.Invariant($"“{l.Text}”: {whole:0.##}{unit} are told, its uses come to {sum:0.##}{unit}."));
     }
 
     /// <summary>"60 g for the cake, 40 g for the top": the amounts of a bracket that say what each is for.</summary>

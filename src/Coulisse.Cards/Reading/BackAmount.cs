@@ -147,9 +147,9 @@ internal static class BackAmount
             return null;
         }
 
-        if (last.Length is 2 or 3 or 4 && last.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && last[0] != '0' && int.Parse(last, System.Globalization.CultureInfo.InvariantCulture) is >= 40 and var grams && food.Count(' ') < 4 && !Typed(food) && (food[^1] == '%' || food.AsSpan().IndexOfAnyInRange('0', '9') < 0))
+        if (last.Length is 2 or 3 or 4 && last.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && last[0] != '0' && int.Parse(last, System.Globalization.CultureInfo.InvariantCulture) is >= 40 and var grams && food.Count(' ') < 4 && (!Typed(food) || FlourTypes.None(food, grams, lang)) && (food[^1] == '%' || FlourTypes.Bare(food).IndexOfAnyInRange('0', '9') < 0))
         {
-            // "butter 82% 340", "Sahne 600": grams are meant where nothing else can be, and asked
+            // "butter 82% 340", "Sahne 600", "Bread flour 500": grams are meant where nothing else can be, and asked
             d.Amount = grams;
             d.Unit = Lexicon.Unit("g", "en");
             d.Bare = true;

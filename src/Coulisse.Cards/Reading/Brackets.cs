@@ -53,9 +53,9 @@ internal static class Brackets
     /// <summary>Reads the words of one bracket into the draft.</summary>
     public static void Read(string words, string lang, Draft d)
     {
-        if (d.Amount is not null && DividedUses.Told(words, lang))
+        if (d.Amount is { } all && (DividedUses.Told(words, lang) || (DividedShares.In(words, 0, lang, named: false) is { Amounts.Count: > 1 } shares && shares.Sum(d.Unit) is { } sum && DividedShares.Same(sum, all))))
         {
-            // "100 g sugar (60 g for the cake, 40 g for the top)": how it is divided, and no second measure
+            // "100 g sugar (60 g for the cake, 40 g for the top)", "(60 g cake + 40 g top)": how it is divided, and no second measure
             d.Prepare(words);
             return;
         }

@@ -240,6 +240,9 @@ internal static class Joins
         string name = s[food..(s.IndexOf(',', food) is var stop and > 0 ? stop : s.Length)];
         if (m.Unit is { Kind: "mass" or "volume" })
         {
+            // "30 g butter, 20 g flour and 10 g sugar": the last comma has no other behind it.
+            int joint = name.IndexOf(Conjunction.Spaced(lang), StringComparison.OrdinalIgnoreCase);
+            name = joint > 0 && joint + Conjunction.Spaced(lang).Length is var behind && behind < name.Length && char.IsAsciiDigit(name[behind]) ? name[..joint] : name;
             // A weight of the same food is how much of it ("1 tin tomatoes, 400 g tomatoes").
             return !s.AsSpan(0, comma).Contains(name, StringComparison.OrdinalIgnoreCase) && FoodIds.Match(name, lang) is not null;
         }

@@ -68,6 +68,18 @@ internal static class LineReader
             s = s[1..^1].Trim();
         }
 
+        if (DividedAmount.Of(s, lang) is { } divided)
+        {
+            Draft one = PartReader.Read(divided.Line, lang, why);
+            if (divided.Whole is { } sum)
+            {
+                PartReader.Take(one, sum, s);
+            }
+
+            one.Prepare(divided.Words);
+            return [one];
+        }
+
         string? whole = null;
         foreach (string part in EachOf.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
         {

@@ -168,6 +168,12 @@ internal static class StepReader
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
             bool limit = !longest && Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
+            if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max) is { } range)
+            {
+                times[^1] = range;
+                continue;
+            }
+
             if (least && temperatures.Count > 0 && before.Contains("or more for", StringComparison.Ordinal))
             {
                 temperatures[^1] = temperatures[^1] with { HoldMinutes = t.Min };

@@ -21,8 +21,18 @@ internal static class Tails
         int food = 0;
         while (food < segments.Count - 1 && (OnlyPreparation(segments[food], lang) || segments[food].Length == 0))
         {
-            d.Prepare(segments[food]);
             food++;
+        }
+
+        if (food > 0 && food == segments.Count - 1 && segments[0].Length > 0 && OnlyPreparation(segments[food], lang))
+        {
+            // "pelati, sgocciolati": words of work alone; the first is what the shop calls it
+            food = 0;
+        }
+
+        for (int i = 0; i < food; i++)
+        {
+            d.Prepare(segments[i]);
         }
 
         d.Food = segments.Count > 0 ? segments[food] : "";

@@ -11,11 +11,13 @@ internal static class TwoAmounts
     {
         static string Say(double v) => Math.Round(v, 1).ToString("0.####", CultureInfo.InvariantCulture);
         if (d is { Unit: { Kind: "mass", Base: { } own }, Amount: { } a, AmountMax: null, Second: { } second } && CompoundAmounts.At(second, 0, lang) is { Unit: { Kind: "mass", Base: { } other } } told
-            && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && (apart < 0.15 * a * own || OfTwoSystems(d.Unit, told.Unit)) && !PrintedOunces.Agree(a * own, told.Number.Min * other) && d.Bought is null)
+            && Math.Abs(a * own - told.Number.Min * other) is var apart && apart > 0.05 * a * own && (apart < 0.15 * a * own || Translated(d, told, line, lang)) && !PrintedOunces.Agree(a * own, told.Number.Min * other) && d.Bought is null)
         {
             (string one, string two) = (Say(a * own) + " g", Say(told.Number.Min * other) + " g");
+            (int From, int To)? own0 = AmountWords.In(line, a, d.Unit?.Unit, lang);
             int at = line.IndexOf(second, StringComparison.OrdinalIgnoreCase);
-            Region? r = Region.Of(line, AmountWords.In(line, a, d.Unit?.Unit, lang), at < 0 ? null : (at, at + second.Length));
+            (int From, int To)? behind = at >= 0 ? (at, at + second.Length) : AmountWords.In(line, told.Number.Min, told.Unit.Unit, lang, own0?.To ?? 0);
+            Region? r = Region.Of(line, own0, behind);
             doubts.Add(AmountWords.Ask(number, line, $"“{line}”: {one} and {two} are told for one amount. Which is meant?", r?.Asked, d.Food, $"{Say(apart)} g", apart, (one, r?.First ?? one), (two, r?.Second ?? two)));
         }
 
@@ -44,8 +46,9 @@ internal static class TwoAmounts
         }
     }
 
-    /// <summary>Grams beside ounces are one weight told twice, however far apart; grams beside grams may be net and gross.</summary>
-    private static bool OfTwoSystems(Words.UnitWord one, Words.UnitWord other) => one.Unit is "oz" or "lb" != other.Unit is "oz" or "lb";
+    /// <summary>True for grams told in ounces and nothing else beside them: one was reckoned from the other. Two weights in grams may be gross and net, and "(500 g meat)" is of what is in it.</summary>
+    private static bool Translated(Draft d, Measure told, string line, string lang) =>
+        (d.Unit?.Unit is "g" or "kg") != (told.Unit?.Unit is "g" or "kg") && (AmountWords.In(line, told.Number.Min, told.Unit?.Unit, lang, 1) is not var (from, to) || line[from - 1] != '(' || to >= line.Length || line[to] == ')');
 
     /// <summary>Two amounts of one line with what stands between them, and what each answer leaves of it.</summary>
     private sealed record Region(string Asked, string First, string Second)

@@ -1,0 +1,41 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"at least 2 hours and up to 2 days", "30 minutes, höchstens 1 Stunde": a low end and, right behind it, the high end of the same wait. Read as two waits one would follow the other, and the plan would wait for both.</summary>
+internal static class OpenRanges
+{
+    private const int Near = 40;
+    private static readonly string[] Joints = ["and", "or", "but", "et", "ou", "mais", "und", "oder", "aber", "y", "o", "pero", "e", "ma", "for"];
+
+    /// <summary>The time before with its high end, where the time told at a place is that and no other.</summary>
+    /// <param name="s">The step.</param>
+    /// <param name="last">The time before.</param>
+    /// <param name="at">Where the upper end begins.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="minutes">The upper end.</param>
+    public static StepTime? Closed(string s, StepTime last, int at, int end, double minutes)
+    {
+        if (last is not { MinutesMin: { } low, Words.Length: > 0 } || last.Kind == TimeKind.Limit || minutes <= low || last.MinutesMax is { } high && high != low)
+        {
+            return null;
+        }
+
+        int told = at > 0 ? s.LastIndexOf(last.Words, at - 1, Math.Min(at, last.Words.Length + Near), StringComparison.Ordinal) : -1;
+        if (told < 0 || told + last.Words.Length > at)
+        {
+            return null;
+        }
+
+        // Nothing but the words of the bound and one that joins: "2 hours, rest for up to 1 hour" are two.
+        string between = s[(told + last.Words.Length)..at].Trimmed(" ,-(");
+        foreach (string joint in Joints)
+        {
+            between = Places.WordAt(between, 0, joint) ? between[joint.Length..].TrimStart() : between;
+        }
+
+        return Array.Exists(Uppers, u => between.Equals(u, StringComparison.OrdinalIgnoreCase)) ? last with { MinutesMax = minutes, Bound = Bound.At, Words = s[told..end] } : null;
+    }
+
+    private static readonly string[] Uppers = ["up to", "no more than", "not more than", "no longer than", "at most", "at the most", "a maximum of", "maximum", "max.", "max", "jusqu'à", "au plus", "au maximum", "maximum", "bis zu", "höchstens", "maximal", "hasta", "como máximo", "máximo", "fino a", "al massimo", "massimo"];
+}
