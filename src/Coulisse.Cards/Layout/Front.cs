@@ -7,6 +7,7 @@ namespace Coulisse.Cards.Layout;
 internal static class Front
 {
     private const int Longest = 120;
+    private const int LongestCount = 40;
 
     /// <summary>How far two marks stand apart on a form.</summary>
     private const string Gap = "  ";
@@ -17,11 +18,13 @@ internal static class Front
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
-    private static readonly HashSet<string> Labels = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+    private static readonly HashSet<string> Labels = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
     private static readonly Beginnings FirstOfNeeds = new(Needs);
     private static readonly WordList Tools = new("mould", "tin", "tray", "thermometer", "cling film", "piping bag", "ring", "rings", "whisk", "blender", "mixer", "siphon", "sieve", "moule", "moules", "cercle", "cercles", "poche", "douille", "thermomètre", "film", "Form", "Springform", "Spritzbeutel", "Ring", "Ringe", "Thermometer", "molde", "aro", "aros", "manga", "termómetro", "stampo", "stampi", "anello", "sac à poche", "termometro");
+
+    private static readonly WordList Editions = new("rev", "ver", "vers", "version", "ed", "edition", "issue", "page", "sheet", "card", "vol", "fiche", "folio", "Blatt", "Karte", "Seite", "Stand", "hoja", "página", "ficha", "foglio", "pagina", "scheda");
 
     /// <summary>The name on the first line of a card, where the line also counts or numbers, and what else it says; null for any other line.</summary>
     public static (string Name, string Beside)? Title(List<RawLine> lines, int i, string lang)
@@ -43,7 +46,7 @@ internal static class Front
         }
 
         return Row(s) is { } row ? Namers.Contains(row.Label) && row.Value.Length > 2 && char.IsLetter(row.Value[0]) && !Looks.Amounted(row.Value, lang) ? (row.Value, "") : null
-            : Sheet(s) ?? Cells(s, lang) ?? Sectioned(s) ?? (Counts(lines, i, Folding.Line(s), lang) ? (Folding.Line(s), "") : null);
+            : Sheet(s) ?? Cells(s, lang) ?? Sectioned(s) ?? Sentenced(s, lang) ?? (Counts(lines, i, Folding.Line(s), lang) ? (Folding.Line(s), "") : null);
     }
 
     /// <summary>True for a line over the list, or alone, that tells the yield, the tin, the kit or a row of a form.</summary>
@@ -54,12 +57,15 @@ internal static class Front
     public static bool Tells(List<RawLine> lines, int i, bool over, string lang)
     {
         string s = lines[i].Text;
+        // "_Two trays of 12_": slanted letters change nothing
+        s = s.Length > 3 && s[0] is '_' or '*' && s[^1] == s[0] && s[1] != s[0] ? s[1..^1] : s;
         if (s.Length is < 3 or > Longest || !over && !Alone(lines, i) || Looks.Bullet(s))
         {
             return false;
         }
 
-        return (char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
+        bool counts = char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' || s.Length <= LongestCount && Lexicon.Longest("num", s, 0, 1, lang, out _) is not null;
+        return (counts ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
             || over && (Row(s) is { } row && Labels.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
     }
 
@@ -96,6 +102,12 @@ internal static class Front
             figures = figures > 0 && figures + 1 < rest.Length && rest[figures] is '/' or '-' && char.IsAsciiLetterOrDigit(rest[figures + 1]) ? figures + 2 : figures;
             rest = figures < 0 ? "" : rest[figures..].TrimmedStart(" -–—:|.");
             string[] cells = Split(rest);
+            if (cells.Length > 0 && Row(cells[0]) is { } row && Labels.Contains(row.Label))
+            {
+                // "Produktionskarte 112            Stand: Herbst": rows of the form, and no name
+                return ("", "");
+            }
+
             return cells.Length == 0 ? ("", "") : (cells[0], string.Join(" · ", cells.Skip(1)));
         }
 
@@ -115,7 +127,14 @@ internal static class Front
     }
 
     /// <summary>"Passion fruit tart, torched meringue                 PASTRY MANUAL rev. 4": two ends of a page, neither of them an amount.</summary>
-    private static bool Apart(string s, string[] cells, string lang) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[0].Contains(' ') && char.IsLetter(cells[1][0]) && Looks.Capitals(cells[1][..Places.WordEnd(cells[1], 0)]) && !Looks.Amounted(cells[1], lang);
+    private static bool Apart(string s, string[] cells, string lang) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[0].Contains(' ') && char.IsLetter(cells[1][0]) && Looks.Capitals(cells[1][..Places.WordEnd(cells[1], 0)]) && (!Looks.Amounted(cells[1], lang) || Editions.In(cells[1]));
+
+    /// <summary>"Chicken liver parfait. 1 terrine, 14 slices.": a name, and in a sentence behind it nothing but what it makes.</summary>
+    private static (string Name, string Beside)? Sentenced(string s, string lang)
+    {
+        int stop = s.IndexOf(". ", StringComparison.Ordinal);
+        return stop > 3 && char.IsLetter(s[0]) && s.AsSpan(0, stop).IndexOfAnyInRange('0', '9') < 0 && !s.AsSpan(0, stop).Contains(':') && s[(stop + 2)..].Trim().TrimEnd('.') is { Length: > 0 } rest && YieldClauses.Only(rest, lang) ? (s[..stop], rest) : null;
+    }
 
     private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
 

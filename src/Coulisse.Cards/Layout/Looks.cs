@@ -99,6 +99,11 @@ internal static class Looks
             return !Statement(body, lang);
         }
 
+        if (Shared(body, lang, d))
+        {
+            return true;
+        }
+
         // A bare count binds only a food everybody knows: "Chapter 3" is none.
         return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d) is { } food && FoodIds.Match(food, lang) is not null;
     }
@@ -187,8 +192,20 @@ internal static class Looks
         }
 
         bool stops = body[^1] is '.' or '。' or '!' or ';';
+        // "Cream cheese     700 g": the food begins like work.
         List<(int At, string Id)> verbs = Operations.In(body.Length > 300 ? body[..300] : body, lang);
-        return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null));
+        return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null && !Weighed(body, lang)));
+    }
+
+    /// <summary>"salt: 1.5% of butter weight": a share of a base behind a food everybody knows is as much of a list as a weight.</summary>
+    private static bool Shared(string body, string lang, Draft d) =>
+        body.Length < 80 && body[^1] != '.' && body.IndexOf('%') > 3 && Shares.Behind(body, lang, d) is { Length: < 30 } food && d.Percent is not null && FoodIds.Match(food, lang) is not null;
+
+    /// <summary>A food everybody knows, its weight or its share of a base behind it, and nothing else.</summary>
+    private static bool Weighed(string body, string lang)
+    {
+        Draft d = new(why: false);
+        return Shared(body, lang, d) || char.IsLetterOrDigit(body[^1]) && body.Length < 60 && BackAmount.Take(body, lang, d) is { Length: < 30 } food && d.Unit is { Kind: "mass" or "volume" } && FoodIds.Match(food, lang) is not null;
     }
 
     /// <summary>True when the first word is one of work: "blitz 70C 6 min", "brine 12 min".</summary>

@@ -94,9 +94,16 @@ internal static class Tables
                 into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }
 
-            foreach ((string[] cells, Span span) in body)
+            int sum = plan.Compound ? -1 : SumRow.Of([.. body.Select(r => (At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], At(names, plan.Amounts[0]), plan, lang)))], names.Any(ColumnHeads.Share), lang);
+            for (int r = 0; r < body.Count; r++)
             {
-                Single(cells, span, plan, names, lang, into);
+                if (r == sum)
+                {
+                    into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", body[r].Cells.Where(c => c.Length > 0)), body[r].Span));
+                    continue;
+                }
+
+                Single(body[r].Cells, body[r].Span, plan, names, lang, into);
             }
 
             TableUnits.Beside(body, plan, names, lang, into);

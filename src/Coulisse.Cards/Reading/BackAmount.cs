@@ -188,6 +188,14 @@ internal static class BackAmount
         return null;
     }
 
+    /// <summary>"cipolle 2, bruciate": a small count behind a name of one word, and what is done to it behind a comma.</summary>
+    public static string? Counted(string s, string lang, Draft d)
+    {
+        int comma = s.IndexOf(", ", StringComparison.Ordinal);
+        int space = comma < 0 ? -1 : s.IndexOf(' ');
+        return space > 2 && space + 1 < comma && comma - space <= 3 && char.IsAsciiDigit(s[space + 1]) && FoodWords.IsPreparation(s[(comma + 2)..], lang) && Count(s[..comma], lang, d) is { } food ? food + s[comma..] : null;
+    }
+
     /// <summary>"Pears in syrup", "anchois à l'huile": a food everybody knows, and what it is kept in.</summary>
     private static bool Kept(string food, string lang)
     {

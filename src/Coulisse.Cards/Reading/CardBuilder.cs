@@ -121,7 +121,9 @@ internal sealed class CardBuilder(string text, string lang)
             _title = name;
             if (YieldClauses.OfName(name, span, _lang) is { } made)
             {
+                int told = _yields.Count;
                 _yields.Add(made);
+                YieldClauses.Add(name, span, _lang, _yields, told);
             }
 
             return;

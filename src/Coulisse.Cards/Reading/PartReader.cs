@@ -33,7 +33,7 @@ internal static class PartReader
         {
             s = Shares.Behind(UnitFirst.Take(s, lang, d), lang, d);
             s = d.Amount is null && d.Percent is null ? BackAmount.Take(s, lang, d) : s;
-            s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? s : s;
+            s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? s : s;
         }
 
         Tails.Read(Alternatives.OfSize(s, lang, d), lang, d);

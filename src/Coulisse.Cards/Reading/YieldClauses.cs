@@ -45,6 +45,9 @@ internal static class YieldClauses
     /// <summary>"1 tray, 48 pieces": the whole and what it is cut into.</summary>
     public static bool Two(string s, string lang) => Of(s) is { Length: 2 } two && Array.TrueForAll(two, c => YieldWords.Made(c, lang) is not null);
 
+    /// <summary>"1 terrine, 14 slices", "8 portions": nothing but what a dish makes.</summary>
+    public static bool Only(string s, string lang) => Of(s) is { Length: > 0 } all && Array.TrueForAll(all, c => YieldWords.Made(c, lang) is not null);
+
     private static string[] Of(string s) => s.Split(Seams, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     private static bool Opens(string s, string lang) => YieldWords.Form(s[..Places.WordEnd(s, 0)]) || s[0] == '(' || Lexicon.Longest("total", s, 0, 3, lang, out _) is not null;

@@ -6,9 +6,10 @@ namespace Coulisse.Cards.Reading;
 internal static class YieldWords
 {
     private const int LongestTitle = 120;
+    private const int LongestCount = 40;
     private static readonly string[] Openers =
     [
-        "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
+        "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "fills", "remplit", "füllt", "llena", "riempie", "soit", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
         "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
     ];
@@ -22,7 +23,7 @@ internal static class YieldWords
     private static readonly Beginnings AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
-    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "ramekins", "ring", "rings", "ringe", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
+    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "ramekins", "ramequin", "ramequins", "förmchen", "gläschen", "ring", "rings", "ringe", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
 
     /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
     public static bool Form(string noun) => noun.Length > 2 && (AllForms.Contains(noun) || noun[^1] is 's' or 'e' && AllForms.Contains(noun[..^1]));
@@ -77,7 +78,7 @@ internal static class YieldWords
                 continue;
             }
 
-            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "nombre" or "stück" or "stückzahl" or "anzahl" or "coperti" or "dosi" or "comensales" or "pax" or "donne" or "gives";
+            bool small = w is "for" or "pour" or "für" or "para" or "per" or "cut into" or "personnes" or "personen" or "portions" or "portionen" or "porzioni" or "raciones" or "porciones" or "servings" or "covers" or "couverts" or "batch" or "quantity" or "menge" or "nombre" or "stück" or "stückzahl" or "anzahl" or "coperti" or "dosi" or "comensales" or "pax" or "donne" or "gives" or "fills" or "remplit" or "füllt" or "llena" or "riempie" or "soit";
             int i = at + w.Length;
             bool marked = false;
             while (i < s.Length && s[i] is ' ' or ':' or '=' or '-')
@@ -232,7 +233,7 @@ internal static class YieldWords
     /// <summary>"3 loaves x 1 kg, paper moulds", "1 tart of 26 cm (fluted tin) - cuts into 12", "12 verrines": a line that opens with how many of what the dish is made as. Null for any other.</summary>
     public static CardYield? Leads(string s, Span span, string lang)
     {
-        if (s.Length < 3 || !char.IsAsciiDigit(s[0]) && s[0] is not ('x' or '×'))
+        if (s.Length < 3 || !char.IsAsciiDigit(s[0]) && s[0] is not ('x' or '×') && (s.Length > LongestCount || Lexicon.Longest("num", s, 0, 1, lang, out _) is null))
         {
             return null;
         }
@@ -249,11 +250,11 @@ internal static class YieldWords
         return told ? new CardYield(n.Min, UnitOf(Noun(body, 0, lang)), s, span) { AmountMax = n.Max } : null;
     }
 
-    /// <summary>"of 26 cm", "da 1 kg", "à 350 g": the size of each.</summary>
+    /// <summary>"of 26 cm", "da 1 kg", "à 350 g", "of 12": the size of each, or how many it holds.</summary>
     private static bool Sized(string rest, string lang)
     {
         int gap = rest.IndexOf(' ');
-        return gap is > 0 and < 5 && rest[..gap] is "of" or "à" or "de" or "da" or "di" or "zu" or "von" && Amounts.At(rest, gap + 1, lang) is { Unit.Kind: "length" or "mass" or "volume" };
+        return gap is > 0 and < 5 && rest[..gap] is "of" or "à" or "de" or "da" or "di" or "zu" or "von" && Amounts.At(rest, gap + 1, lang) is { } m && (m.Unit is { Kind: "length" or "mass" or "volume" } || m.Unit is null && m.End >= rest.TrimEnd('.', ')').Length);
     }
 
     /// <summary>"5 pezzi da 1 kg", "4 pieces of 350 g": how large each is.</summary>
@@ -362,6 +363,21 @@ internal static class YieldWords
 
     private static CardYield? Japanese(string s, Span span)
     {
+        if (s.IndexOf('食') is > 0 and var meals && char.IsAsciiDigit(s[meals - 1]) && (meals + 1 == s.Length || s[meals + 1] is ' ' or '分' or ')' or '、') && !s.Contains('日'))
+        {
+            // "カレー 20食": meals of a canteen; "1日3食" is how often one eats
+            int first = meals;
+            while (first > 0 && char.IsAsciiDigit(s[first - 1]))
+            {
+                first--;
+            }
+
+            if (meals - first < 5)
+            {
+                return new CardYield(double.Parse(s.AsSpan(first, meals - first), System.Globalization.CultureInfo.InvariantCulture), "portions", s, span);
+            }
+        }
+
         foreach (string w in s.AsSpan().ContainsAny('分', '前') ? Counted : [])
         {
             int at = s.IndexOf(w, StringComparison.Ordinal);
