@@ -130,7 +130,7 @@ internal static class Prose
                 continue;
             }
 
-            if (word && Numbers.Single(s, i, lang) is null && !Same(s, i, out _))
+            if (word && !(NumberBeginnings.May(s, i) && Numbers.Single(s, i, lang) is not null) && !Same(s, i, out _))
             {
                 continue;
             }

@@ -7,9 +7,13 @@ internal sealed class Ahead(List<Piece> pieces, string lang, FoodIds ids)
 {
     /// <summary>A card of fewer pieces is read before other cores would have begun.</summary>
     private const int Fewest = 4_000;
-    private const int Window = 16_384;
+    private const int Most = 8_192;
     private const int Stretch = 512;
-    private readonly (object? Read, Doubt[] Asked)[] _read = pieces.Count < Fewest ? [] : new (object?, Doubt[])[Math.Min(Window, pieces.Count)];
+    private readonly bool _long = pieces.Count >= Fewest;
+    // Two windows take turns: while one is put in its places the other is read.
+    private (object? Read, Doubt[] Asked)[] _read = [];
+    private (object? Read, Doubt[] Asked)[] _other = [];
+    private Task? _next;
     private int _from;
     private int _to;
 
@@ -17,36 +21,60 @@ internal sealed class Ahead(List<Piece> pieces, string lang, FoodIds ids)
     /// <param name="i">Which piece; asked for in order.</param>
     public (object? Read, Doubt[] Asked) Of(int i)
     {
-        if (_read.Length == 0)
+        if (!_long)
         {
             return (null, []);
         }
 
         if (i >= _to)
         {
-            _from = i;
-            _to = Math.Min(pieces.Count, i + _read.Length);
-            Parallel.For(0, (_to - _from + Stretch - 1) / Stretch, Fill);
+            Turn(i);
         }
 
         return _read[i - _from];
     }
 
-    private void Fill(int stretch)
+    private void Turn(int from)
     {
-        int from = _from + stretch * Stretch;
+        if (_next is null)
+        {
+            _other = new (object?, Doubt[])[Most];
+            _read = new (object?, Doubt[])[Most];
+            Read(_other, from);
+        }
+        else
+        {
+            _next.GetAwaiter().GetResult();
+        }
+
+        (_read, _other) = (_other, _read);
+        _from = from;
+        _to = Math.Min(pieces.Count, from + Most);
+        (object?, Doubt[])[] into = _other;
+        int next = _to;
+        _next = next < pieces.Count ? Task.Run(() => Read(into, next)) : null;
+    }
+
+    private void Read((object? Read, Doubt[] Asked)[] into, int from)
+    {
+        int count = Math.Min(Most, pieces.Count - from);
+        Parallel.For(0, (count + Stretch - 1) / Stretch, stretch => Fill(into, from, stretch * Stretch, count));
+    }
+
+    private void Fill((object? Read, Doubt[] Asked)[] into, int from, int first, int count)
+    {
         List<Doubt> doubts = [];
-        for (int i = from; i < Math.Min(_to, from + Stretch); i++)
+        for (int k = first; k < Math.Min(count, first + Stretch); k++)
         {
             doubts.Clear();
-            Piece p = pieces[i];
+            Piece p = pieces[from + k];
             object? read = p.Kind switch
             {
                 PieceKind.Item => LineReader.Read(Footnotes.Bare(p.Text), lang, p.Span, doubts, ids),
                 PieceKind.Step => StepReader.Alone(p.Text, lang, p.Span),
                 _ => null,
             };
-            _read[i - _from] = (read, doubts.Count == 0 ? [] : [.. doubts]);
+            into[k] = (read, doubts.Count == 0 ? [] : [.. doubts]);
         }
     }
 }

@@ -16,7 +16,7 @@ internal static class Clock
     /// <summary>A stretch of time at a place: low, high, end; null when none begins there.</summary>
     public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang)
     {
-        if (One(s, at, lang) is not { } first)
+        if (!NumberBeginnings.May(s, at) || One(s, at, lang) is not { } first)
         {
             return null;
         }

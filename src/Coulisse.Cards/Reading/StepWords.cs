@@ -67,6 +67,11 @@ internal static class StepWords
 
     public static double? Thickness(string s)
     {
+        if (!s.Contains("mm", StringComparison.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
         for (int i = 0; i < s.Length; i++)
         {
             if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not '.') && Numbers.Single(s, i, "en") is { } n)

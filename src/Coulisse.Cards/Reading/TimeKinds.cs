@@ -14,6 +14,7 @@ internal static class TimeKinds
     private static readonly WordList InBath = new("sous vide", "sous-vide", "sottovuoto", "al vacío", "vakuum");
     private static readonly WordList InMachine = new("by machine", "in the mixer", "in a mixer", "stand mixer", "on speed", "on first speed", "on second speed", "on slow speed", "on fast speed", "à vitesse", "au batteur", "au robot", "mit der Maschine", "in der Küchenmaschine", "auf Stufe", "a velocidad", "en la amasadora", "a velocità", "in planetaria");
     private static readonly WordList InMicrowave = new("microwave", "micro-ondes", "Mikrowelle", "microondas", "microonde", "レンジ");
+    private static readonly WordList Beaten = new("mix", "whisk", "knead", "beat");
     private static readonly string[] Handwork = ["peel_", "pick_", "shell_", "clean_", "trim_", "turn_", "open_", "fillet", "debone", "joint_", "chop_", "slice_", "cut_", "dice", "brunoise", "julienne", "shape_", "roll_", "laminate", "pipe", "crumb_coat", "stuff", "wash_", "stamp_", "portion_", "plate_", "assemble", "box_", "pit_", "segment", "mince", "spherify", "layer_", "line_", "carry", "weigh", "truss", "scale_and_gut", "skin_", "top_and_tail", "knead_hand", "wrap", "clear_down", "set_station"];
     // What stands over heat while hands come back to it.
     private static readonly string[] Hot = ["sweat", "brown_onions", "toast_dry", "caramel", "cook_syrup", "cook_custard", "make_stock", "confit", "smoke", "scald_milk", "cook_pasta", "cook_rice", "candy_fruit", "heat_through", "brown_butter", "melt", "reheat", "griddle", "grill_bars", "make_roux_sauce"];
@@ -55,7 +56,7 @@ internal static class TimeKinds
             return kind;
         }
 
-        if (op is null && temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) && !Places.HasAny(clause, "mix", "whisk", "knead", "beat"))
+        if (op is null && temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) && !Beaten.In(clause))
         {
             return TimeKind.Oven;
         }

@@ -61,6 +61,9 @@ internal static class Lexicon
         return null;
     }
 
+    /// <summary>The keys of a class in all languages.</summary>
+    public static IReadOnlyList<string> Keys(string kind) => LazyWords.Value[kind].Keys;
+
     /// <summary>Longest phrase of a class that begins at a place; gives its end.</summary>
     public static string? Longest(string kind, string s, int at, int words, string lang, out int end)
     {

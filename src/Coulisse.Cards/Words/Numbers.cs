@@ -6,7 +6,10 @@ namespace Coulisse.Cards.Words;
 internal static class Numbers
 {
     /// <summary>A number or range at a place; null when none begins there.</summary>
-    public static Numeral? Range(string s, int at, string lang)
+    public static Numeral? Range(string s, int at, string lang) => at < s.Length && char.IsAsciiDigit(s[at]) ? Figures.Range(s, at, lang) : RangeOf(s, at, lang);
+
+    /// <summary>The same, read anew.</summary>
+    internal static Numeral? RangeOf(string s, int at, string lang)
     {
         int i = at;
         bool between = Places.WordAt(s, i, "between") || (lang == "es" && Places.WordAt(s, i, "entre")) || (lang == "fr" && Places.WordAt(s, i, "entre")) || (lang == "de" && Places.WordAt(s, i, "zwischen"));
@@ -54,7 +57,7 @@ internal static class Numbers
             return repaired;
         }
 
-        if (!char.IsLetter(c))
+        if (!char.IsLetter(c) || !NumberBeginnings.May(s, at))
         {
             return null;
         }

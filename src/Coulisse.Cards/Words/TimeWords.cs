@@ -31,11 +31,14 @@ internal static class TimeWords
     private static readonly FrozenDictionary<string, (string Words, double Minutes)[]> ByLanguage = Phrases.GroupBy(p => p.Lang, StringComparer.Ordinal)
         .ToFrozenDictionary(g => g.Key, g => g.Select(p => (p.Words, p.Minutes)).OrderByDescending(p => p.Words.Length).ToArray(), StringComparer.Ordinal);
 
-    /// <summary>Minutes of a phrase that begins at a place; null when none does.</summary>
+    /// <summary>The phrases of all languages.</summary>
+    public static IEnumerable<string> All => Phrases.Select(p => p.Words);
+
+    /// <summary>Minutes of a phrase that begins at a place; null when none does. None begins with a figure.</summary>
     public static double? At(string s, int at, string lang, out int end)
     {
         end = at;
-        if (at < s.Length && ByLanguage.TryGetValue(lang, out (string Words, double Minutes)[]? phrases))
+        if (at < s.Length && !char.IsAsciiDigit(s[at]) && ByLanguage.TryGetValue(lang, out (string Words, double Minutes)[]? phrases))
         {
             char first = Folding.Lower(s[at]);
             foreach ((string words, double minutes) in phrases)

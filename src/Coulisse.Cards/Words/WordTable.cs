@@ -13,9 +13,13 @@ internal sealed class WordTable<T>
     public WordTable(FrozenDictionary<string, (string Lang, T Value)[]> words)
     {
         _words = words.GetAlternateLookup<ReadOnlySpan<char>>();
+        Keys = words.Keys;
         _longest = words.Keys.Max(k => k.Length);
         _first = new Beginnings(words.Keys, folded: true);
     }
+
+    /// <summary>The words by their keys.</summary>
+    public IReadOnlyList<string> Keys { get; }
 
     /// <summary>All that the key may be; null when it is no word of the class.</summary>
     public (string Lang, T Value)[]? Find(ReadOnlySpan<char> key) => key.Length <= _longest && _words.TryGetValue(key, out (string Lang, T Value)[]? found) ? found : null;
