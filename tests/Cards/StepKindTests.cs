@@ -34,6 +34,28 @@ public sealed class StepKindTests
     [InlineData("中心に40個置く。", "ja")]
     public void What_stands_in_the_middle_is_no_heat(string step, string lang) => Assert.Empty(Cores(step, lang));
 
+    [Theory]
+    [InlineData("Bake at 180°C in the middle of the oven for 20 min.", "en", 180)]
+    [InlineData("Bake in the centre of the oven at 160 for 20 min.", "en", 160)]
+    [InlineData("Dry on the middle shelf at 95°C for 2 hours.", "en", 95)]
+    [InlineData("Set the tray in the middle, oven at 90°C, 3 hours.", "en", 90)]
+    [InlineData("Cuire au centre du four à 180 °C, 20 min.", "fr", 180)]
+    [InlineData("Cuocere al centro del forno a 180 °C per 20 min.", "it", 180)]
+    public void The_middle_of_the_oven_is_a_place(string step, string lang, double celsius)
+    {
+        StepTemperature t = Assert.Single(CardReader.ReadStep(step, lang).Temperatures);
+
+        Assert.Equal((TemperatureOf.Oven, celsius), (t.Of, t.Celsius));
+    }
+
+    [Theory]
+    [InlineData("Roast in the middle of the oven until 54°C at the core.")]
+    [InlineData("Roast until 54°C in the middle of the meat.")]
+    public void Beside_a_place_the_middle_of_the_food_stays_one(string step) => Assert.Equal([54], Cores(step, "en"));
+
+    [Fact]
+    public void A_warm_plate_has_no_core() => Assert.Empty(Cores("Warm the centre of the plate to 60°C.", "en"));
+
     [Fact]
     public void Before_the_middle_told_in_Japanese_another_heat_is_of_something_else() =>
         Assert.Equal([58], Cores("芯温58°Cになるまで85°Cで40分加熱する。", "ja"));

@@ -12,6 +12,7 @@ internal static class BareCores
     public static readonly string[] Names = ["core", "core of", "core temp", "core temperature", "core temperature of", "core temp of", "internal", "internal temp", "internal temperature", "internal temperature of", "probe", "probe temp", "à cœur", "à coeur", "kerntemperatur", "kt", "al cuore", "en el centro"];
 
     private static readonly string[] Middles = ["core", "centre", "center", "middle", "probe", "internal", "cœur", "coeur", "sonde", "kern", "kerntemperatur", "innentemperatur", "fühler", "cuore", "corazón", "sonda", "en el centro", "al centro"];
+    private static readonly string[] OfFood = ["core", "probe", "internal", "cœur", "coeur", "sonde", "kern", "kerntemperatur", "innentemperatur", "fühler", "cuore", "corazón", "sonda"];
     private static readonly string[] Reads = ["hits", "hit", "reads", "read", "reading", "reaches", "reach", "reached", "shows", "show", "says", "should be", "must be", "is", "at least", "for", "to", "at"];
     private static readonly string[] ReadsElsewhere = ["indique", "indiquer", "affiche", "afficher", "marque", "marquer", "atteint", "atteindre", "anzeigt", "zeigt", "erreicht", "beträgt", "ist", "hat", "bei", "auf", "marca", "marque", "marcar", "indica", "indicar", "alcance", "alcanza", "alcanzar", "segna", "segnare", "segni", "indicare", "raggiunge", "raggiunga", "raggiungere"];
     private static readonly string[] Pulls = ["pull at", "pull it at", "pull them at", "take out at", "take it out at", "take them out at", "remove at", "lift at"];
@@ -26,7 +27,7 @@ internal static class BareCores
     /// <param name="lang">Language.</param>
     public static bool At(string s, int k, Numeral n, string before, string lang)
     {
-        if (n.Min is < Least or > Most || n.Max is > Most)
+        if (n.Min is < Least or > Most || n.Max is > Most || OvenPlaces.Sets(before))
         {
             return false;
         }
@@ -37,7 +38,46 @@ internal static class BareCores
         }
 
         bool reads = BareHeat.Ends(before, Reads) || lang != "en" && BareHeat.Ends(before, ReadsElsewhere);
-        return reads && Places.HasAny(before, Middles) || (reads || BareHeat.Ends(before, BareHeat.Leads)) && Behind(s, k) || lang == "en" && BareHeat.Ends(before, Pulls) && Places.HasAny(s, "core", "probe", "in the middle", "in the centre", "in the center");
+        return reads && Places.HasAny(before, OvenPlaces.In(before) ? OfFood : Middles) || (reads || BareHeat.Ends(before, BareHeat.Leads)) && Behind(s, k) || lang == "en" && BareHeat.Ends(before, Pulls) && Places.HasAny(s, "core", "probe", "in the middle", "in the centre", "in the center");
+    }
+
+    /// <summary>True where the words around a figure with its sign name the middle of a food; the middle of the oven is a place.</summary>
+    /// <param name="before">What stands before it, in small letters.</param>
+    /// <param name="after">What stands behind it, in small letters.</param>
+    public static bool Named(string before, string after)
+    {
+        bool food = Any(before, after, "core", "internal", "kerntemperatur", "cœur", "coeur", "al cuore", "al corazón") || after.StartsWith(" inside", StringComparison.Ordinal) || after.StartsWith(" au cœur", StringComparison.Ordinal) || after.StartsWith(" à cœur", StringComparison.Ordinal) || after.StartsWith(" à coeur", StringComparison.Ordinal) || after.StartsWith(" im kern", StringComparison.Ordinal) || after.StartsWith(" en el corazón", StringComparison.Ordinal) || Leads(after, "core") || Japanese(before);
+        return (food || Any(before, after, "al centro", "centre", "center", "middle") || Leads(after, "centre", "center", "middle") || after.StartsWith(" en el centro", StringComparison.Ordinal) || after.StartsWith(" in der mitte", StringComparison.Ordinal))
+            && !OvenPlaces.Sets(before) && (food || !OvenPlaces.In(before) && !OvenPlaces.In(after));
+    }
+
+    /// <summary>True where a word stands anywhere before a figure, or right behind it.</summary>
+    private static bool Any(string before, string after, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (before.Contains(w, StringComparison.Ordinal) || after.Length > w.Length && after[0] == ' ' && after.AsSpan(1).StartsWith(w))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>" in the middle", " at the core".</summary>
+    private static bool Leads(string after, params ReadOnlySpan<string> words)
+    {
+        ReadOnlySpan<char> rest = after.StartsWith(" in the ", StringComparison.Ordinal) || after.StartsWith(" at the ", StringComparison.Ordinal) ? after.AsSpan(8) : default;
+        foreach (string w in words)
+        {
+            if (rest.StartsWith(w))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>True where the words behind a figure name the middle it is of.</summary>
@@ -45,7 +85,7 @@ internal static class BareCores
     {
         foreach (string side in FirstOfSides.May(s, k) ? Sides : [])
         {
-            if (Places.WordAt(s, k, side))
+            if (Places.WordAt(s, k, side) && !OvenPlaces.Whole(s.AsSpan(k + side.Length)))
             {
                 return true;
             }

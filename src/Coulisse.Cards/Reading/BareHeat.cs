@@ -83,7 +83,7 @@ internal static class BareHeat
         }
 
         int k = Places.Skip(s, n.End);
-        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "in the middle", "in the centre", "for", "pendant", "für", "durante", "per") || BareCores.Behind(s, k);
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '+' || s[k] == '/' && k > n.End || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || s[k] == '-' && k > n.End || Behind(s, k, "and", "then", "before", "core", "internal", "stirring", "over", "et", "puis", "avant", "en", "und", "dann", "y", "luego", "antes", "e", "poi", "prima", "if", "off", "in the middle", "in the centre", "while", "at least", "for", "pendant", "für", "durante", "per") || BareCores.Behind(s, k);
         if (!ends)
         {
             return false;

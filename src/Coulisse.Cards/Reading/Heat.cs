@@ -8,6 +8,9 @@ internal static class Heat
     /// <summary>The words for an oven whose air is moved, in small letters.</summary>
     public static readonly string[] Fans = ["fan", "chaleur tournante", "heißluft", "heissluft", "umluft", "ventilato", "ventilata", "ventilado", "con ventilador", "aire", "ventil", "convection", "コンベクション"];
 
+    /// <summary>How far behind a figure its words are looked for: "in the middle of the smoker".</summary>
+    private const int Behind = 32;
+
     private static readonly string[] Degrees = ["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"];
     private static readonly Beginnings FirstOfDegrees = new(Degrees);
     private static readonly (string Word, char Scale)[] Scales = [("Celsius", 'C'), ("centigrade", 'C'), ("centígrados", 'C'), ("centigradi", 'C'), ("Fahrenheit", 'F')];
@@ -72,7 +75,7 @@ internal static class Heat
             double? most = minus || n.Max is not { } upper || upper <= n.Min ? null : fahrenheit ? OfFahrenheit(upper) : upper;
             lower ??= Folding.Lower(s);
             string before = lower[Math.Max(0, i - 40)..i];
-            string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + 26)];
+            string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + Behind)];
             string words = s[i..Math.Min(end, s.Length)];
             i = Math.Min(end, s.Length) - 1;
             if (celsius is < -60 or > 600)
@@ -243,7 +246,7 @@ internal static class Heat
 
         bool told = i > figure && char.IsAsciiDigit(s[figure]) && s.AsSpan(figure, i - figure).ContainsAny('C', 'F') && (s[from] == '/' || i < s.Length && s[i] == ')');
         int rest = s[from] == '(' ? i + 1 : i > 0 && s[i - 1] == ' ' ? i - 1 : i;
-        return told ? Folding.Lower(s[Math.Min(rest, s.Length)..Math.Min(s.Length, rest + 26)]) : after;
+        return told ? Folding.Lower(s[Math.Min(rest, s.Length)..Math.Min(s.Length, rest + Behind)]) : after;
     }
 
     /// <summary>True when one of the words is the last before the figure: "Umluft 160", "fan: 180", "chaleur tournante à 160".</summary>
@@ -302,8 +305,7 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (Leads(after, " in the centre", " in the center", " in the middle", " at the core", " at the centre", " in the core", " core", " inside", " à cœur", " al cuore", " al centro", " im kern") || Has("internal") || Has("al centro") || Has("al cuore") || Has("al corazón") || BareCores.Japanese(before) ||
-            Has("centre") || Has("center") || Has("core") || Has("kerntemperatur") || Has("cœur") || Has("coeur") || (Has("middle") && !before.Contains("middle shelf", StringComparison.Ordinal) && !before.Contains("middle rack", StringComparison.Ordinal) && !before.Contains("middle of the oven", StringComparison.Ordinal)))
+        if (BareCores.Named(before, after))
         {
             return TemperatureOf.Core;
         }
@@ -321,6 +323,12 @@ internal static class Heat
         if (Has("freezer"))
         {
             return TemperatureOf.Freezer;
+        }
+
+        if (c >= 60 && (OvenPlaces.Oven(before) || OvenPlaces.Oven(after)))
+        {
+            // "on the middle shelf at 95 °C"
+            return TemperatureOf.Oven;
         }
 
         if (Has("oven") || Has("ofen") || Places.HasAny(before, "rohr", "backrohr") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
