@@ -28,7 +28,10 @@ internal static class CardCases
 
             foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
             {
-                Step? found = dish?.Components.SelectMany(k => k.Steps).FirstOrDefault(s => s.Text.Contains(Plain(step.GetProperty("starts").GetString()!), StringComparison.OrdinalIgnoreCase));
+                // The step that begins so, before one that says it on the way.
+                string starts = Plain(step.GetProperty("starts").GetString()!);
+                Step[] all = dish is null ? [] : [.. dish.Components.SelectMany(k => k.Steps)];
+                Step? found = System.Array.Find(all, s => s.Text.StartsWith(starts, StringComparison.OrdinalIgnoreCase)) ?? System.Array.Find(all, s => s.Text.Contains(starts, StringComparison.OrdinalIgnoreCase));
                 Figures(minutes, degrees, found, dish?.Language ?? "en", CaseFile.Id(c), step);
             }
 

@@ -68,6 +68,7 @@ public sealed partial class UnderstoodTests
     [GeneratedRegex(@"\p{L}+|\p{Nd}+")]
     private static partial Regex Word();
 
-    [GeneratedRegex(@"^\d+[.)]")]
+    // a number of a list, and the hollow bullet of a word processor
+    [GeneratedRegex(@"^\d+[.)]|^o\t")]
     private static partial Regex ListNumber();
 }

@@ -27,11 +27,12 @@ internal static class AlikeParts
     /// <summary>True right under a heading for a line that takes a part made before.</summary>
     public static bool Opened(List<Piece> pieces, string line) => pieces.Count > 0 && pieces[^1].Kind == PieceKind.Heading && Takes(pieces, line);
 
-    /// <summary>"First dough, all of it", "Levain": a line that takes a part made before by its name.</summary>
+    /// <summary>"First dough, all of it", "tutta la biga", "Levain": a line that takes a part made before by its name.</summary>
     public static bool Takes(List<Piece> pieces, string line)
     {
         int cut = line.AsSpan().IndexOfAny(",(");
-        ReadOnlySpan<char> name = line.AsSpan(0, cut < 0 ? line.Length : cut).Trim();
+        int from = Reading.WholeOf.Behind(line);
+        ReadOnlySpan<char> name = cut < from && cut >= 0 ? [] : line.AsSpan(from..(cut < 0 ? line.Length : cut)).Trim();
         if (name.Length is < 4 or > Longest || pieces.Count > MostPieces)
         {
             return false;

@@ -99,6 +99,12 @@ internal static class BrokenLines
             || char.IsLower(b[0]) && char.IsLower(a[^1]) && a.Contains(' ') && b[^1] == '.' && b.Length > 3;
     }
 
+    /// <summary>True where a line goes on in the next: small letters, or a comma or a word that hangs before whatever stands there.</summary>
+    public static bool Hangs(string a, string b) => char.IsLower(b[0]) || a[^1] == ',' || Hanging.Contains(a[(a.LastIndexOf(' ') + 1)..]);
+
+    /// <summary>"brown all over", "lid on": the words end there too.</summary>
+    private static bool Done(string a) => Places.Ends(a, "all over", "turn over", "turned over", "flip over", "flipped over", "lid on", "lids on", "oven on", "heat on", "all in");
+
     private static bool Unclosed(string s) => s.LastIndexOf('(') is var open && open > 0 && s.IndexOf(')', open) < 0;
 
     /// <summary>"750 ml red" and "wine": no food, and with the next line one everybody knows.</summary>
@@ -157,7 +163,7 @@ internal static class BrokenLines
         if (!(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
         {
             // Unmarked lines are joined only where the first surely goes on.
-            bool hanging = Hanging.Contains(a[(space + 1)..]) && !AsBought(a, space);
+            bool hanging = Hanging.Contains(a[(space + 1)..]) && !AsBought(a, space) && !Done(a);
             bool counted = char.IsAsciiDigit(a[0]) && char.IsLower(b[0]) && !Leaders.In(a);
             if (counted && a.Length > 7 && (hanging && space > 3 || Halved(a, b, lang)) || opens && a[^1] == ',' && char.IsLower(b[0]) && !Greetings.Opens(a) && a.Length > 6)
             {

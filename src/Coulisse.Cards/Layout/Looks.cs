@@ -53,9 +53,9 @@ internal static class Looks
             return false;
         }
 
-        if (lang == "ja" && Servings(body, lang) && body.IndexOf(' ') < 0)
+        if (lang == "ja" && Servings(body, lang) && (body.IndexOf(' ') < 0 || body.Contains("cm", StringComparison.Ordinal) || body.Contains("号", StringComparison.Ordinal)))
         {
-            // "15cm丸型1台分": a tin and how many of it
+            // "15cm丸型1台分", "15cm丸型 1台分": a tin and how many of it
             return false;
         }
 
@@ -238,7 +238,11 @@ internal static class Looks
         body.Length is > 1 and <= LongestHeading && body[^1] is not ('.' or ',' or ';' or '!' or '。') && !char.IsLower(body[0]) && char.IsLetter(body[0]) && body.Count(c => c == ' ') < 8 && !body.Contains('°');
 
     /// <summary>True when a bare line is a food everybody knows: "Salt" between two amounts is no heading.</summary>
-    public static bool Food(string body, string lang) => FoodIds.Match(body, lang) is not null || Lexicon.Longest("use", body, Math.Max(0, body.LastIndexOf(' ') + 1), 2, lang, out _) is not null;
+    public static bool Food(string body, string lang) => FoodIds.Match(body, lang) is not null || Pair(body, lang) || Lexicon.Longest("use", body, Math.Max(0, body.LastIndexOf(' ') + 1), 2, lang, out _) is not null;
+
+    /// <summary>"Salz und Pfeffer", "sal y aceite": two foods everybody knows, one of them salt or pepper, and nothing else. "Rice and peas" may name a part.</summary>
+    private static bool Pair(string body, string lang) =>
+        body.Length < 40 && Joins.IsSalt(body) && Conjunction.Spaced(lang) is var and && body.IndexOf(and, StringComparison.OrdinalIgnoreCase) is > 1 and var at && FoodIds.Match(body[..at], lang) is not null && FoodIds.Match(body[(at + and.Length)..], lang) is not null;
 
     /// <summary>"Salt to taste", "Öl zum Braten": an item without an amount, whatever stands under it.</summary>
     public static bool Used(string body, string lang)

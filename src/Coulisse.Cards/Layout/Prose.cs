@@ -155,6 +155,7 @@ internal static class Prose
             int told = Times(s, m, lang);
             int from = PartReader.Of(s, Places.Skip(s, told), lang);
             string food = Named(s, from, out int end);
+            food = lang == "de" ? Nouns(food) : food;
             // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none.
             if (told == m.End && m.Unit is null or { Kind: "count" } && (Kit.In(food) || !Known(food, lang)))
             {
@@ -193,6 +194,17 @@ internal static class Prose
         || lang == "de" && food.Length > 4 && food[^1] == 'n' && FoodIds.Match(food[..^1], lang) is not null
         || lang == "en" && food.LastIndexOf(' ') is > 0 and var space && FoodIds.Match(food[(space + 1)..], lang) is not null
         || lang == "en" && (food.StartsWith("whites of egg", StringComparison.OrdinalIgnoreCase) || food.StartsWith("yolks of egg", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>"Zucker zugeben", "Butter schmelzen": a German food ends with its noun; the small words behind it are what is done.</summary>
+    private static string Nouns(string name)
+    {
+        for (int gap = name.LastIndexOf(' '); gap > 0 && char.IsUpper(name[0]) && char.IsLower(name[gap + 1]); gap = name.LastIndexOf(' '))
+        {
+            name = name[..gap].TrimEnd();
+        }
+
+        return name;
+    }
 
     /// <summary>The name at a place, up to a word or sign that ends one.</summary>
     private static string Named(string s, int from, out int end)

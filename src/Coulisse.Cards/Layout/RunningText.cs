@@ -216,8 +216,16 @@ internal static class RunningText
     private static IEnumerable<string> Foods(string s, string lang)
     {
         string and = Conjunction.Spaced(lang);
-        foreach (string part in s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        string[] parts = s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        for (int i = 0; i < parts.Length; i++)
         {
+            string part = parts[i];
+            while (i + 1 < parts.Length && Tails.OnlyPreparation(parts[i + 1], lang))
+            {
+                // "50 g cheese, grated": how it is to be, and no food of its own
+                part += ", " + parts[++i];
+            }
+
             // "and" parts two amounts; "salt and pepper" it leaves together.
             int at = part.LastIndexOf(and, StringComparison.OrdinalIgnoreCase);
             string tail = at > 0 ? part[(at + and.Length)..] : "";

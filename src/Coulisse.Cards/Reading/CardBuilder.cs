@@ -76,7 +76,7 @@ internal sealed class CardBuilder(string text, string lang)
         List<RawLine> whole = CardLines.Of(text);
         remarks = [.. Long(whole)];
         (List<RawLine> lines, List<RawLine> asides) = Undress.Of(whole, _lang);
-        List<Piece> pieces = new Shaper(BrokenLines.Joined(lines, _lang), _lang).Shape();
+        List<Piece> pieces = new Shaper(BrokenLines.Joined(WrappedProse.Joined(lines, _lang), _lang), _lang).Shape();
         pieces.AddRange(asides.Select(a => new Piece(PieceKind.Paragraph, a.Text, a.Span)));
         return pieces;
     }

@@ -350,5 +350,6 @@ internal static class Joins
         return null;
     }
 
-    private static bool IsSalt(string s) => FirstOfSalts.MayIn(s) && Places.HasAny(s, Salts);
+    /// <summary>True where salt or pepper is named.</summary>
+    internal static bool IsSalt(string s) => FirstOfSalts.MayIn(s) && Places.HasAny(s, Salts);
 }

@@ -64,8 +64,8 @@ internal static class SideBySide
             string[] steps = [.. components.SelectMany(x => x.Steps).Select(s => s.Text)];
             Note? head = c.Name.Length > 0 ? null : c.Notes.Concat(dish.Notes).FirstOrDefault(n => n.Span.Line == v.Span.Line);
             (bool Ours, bool Theirs) chosen = ChosenSize.Of(dish, c, v, head);
-            int ours = (chosen.Ours ? Chosen : 0) + Spoken(c.Ingredients, v.Ingredients, steps) + (head is null ? Size(c.Name, dish, components) : Told(head, dish));
-            int theirs = (chosen.Theirs ? Chosen : 0) + Spoken(v.Ingredients, c.Ingredients, steps) + Size(ChosenSize.Bare(v.Name), dish, components);
+            int ours = (chosen.Ours ? Chosen : 0) + Spoken(c.Ingredients, v.Ingredients, steps) + (head is null ? Size(c.Name, dish, components) : Told(head, dish)) + Worked(head?.Text ?? c.Name, ChosenSize.Bare(v.Name), steps);
+            int theirs = (chosen.Theirs ? Chosen : 0) + Spoken(v.Ingredients, c.Ingredients, steps) + Size(ChosenSize.Bare(v.Name), dish, components) + Worked(ChosenSize.Bare(v.Name), head?.Text ?? c.Name, steps);
             if (theirs > ours)
             {
                 components[at] = c with { Ingredients = v.Ingredients };
@@ -113,6 +113,10 @@ internal static class SideBySide
     /// <summary>1 when the title or a yield names the size that heads the first column of a list without a name.</summary>
     private static int Told(Note head, Dish dish) =>
         SizeOf(head.Text) is { Length: > 0 } size && (dish.Title.Contains(size, StringComparison.OrdinalIgnoreCase) || dish.Yields.Any(y => y.Span.Line != head.Span.Line && y.Text.Contains(size, StringComparison.OrdinalIgnoreCase))) ? 1 : 0;
+
+    /// <summary>1 when a step names this size ("Line the 20 cm tin") and none the other.</summary>
+    private static int Worked(string name, string other, string[] steps) =>
+        SizeOf(name) is { Length: > 0 } size && SizeOf(other) is { Length: > 0 } theirs && steps.Take(60).Any(s => Places.FindWord(s, size) >= 0) && !steps.Take(60).Any(s => Places.FindWord(s, theirs) >= 0) ? 1 : 0;
 
     private static string SizeOf(string name)
     {

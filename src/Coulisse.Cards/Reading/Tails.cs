@@ -66,7 +66,8 @@ internal static class Tails
         return all;
     }
 
-    private static bool OnlyPreparation(string s, string lang)
+    /// <summary>True for words of work alone: "finely chopped".</summary>
+    internal static bool OnlyPreparation(string s, string lang)
     {
         int i = 0;
         bool any = false;

@@ -138,7 +138,7 @@ public static class Understood
             // folding keeps the words of a link and lets its target go
             string line = card[at..end];
             bool target = line.Contains("](", StringComparison.Ordinal) || line.Contains('<');
-            if (Missing(Numberless(Folding.Line(line)), seen) || (target && Missing(line, seen)))
+            if (Missing(Numberless(Folding.Line(line.TrimStart(' ').StartsWith("o\t", StringComparison.Ordinal) ? line.TrimStart(' ')[2..] : line)), seen) || (target && Missing(line, seen)))
             {
                 rest.Add(new Note(line.Trim(), new Span(at, end - at, number)));
             }
@@ -149,7 +149,7 @@ public static class Understood
         return rest.ToImmutable();
     }
 
-    // "9." before a step is its place in the list, and no word
+    // "9." before a step is its place in the list, and no word; nor is the ring of a word processor, a letter o and a tab
     private static string Numberless(string line)
     {
         int i = 0;
