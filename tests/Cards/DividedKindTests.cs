@@ -26,6 +26,9 @@ public sealed class DividedKindTests
     [InlineData("es", "250 g de mantequilla, 150 g para la base y 100 g para cubrir", 250)]
     [InlineData("it", "250 g di burro, di cui 50 g per la teglia", 250)]
     [InlineData("it", "5 uova, 4 per l'impasto e 1 per spennellare", 5)]
+    [InlineData("en", "7 eggs: 5 whole and 2 yolks", 7)]
+    [InlineData("de", "7 Eier: 5 ganze und 2 Eigelb", 7)]
+    [InlineData("en", "500 g mixed mushrooms, 300 g chestnut mushrooms and 200 g oyster mushrooms", 500)]
     [InlineData("en", "250 g butter, plus 50 g for the tin", 300)]
     [InlineData("en", "250 g butter plus 50 g for the tin", 300)]
     [InlineData("fr", "4 œufs et 1 pour la dorure", 5)]
@@ -41,6 +44,7 @@ public sealed class DividedKindTests
     [InlineData("40 g butter, 25 g flour and 15 g sugar", 3)]
     [InlineData("2 eggs, 1 lemon and 1 orange", 3)]
     [InlineData("3 eggs and 2 egg yolks", 2)]
+    [InlineData("7 eggs: 2 whole and 2 yolks", 2)]
     public void Foods_whose_amounts_happen_to_add_up_stay_foods(string line, int foods) => Assert.Equal(foods, CardReader.ReadLine(line, "en").Foods.Length);
 
     [Fact]

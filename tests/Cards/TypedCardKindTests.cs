@@ -94,6 +94,7 @@ public sealed class TypedCardKindTests
     [InlineData("15cm丸型 1台分", 0)]
     [InlineData("6号の型 1台分", 0)]
     [InlineData("卵黄…3個分", 1)]
+    [InlineData("卵黄 3個分", 1)]
     public void A_mould_and_how_many_of_it_is_no_food(string line, int foods) =>
         Assert.Equal(foods, Read($"いちごのケーキ\n{(foods == 0 ? line : "")}\n\n【生地】\n薄力粉 60g\nグラニュー糖 60g\n{(foods == 0 ? "" : line)}\n\n作り方\n1. 混ぜて焼く。").Components.SelectMany(c => c.Ingredients).Sum(l => l.Foods.Length) - 2);
 }

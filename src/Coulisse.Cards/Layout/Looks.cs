@@ -283,9 +283,9 @@ internal static class Looks
             }
         }
 
-        if (lang == "ja" && Leaders.In(body) && Named(body))
+        if (lang == "ja" && Named(body) && (Leaders.In(body) || body.IndexOf(' ') is > 0 and var gap && FoodIds.Match(body[..gap], lang) is not null))
         {
-            // "卵黄…3個分" is a line of a list.
+            // "卵黄…3個分", "卵黄 3個分" are lines of a list; "だし巻き卵 2本分" is a dish that tells its yield.
             return false;
         }
 

@@ -10,6 +10,7 @@ internal sealed record DividedAmount(string Line, string Words, Measure? Whole)
 {
     private const int Longest = 300;
     private static readonly string[] Leads = ["of which", "divided into", "divided", "dont", "davon", "di cui", "dei quali", "de los cuales", "de las cuales", "de ellos", "de ellas", "aufgeteilt"];
+    private static readonly WordList Mixed = new("mixed", "assorted", "mélangés", "mélangées", "variés", "variées", "gemischte", "gemischter", "gemischtes", "gemischten", "mixtos", "mixtas", "variados", "variadas", "misti", "miste", "misto");
     private static readonly Beginnings FirstOfLeads = new(Leads);
 
     /// <summary>The line parted; null when it divides nothing.</summary>
@@ -24,12 +25,22 @@ internal sealed record DividedAmount(string Line, string Words, Measure? Whole)
         for (int i = 2; i < s.Length - 5; i++)
         {
             depth += s[i] == '(' ? 1 : s[i] == ')' && depth > 0 ? -1 : 0;
-            if (depth > 0 || From(s, i, out bool within) is not (> 0 and var from) || DividedShares.In(s, from, lang) is not { } shares)
+            if (depth > 0 || From(s, i, out bool within) is not (> 0 and var from))
             {
                 continue;
             }
 
             string line = s[..i].TrimmedEnd(" ,;:-");
+            if (DividedShares.In(s, from, lang) is not { } shares)
+            {
+                if ((s[i] == ':' || Mixed.In(line)) && DividedShares.In(s, from, lang, named: false) is { Amounts.Count: > 1 } kinds && Comes(line, kinds, lang))
+                {
+                    return new DividedAmount(line, s[i..].Trimmed(" ,;:-"), null);
+                }
+
+                continue;
+            }
+
             if ((shares.Amounts.Count > 1 || within) && Divides(line, shares, within, lang, out Measure? whole))
             {
                 return new DividedAmount(line, s[i..].Trimmed(" ,;:-"), whole);
@@ -69,6 +80,11 @@ internal sealed record DividedAmount(string Line, string Words, Measure? Whole)
 
         return (mark || within) && k < s.Length && (char.IsAsciiDigit(s[k]) || Numbers.Vulgar(s[k]) > 0) ? k : 0;
     }
+
+    /// <summary>"6 eggs: 4 whole, 2 yolks", "500 g mixed berries, 300 g raspberries and 200 g blackberries": kinds of one food everybody knows, or of a mixture, that come to its amount.</summary>
+    private static bool Comes(string line, DividedShares kinds, string lang) =>
+        Joins.Split(line, lang).Count == 1 && PartReader.Read(line, lang) is { Amount: { } all, AmountMax: null, Percent: null, Food.Length: > 0 } d && (Mixed.In(line) || FoodIds.Match(d.Food, lang) is not null)
+        && kinds.Sum(d.Unit) is { } sum && DividedShares.Same(sum, all);
 
     private static bool Divides(string line, DividedShares shares, bool within, string lang, out Measure? whole)
     {

@@ -10,6 +10,11 @@ internal static class NumberBeginnings
     /// <summary>False only when no number, no time and no word that leads one begins at a place. What is no plain letter, and a letter that may be printed for a figure, may always begin one.</summary>
     public static bool May(string s, int at)
     {
+        if (at >= s.Length)
+        {
+            return false;
+        }
+
         char c = s[at];
         return !char.IsAsciiLetter(c) || at + 1 >= s.Length || !char.IsAsciiLetter(s[at + 1]) || c is 'O' or 'o' or 'l' or 'I' or 'S' && s[at + 1] is 'O' or 'o' || First.Value.May(s, at);
     }
