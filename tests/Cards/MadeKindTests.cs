@@ -82,6 +82,7 @@ public sealed class MadeKindTests
 
     [Theory]
     [InlineData("cipolle 3, bruciate", "it", "cipolle", 3.0)]
+    [InlineData("cipolle 2, a fette", "it", "cipolle", 2.0)]
     [InlineData("onions 2, chopped", "en", "onions", 2.0)]
     [InlineData("farina 00, setacciata", "it", "farina 00", null)]
     [InlineData("chapter 2, onions", "en", "chapter 2", null)]

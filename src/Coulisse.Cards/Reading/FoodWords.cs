@@ -106,7 +106,7 @@ internal static class FoodWords
             int at = d.Food.LastIndexOf(w, StringComparison.OrdinalIgnoreCase);
             if (at > 0 && Amounts.At(d.Food, at + w.Length, lang) is { Unit: { } unit } m && m.Number is { InWords: false } && (unit.Kind == "mass" || held && unit.Kind == "volume"))
             {
-                if (held && (m.End < d.Food.Length || w == " about "))
+                if (held && (m.End < d.Food.Length && !OfOne.Closes(d.Food[m.End..]) || w == " about "))
                 {
                     // "2 packs of crackers to 200 g cheese": the weight is of another food; "2 tins tomatoes about 800 g" may be of both.
                     return;

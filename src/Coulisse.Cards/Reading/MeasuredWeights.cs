@@ -11,8 +11,10 @@ internal static class MeasuredWeights
     private const double LargestCup = 250;
     private const double UsualCup = 240;
 
-    // Heaping and pressing move a cup by a third at most; whole leaves lie far looser than chopped ones, so the light side is wide. Common practice, no source.
+    // Heaping and pressing move a cup by a third at most; whole leaves lie far looser than chopped ones and are pressed flat, so the light side is wide, and both are for them. Common practice, no source.
     private const double Heaviest = 1.6;
+    private const double HeaviestLeaves = 5;
+    private const double Leafy = 0.3;
     private const double Lightest = 0.35;
 
     /// <summary>What the measure usually weighs and how it is told; null when the two agree or nothing sure is known of the food.</summary>
@@ -31,7 +33,7 @@ internal static class MeasuredWeights
         }
 
         (double least, double most, double usual) = unit.Base is { } ml ? (ml, ml, ml) : (SmallestCup, LargestCup, UsualCup);
-        return told > n * most * held.Max() * Heaviest || told < n * least * held.Min() * Lightest
+        return told > n * most * held.Max() * (held.Max() < Leafy ? HeaviestLeaves : Heaviest) || told < n * least * held.Min() * Lightest
             ? (n * usual * (food.DensityFor("cup", null)?.Density.Value ?? held.Average()), $"{n.ToString("0.####", CultureInfo.InvariantCulture)} {unit.Unit}")
             : null;
     }

@@ -8,7 +8,7 @@ internal static class OfOne
     /// <summary>True when the words stand anywhere in what is left of a bracket.</summary>
     public static bool In(string rest) => Coulisse.Cards.Words.Places.HasAny(rest, Words);
 
-    /// <summary>True when a part of a line ends with them.</summary>
+    /// <summary>True when a part of a line ends with them, a space before.</summary>
     public static bool Closes(string w)
     {
         foreach (string one in Words)

@@ -29,7 +29,7 @@ internal static class ShareBases
 
         foreach (string on in Ons)
         {
-            if (Places.WordAt(s, i, on) && Places.Skip(s, i + on.Length) is var at && at < s.Length && s[at..] is var what && (Flours.In(what) || Weights.In(what) || Others.In(what) && !Fats.In(what)))
+            if (Places.WordAt(s, i, on) && Places.Skip(s, i + on.Length) is var at && at < s.Length && s[at..] is var what && (Flours.In(what) || Weights.In(what) || Others.In(what) && !Fats.In(what) || Compound(what)))
             {
                 return at;
             }
@@ -37,13 +37,21 @@ internal static class ShareBases
 
         foreach (string of in Ofs)
         {
-            if ((of[^1] == '\'' ? s.AsSpan(i).StartsWith(of, StringComparison.OrdinalIgnoreCase) : Places.WordAt(s, i, of)) && Places.Skip(s, i + of.Length) is var at && at < s.Length && s[at..] is var what && (Weights.In(what) || behind && Flours.In(what)))
+            if ((of[^1] == '\'' ? s.AsSpan(i).StartsWith(of, StringComparison.OrdinalIgnoreCase) : Places.WordAt(s, i, of)) && Places.Skip(s, i + of.Length) is var at && at < s.Length && s[at..] is var what && (Weights.In(what) || behind && Flours.In(what) || of == "of" && Places.WordAt(s, at, "the") && (Flours.In(what) || Others.In(what))))
             {
                 return at;
             }
         }
 
         return 0;
+    }
+
+    /// <summary>"Weizenmehl", "Hauptteig", "Fleischmasse": German makes one word of it; "Trockenmasse" is of cheese.</summary>
+    private static bool Compound(string what)
+    {
+        int end = Places.WordEnd(what, Places.Skip(what, what.LastIndexOf(' ') + 1));
+        ReadOnlySpan<char> last = what.AsSpan(what.LastIndexOf(' ') + 1, end - what.LastIndexOf(' ') - 1);
+        return last.Length > 6 && char.IsUpper(last[0]) && (last.EndsWith("mehl") || last.EndsWith("teig") || last.EndsWith("fleisch") || last.EndsWith("gewicht") || last.EndsWith("masse") && !last.StartsWith("Trocken"));
     }
 
     /// <summary>The base in the words its line has: without articles and "weight of", so that "Gesamtmehl" is looked for among the flours.</summary>
