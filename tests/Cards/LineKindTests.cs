@@ -136,6 +136,14 @@ public sealed class LineKindTests
     public void Two_measures_that_cannot_be_one_amount_are_asked(string line, int asked) =>
         Assert.Equal(asked, CardReader.ReadLineWithDoubts(line, "en").Doubts.Length);
 
+    [Theory]
+    [InlineData("Digital scales, 3 half trays, blowtorch", "en", LineKind.Note)]
+    [InlineData("Stabmixer, feines Sieb, 2 Spritzbeutel", "de", LineKind.Note)]
+    [InlineData("calamari, onion rings", "en", LineKind.Ingredient)]
+    [InlineData("200 g butter, blowtorch", "en", LineKind.Ingredient)]
+    [InlineData("1 ox heart, sliced off the knife", "en", LineKind.Ingredient)]
+    public void A_line_of_nothing_but_tools_is_no_food(string line, string lang, LineKind kind) => Assert.Equal(kind, CardReader.ReadLine(line, lang).Kind);
+
     [Fact]
     public void An_answer_leaves_one_of_the_two_measures()
     {
