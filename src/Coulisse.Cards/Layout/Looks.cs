@@ -268,7 +268,8 @@ internal static class Looks
     {
         foreach (string w in FirstOfStatements.May(body, 0) ? Statements : [])
         {
-            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang)))
+            // "Pour 200 ml of stock over it" is an order in English.
+            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang) && !(w == "Pour" && lang == "en" && Reading.Amounts.At(body, 5, lang) is { Unit: not null })))
             {
                 return true;
             }

@@ -4,7 +4,7 @@ using Coulisse.Cards.Words;
 namespace Coulisse.Cards.Layout;
 
 /// <summary>Layout before lines: decides for each line, by its shape and its neighbours, whether it heads, lists, tells a step or remarks.</summary>
-internal sealed class Shaper(List<RawLine> lines, string lang)
+internal sealed partial class Shaper(List<RawLine> lines, string lang)
 {
     /// <summary>A card of more pieces is a book: its headings are not looked through for every line.</summary>
     private const int MostPieces = 400;
@@ -57,6 +57,14 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         else if (_pages.Count > 0 && _pages.Contains(i))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
+        else if (lang == "ja" && _mode is not ("notes" or "method") && JapaneseGroups.Line(s))
+        {
+            Add(new Piece(PieceKind.Item, s, raw.Span));
+        }
+        else if (lang == "ja" && _mode is not ("notes" or "method") && JapaneseGroups.Alone(s) is { } letter)
+        {
+            Add(new Piece(PieceKind.Paragraph, letter + ":", raw.Span));
         }
         else if ((!_titled && !_named && Opening() ? Front.Title(lines, i, lang) : null) is { Name: var title, Beside: var beside })
         {
@@ -214,7 +222,15 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         }
         else if (Looks.Statement(body, lang) && !Looks.Amounted(body, lang))
         {
-            Add(new Piece(PieceKind.Paragraph, body, raw.Span));
+            int from = _pieces.Count;
+            if ((_items || _steps) && Prosaic(i) && MethodProse.Cut(raw, body, lang, _pieces))
+            {
+                Told(from);
+            }
+            else
+            {
+                Add(new Piece(PieceKind.Paragraph, body, raw.Span));
+            }
         }
         else if (body[^1] == ':' && body.Length < 80 && !_marked && listed && !Looks.Order(body, lang))
         {
@@ -231,6 +247,11 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         else if (_mode == "method")
         {
             Add(new Piece(PieceKind.Step, _counted.Without(raw.Text), raw.Span));
+        }
+        else if (_mode == "ingredients" && _pieces[^1].Kind == PieceKind.Item && MethodProse.EndsList(body, opens, i > 0 ? lines[i - 1].Text : "", lang))
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            _mode = "";
         }
         else if (Title(body, i))
         {
@@ -254,12 +275,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
             Add(new Piece(PieceKind.Paragraph, body, raw.Span));
         }
     }
-
-    private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
-
-    /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
-    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text) || Front.Sheeted(p.Text) || p.Text == lines[0].Text && _pages.Contains(0)));
 
     private bool Item(string body, int i, bool opens)
     {
@@ -316,48 +331,6 @@ internal sealed class Shaper(List<RawLine> lines, string lang)
         return Looks.Work(body, lang) && (!_marked || !_numbered) && (body[^1] is '.' or '。' || !_marked)
             || !_marked && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Step && body[^1] is '.' or '。' && !_numbered
             || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' && body.Count(' ') > 1 && lang is not "en";
-    }
-
-    /// <summary>"lift out, pass liquor, reduce by half" right under "everything in, lid on, 3 hrs": a note of work goes on as it began, without stops.</summary>
-    private bool GoesOn(int i, string body) =>
-        !_marked && !_numbered && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 1 && _pieces[^1] is { Kind: PieceKind.Step } last && last.Span.Line == lines[i - 1].Span.Line && last.Text[^1] is not ('.' or '。') && body[^1] is not (':' or '!' or '?') && body.Length < 120;
-
-    private bool Columned(int i, out int end)
-    {
-        int from = _pieces.Count;
-        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang));
-        if (cut)
-        {
-            Note(from);
-            _plain += _pieces.Count - from;
-        }
-
-        return cut;
-    }
-
-    private int Table(int i, int end)
-    {
-        int from = _pieces.Count;
-        if (Tables.Cut(lines, i, end, lang, _pieces))
-        {
-            Note(from);
-            return end;
-        }
-
-        if (Tables.Under(lines, i, end, lang) is { } under)
-        {
-            Head(under.Name, _titled || _pieces.Count > 0 ? 2 : 1, lines[i].Span);
-            _pieces.AddRange(under.Pieces);
-            Note(from);
-            return end;
-        }
-
-        for (int k = i; k < end; k++)
-        {
-            Add(new Piece(PieceKind.Paragraph, lines[k].Text, lines[k].Span));
-        }
-
-        return end;
     }
 
     private void Head(string name, int level, Span span)

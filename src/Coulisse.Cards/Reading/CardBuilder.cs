@@ -29,6 +29,7 @@ internal sealed class CardBuilder(string text, string lang)
     private string? _small;
     private Span _span;
     private string? _group;
+    private string? _letter;
     private string? _under;
     private Span _underSpan;
     private bool _underTold;
@@ -204,7 +205,10 @@ internal sealed class CardBuilder(string text, string lang)
 
         _groupTaken = true;
 
-        (_variant is null ? _lines : _variantLines).Add(_group is null || line.Kind == LineKind.Heading ? line : line with { Group = _group });
+        _letter = _lang == "ja" ? JapaneseGroups.Group(bare, _letter) : null;
+        string? group = _group ?? _letter;
+
+        (_variant is null ? _lines : _variantLines).Add(group is null || line.Kind == LineKind.Heading ? line : line with { Group = group });
     }
 
     private void AddStep(string s, Span span, Step? ahead)
@@ -290,6 +294,7 @@ internal sealed class CardBuilder(string text, string lang)
         _name = null;
         _small = null;
         _group = null;
+        _letter = null;
         _oven = null;
         _lines.Clear();
         _steps.Clear();

@@ -110,7 +110,7 @@ internal static class JapanesePart
             s = s[(close + 1)..].TrimStart();
         }
 
-        return s.Length > 2 && s[0] is >= 'A' and <= 'E' or >= 'a' and <= 'e' && (s[1] is ' ' or '.' or ':' or '|') ? s[2..] : s.TrimmedStart("☆★◎●○◇◆△▲※■□♪ⒶⒷⓐⓑ");
+        return s.Length > 2 && s[0] is >= 'A' and <= 'E' or >= 'a' and <= 'e' && (s[1] is ' ' or '.' or ':' or '|') ? s[2..] : s.TrimmedStart("☆★◎●○◇◆△▲▽▼※■□♪|ⒶⒷⓐⓑ");
     }
 
     /// <summary>枚 counts flat things: a sheet of gelatine, a slice of bread, a leaf, and of meat or fish a piece; かけ of ginger is a thumb.</summary>

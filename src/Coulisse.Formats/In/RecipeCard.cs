@@ -27,7 +27,8 @@ internal static class RecipeCard
             b.Append("Note: the source holds ").Append(recipes.ToString(CultureInfo.InvariantCulture)).AppendLine(" recipes; this is the first.").AppendLine();
         }
 
-        List<(string Name, List<string> Steps)> sections = Sections(recipe);
+        List<string> tips = [];
+        List<(string Name, List<string> Steps)> sections = Sections(recipe, tips);
         List<(string Name, List<string> Lines)> groups = Groups(recipe);
         HashSet<int> told = [];
         foreach ((string group, List<string> lines) in groups)
@@ -56,6 +57,12 @@ internal static class RecipeCard
                 Steps(sections[i].Steps, b);
                 b.AppendLine();
             }
+        }
+
+        if (tips.RemoveAll(t => t.Length == 0) >= 0 && tips.Count > 0)
+        {
+            b.AppendLine("## Notes").AppendLine();
+            tips.ForEach(t => b.AppendLine(t).AppendLine());
         }
 
         return b.ToString();
@@ -164,7 +171,7 @@ internal static class RecipeCard
     private static bool Bare(string line) => line.Length < 30 && char.IsUpper(line[0]) && !line.Contains(',') && !line.AsSpan().ContainsAnyInRange('0', '9') && line.Count(c => c == ' ') < 2 && !line.StartsWith("Salt", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Steps however they are nested: one string, strings, steps, sections, sections in sections.</summary>
-    private static List<(string Name, List<string> Steps)> Sections(JsonElement recipe)
+    private static List<(string Name, List<string> Steps)> Sections(JsonElement recipe, List<string>? tips = null)
     {
         List<(string Name, List<string> Steps)> sections = [("", [])];
         if (!recipe.TryGetProperty("recipeInstructions", out JsonElement all))
@@ -196,6 +203,13 @@ internal static class RecipeCard
                     break;
                 case JsonValueKind.Object when e.TryGetProperty("itemListElement", out JsonElement inner):
                     open.Push((inner, One(Text(e, "name")) is { Length: > 0 } name && !Is(e, "HowToStep") ? name : section));
+                    break;
+                case JsonValueKind.Object when e.TryGetProperty("item", out JsonElement wrapped) && wrapped.ValueKind is JsonValueKind.Object or JsonValueKind.Array:
+                    // A step in the wrapping of a list: {"@type": "ListItem", "item": {…}}.
+                    open.Push((wrapped, section));
+                    break;
+                case JsonValueKind.Object when Is(e, "HowToTip"):
+                    tips?.Add(One(Text(e, "text") is { Length: > 0 } tip ? tip : Text(e, "name")));
                     break;
                 case JsonValueKind.Object:
                     string text = One(Text(e, "text"));

@@ -157,6 +157,11 @@ public static class RecipePage
                 bool space = b.Length > 0 && !char.IsWhiteSpace(b[^1]) && char.IsWhiteSpace(text.Data[0]);
                 b.Append(space ? " " : "").Append(words).Append(char.IsWhiteSpace(text.Data[^1]) ? " " : "");
             }
+            else if (text.Data.Length > 0 && b.Length > 0 && !char.IsWhiteSpace(b[^1]))
+            {
+                // White space alone between two inline elements parts their words; between blocks the line ends anyway.
+                b.Append(' ');
+            }
 
             return;
         }

@@ -76,6 +76,25 @@ public sealed class PageKindTests
     [InlineData("2 g CO<sub>2</sub>", "2 g CO2")]
     public void Raised_figures_are_no_part_of_a_word(string item, string read) => Assert.Contains("- " + read + "\n", Card($"<ul><li>{item}</li><li>5 g salt</li></ul>"), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("<span>2</span> <span>kg</span> <span>ripe plums</span>", "2 kg ripe plums")]
+    [InlineData("\n <b>200</b>\n <i>g</i>\n <a href='x'>rye bread</a>, stale\n", "200 g rye bread, stale")]
+    [InlineData("<b>B</b>rown sugar <span>5 g</span>", "Brown sugar 5 g")]
+    public void White_space_alone_between_two_inline_elements_parts_their_words(string item, string read)
+    {
+        Assert.Contains("- " + read + "\n", Card($"<ul><li>{item}</li> <li>5 g salt</li></ul>"), StringComparison.Ordinal);
+        Assert.Contains("- " + read + "\n", Card($"<div itemscope itemtype='https://schema.org/Recipe'><ul><li itemprop='recipeIngredient'>{item}</li></ul></div>"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_in_the_wrapping_of_a_list_are_steps_and_tips_are_remarks()
+    {
+        string card = Card("""{"@type":"Recipe","name":"Broth","recipeIngredient":["1 kg bones"],"recipeInstructions":{"@type":"ItemList","itemListElement":[{"@type":"ListItem","position":1,"item":{"@type":"HowToStep","text":"Boil 10 min."}},{"@type":"HowToStep","itemListElement":[{"@type":"HowToDirection","text":"Strain."},{"@type":"HowToTip","text":"Better a day old."}]},{"@type":"ListItem","item":"https://example.org/3","name":"Cool it."}]}}""");
+
+        Assert.Contains("1. Boil 10 min.\n2. Strain.\n3. Cool it.\n", card, StringComparison.Ordinal);
+        Assert.EndsWith("## Notes\n\nBetter a day old.\n\n", card, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Paragraphs_of_marked_data_are_steps_of_their_own()
     {

@@ -1,0 +1,155 @@
+using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Layout;
+
+/// <summary>A method told in sentences where the layout announces none: right behind a list of ingredients, or in one paragraph with how long the thing keeps.</summary>
+internal static class MethodProse
+{
+    private const int FewestWords = 3;
+
+    /// <summary>Shorter waits are work ("Keep warm for 5 minutes."): half a day.</summary>
+    private const double Storage = 12 * 60;
+    private static readonly WordList Bare = new("shred", "feed", "seed", "weed", "bleed", "embed", "spread");
+
+    /// <summary>True for a line behind an ingredient list that tells work and can be no food: "Brown the lamb. Simmer for 2 hours." "Butter for greasing the tin." is one.</summary>
+    /// <param name="body">The line.</param>
+    /// <param name="opens">A blank line stands before it.</param>
+    /// <param name="before">The line before it.</param>
+    /// <param name="lang">Language code.</param>
+    public static bool EndsList(string body, bool opens, string before, string lang)
+    {
+        if (body.Length < 10 || Looks.Amounted(body, lang) || Amounts.At(body, 0, lang) is not null)
+        {
+            return false;
+        }
+
+        if (lang == "ja")
+        {
+            return body[^1] == '。' && Operations.In(body.Length > 300 ? body[..300] : body, lang).Count > 0;
+        }
+
+        List<string> sentences = Sentences(body.Length > 600 ? body[..600] : body);
+        bool stops = body[^1] is '.' or '!' || sentences.Count > 1;
+        if (!stops)
+        {
+            return opens && Orders(body, lang) && Looks.Timed(body, lang);
+        }
+
+        int told = 0;
+        int orders = 0;
+        foreach (string s in sentences)
+        {
+            bool order = Orders(s, lang);
+            orders += order ? 1 : 0;
+            told += order || s.Count(' ') + 1 > FewestWords && Looks.Work(s, lang) && !Serves(s, lang) ? 1 : 0;
+        }
+
+        bool timed = Looks.Timed(body, lang) || body.Contains('°');
+        if (opens)
+        {
+            // In a list whose lines end in stops a single sentence has to give an order.
+            return told > 0 && (orders > 0 || timed || sentences.Count > 1 || before.Length == 0 || before[^1] != '.');
+        }
+
+        return orders > 1 || orders > 0 && timed && body.Count(' ') >= FewestWords || told > 1 && timed;
+    }
+
+    /// <summary>A paragraph of work that also tells how long the thing keeps or how many it serves, as its pieces: the work stays work. False for any other paragraph.</summary>
+    public static bool Cut(RawLine raw, string body, string lang, List<Piece> into)
+    {
+        List<string> sentences = Sentences(body);
+        if (sentences.Count < 2 || !sentences.Exists(s => !Beside(s, lang) && Works(s, lang)))
+        {
+            return false;
+        }
+
+        int from = 0;
+        while (from < sentences.Count)
+        {
+            bool beside = Beside(sentences[from], lang);
+            int end = from + 1;
+            while (end < sentences.Count && Beside(sentences[end], lang) == beside)
+            {
+                end++;
+            }
+
+            into.Add(new Piece(beside ? PieceKind.Paragraph : PieceKind.Step, string.Join(' ', sentences.Skip(from).Take(end - from)), raw.Span));
+            from = end;
+        }
+
+        return true;
+    }
+
+    /// <summary>The sentences with their stops.</summary>
+    public static List<string> Sentences(string s)
+    {
+        List<string> all = [];
+        int start = 0;
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (s[i] == '。' || s[i] is '.' or '!' && i + 1 < s.Length && s[i + 1] == ' ' && Reading.Sentences.Stops(s, i))
+            {
+                all.Add(s[start..(i + 1)].Trim());
+                start = i + 1;
+            }
+        }
+
+        if (s[start..].Trim() is { Length: > 0 } rest)
+        {
+            all.Add(rest);
+        }
+
+        return all;
+    }
+
+    /// <summary>A sentence that opens with a verb of work: "Season and serve." A form ("Grated zest.") is none.</summary>
+    private static bool Orders(string s, string lang)
+    {
+        int end = Places.WordEnd(s, 0);
+        return s.Contains(' ') && Looks.Opens(s, lang) && !(lang == "en" && end > 3 && s.AsSpan(end - 2, 2).Equals("ed", StringComparison.OrdinalIgnoreCase) && !Bare.In(s[..end])) && !Serves(s, lang, 12);
+    }
+
+    /// <summary>"Butter for greasing the tin": what a food is for. A sentence that opens with its verb may say so behind.</summary>
+    private static bool Serves(string s, string lang, int within = 400)
+    {
+        for (int at = s.IndexOf(' '); at > 0 && at < within; at = s.IndexOf(' ', at + 1))
+        {
+            if (Lexicon.Longest("use", s, at + 1, 4, lang, out _) is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True for a sentence of work that is more than putting away.</summary>
+    private static bool Works(string s, string lang) =>
+        (Looks.Work(s, lang) || Looks.Opens(s, lang)) && Operations.In(s.Length > 300 ? s[..300] : s, lang).Exists(o => o.Id is not ("receive_store" or "cover_wrap" or "label" or "freeze" or "set_aside" or "serve"));
+
+    /// <summary>True for a sentence beside the work: it serves, it makes, it keeps for half a day or more.</summary>
+    private static bool Beside(string s, string lang)
+    {
+        if (!Looks.Statement(s, lang))
+        {
+            return false;
+        }
+
+        bool timed = false;
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) || Places.IsJapanese(s[i - 1])) && Clock.At(s, i, lang) is { } t)
+            {
+                if (t.Max < Storage)
+                {
+                    return false;
+                }
+
+                timed = true;
+            }
+        }
+
+        return timed || !Works(s, lang);
+    }
+}

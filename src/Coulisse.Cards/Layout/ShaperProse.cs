@@ -1,0 +1,43 @@
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Cards.Layout;
+
+/// <content>Where a title may stand, and sentences that may be the method.</content>
+internal sealed partial class Shaper
+{
+    private const int Ahead = 60;
+
+    /// <summary>True where sentences may be the method: under numbered steps they are remarks.</summary>
+    private bool Prosaic(int i) => !_marked || !_numbered || _mode == "method" || (_plain > 0 || _bulleted) && !_steps && !NumbersFollow(i);
+
+    /// <summary>True when a numbered line stands before the next marked heading.</summary>
+    private bool NumbersFollow(int i)
+    {
+        for (int k = i + 1; k < lines.Count && k - i < Ahead && lines[k].Text[0] != '#'; k++)
+        {
+            if (Marks.ListNumber(lines[k].Text, 0) > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Behind the sentences of a method no list of ingredients goes on.</summary>
+    private void Told(int from)
+    {
+        Note(from);
+        _mode = _mode == "ingredients" ? "" : _mode;
+    }
+
+    /// <summary>"lift out, pass liquor, reduce by half" right under "everything in, lid on, 3 hrs": a note of work goes on as it began, without stops.</summary>
+    private bool GoesOn(int i, string body) =>
+        !_marked && !_numbered && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 1 && _pieces[^1] is { Kind: PieceKind.Step } last && last.Span.Line == lines[i - 1].Span.Line && last.Text[^1] is not ('.' or '。') && body[^1] is not (':' or '!' or '?') && body.Length < 120;
+
+    private bool Title(string body, int i) =>
+        !_titled && !_named && !_items && body.Length <= 120 && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && Looks.Work(body, lang)) && (i == 0 || Opening());
+
+    /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
+    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text) || Front.Sheeted(p.Text) || p.Text == lines[0].Text && _pages.Contains(0)));
+}

@@ -1,0 +1,43 @@
+namespace Coulisse.Cards.Layout;
+
+/// <content>Tables and columns among the lines.</content>
+internal sealed partial class Shaper
+{
+    private bool Columned(int i, out int end)
+    {
+        int from = _pieces.Count;
+        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang));
+        if (cut)
+        {
+            Note(from);
+            _plain += _pieces.Count - from;
+        }
+
+        return cut;
+    }
+
+    private int Table(int i, int end)
+    {
+        int from = _pieces.Count;
+        if (Tables.Cut(lines, i, end, lang, _pieces))
+        {
+            Note(from);
+            return end;
+        }
+
+        if (Tables.Under(lines, i, end, lang) is { } under)
+        {
+            Head(under.Name, _titled || _pieces.Count > 0 ? 2 : 1, lines[i].Span);
+            _pieces.AddRange(under.Pieces);
+            Note(from);
+            return end;
+        }
+
+        for (int k = i; k < end; k++)
+        {
+            Add(new Piece(PieceKind.Paragraph, lines[k].Text, lines[k].Span));
+        }
+
+        return end;
+    }
+}

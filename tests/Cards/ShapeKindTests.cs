@@ -1,0 +1,67 @@
+using static Coulisse.Cards.Tests.Told;
+
+namespace Coulisse.Cards.Tests;
+
+/// <summary>Which lines of a whole card are foods, steps, names and remarks, where the card does not say so: each kind beside what looks like it and is none. Readings as a cook gives them: common practice, no source.</summary>
+public sealed class ShapeKindTests
+{
+    private static double?[] Minutes(Dish d) => [.. d.Components.SelectMany(c => c.Steps).SelectMany(s => s.Times).Select(t => t.MinutesMin)];
+
+    private static string[] Foods(Dish d) => [.. d.Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods).Select(f => f.Food)];
+
+    [Theory]
+    [InlineData("Broth\n\nIngredients:\n2 kg bones\n3 carrots\nsalt, bay\n\nRoast the bones 40 min. Cover with water, bring to the boil, skim.\nSeason and strain.\n", 2, 4)]
+    [InlineData("Broth\n\nIngredients\n- 2 kg bones\n- 3 carrots\n\nRoast the bones for 40 minutes. Add the carrots. Serve.\n", 1, 2)]
+    [InlineData("Velouté\n\nIngrédients\n1 kg de potiron\n1 oignon\nSel\n\nDans une cocotte, faire fondre l'oignon 5 min. Ajouter le potiron, couvrir d'eau.\nCuire 25 min à couvert.\n", 2, 3)]
+    [InlineData("Plinsen\n\nZutaten\n250 g Mehl\n500 ml Milch\nButter zum Ausbacken\n\nMehl und Milch verrühren und 30 Minuten quellen lassen. In Butter ausbacken.\nMit Apfelmus servieren.\n", 2, 3)]
+    [InlineData("Tortilla\n\nIngredientes:\n6 huevos\n500 g de patatas\n\nPelar las patatas. Freír a fuego lento 20 minutos. Batir los huevos y cuajar.\n", 1, 2)]
+    [InlineData("Ragù\n\nIngredienti\n500 g di macinato\n1 cipolla\nSoffriggere la cipolla. Unire la carne e rosolare bene. Cuocere 2 ore a fuoco basso.\n", 1, 2)]
+    [InlineData("肉豆腐\n\n材料(2人分)\n牛肉 200g\n豆腐 1丁\n\n豆腐を切る。鍋に油を熱し、牛肉を炒める。\n醤油を加えて10分煮る。\n", 2, 2)]
+    public void Sentences_of_work_behind_a_list_are_the_method(string card, int steps, int foods)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal(steps, Steps(d).Length);
+        Assert.Equal(foods, Foods(d).Length);
+        Assert.NotEmpty(Minutes(d));
+    }
+
+    [Theory]
+    [InlineData("Cake\n\nIngredients\n250 g flour.\nButter for greasing the tin.\nFlour for dusting.\n\nGrated zest of one lemon.\nChopped almonds to decorate.\n\nBeat the butter until pale, 5 min. Bake 45 min at 180 °C.\n", "flour,Butter,Flour,lemon,almonds")]
+    [InlineData("Kuchen\n\nZutaten\n250 g Mehl.\nButter zum Einfetten.\nSemmelbrösel zum Bestreuen.\n\nDie Butter schaumig rühren. 45 Minuten backen.\n", "Mehl,Butter,Semmelbrösel")]
+    [InlineData("Curry\n\nIngredients\n1 kg chicken\n\nFor the paste\n2 chillies\nroasted peanuts\n\nPound the paste. Simmer 20 min.\n", "chicken,chillies,peanuts")]
+    public void What_a_food_is_for_is_no_method(string card, string foods) => Assert.Equal(foods.Split(','), Foods(Read(card)));
+
+    [Theory]
+    [InlineData("Compote\n\n500 g cherries\n80 g sugar\n\nWarm the cherries to 40 °C, rain in the sugar, boil 2 min. Cool. Keeps 1 week.\n", 168)]
+    [InlineData("## Sponge\n- 200 g flour\n- 6 eggs\n\nWhip the eggs 8 min, fold in the flour, bake 12 min at 170 °C. Keeps 2 days in the fridge.\n", 48)]
+    [InlineData("Crema\n1 l leche\n8 yemas\n200 g azúcar\n\nInfusionar la leche 15 min. Cocer a 84 ºC. Se conserva 3 días en cámara. Quemar con azúcar.\n", 72)]
+    [InlineData("Parfait\n\n500 g livers\n300 g butter\n\nMethod\nBlend the livers 4 min. Bake at 110 °C. Keeps 5 days in the fridge. Rest overnight.\n", 120)]
+    public void A_paragraph_that_says_how_long_it_keeps_is_still_work(string card, double hours)
+    {
+        Dish d = Read(card);
+
+        Assert.NotEmpty(Minutes(d));
+        Assert.Equal([hours], d.Components.SelectMany(c => c.Keeps).Select(k => k.Hours ?? 0));
+        Assert.DoesNotContain(d.Components.SelectMany(c => c.Notes).Concat(d.Notes), n => n.Text.Contains("min", StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Theory]
+    [InlineData("Tart\n\n500 g flour\n\nServes 8. Keeps 3 days in a tin.\n\nBake 20 min.\n", 1)]
+    [InlineData("Tart\n\n500 g flour\n\nThis is my aunt's tart. Keeps 3 days.\n\nBake 20 min.\n", 1)]
+    [InlineData("Rice\n\n200 g rice\n1 onion\n\nFry the onion 10 min. Keep warm for 5 minutes. Pour 200 ml of stock over.\n", 1)]
+    public void Remarks_stay_remarks_and_keeping_warm_is_work(string card, int steps) => Assert.Equal(steps, Steps(Read(card)).Length);
+
+    [Fact]
+    public void Letters_and_stars_before_japanese_lines_name_a_group_and_no_part()
+    {
+        Dish d = Read("丼\n\n材料(2人分)\n卵 3個\nA だし汁 150ml\nA 醤油 大さじ2\n☆酒 大さじ1\n★薄力粉 50g\n(B)砂糖 小さじ2\nC｜みりん 大さじ1\n ｜酢 小さじ1\n油 適量\n\n作り方\n1. Aを入れ、3分煮る。\n");
+
+        Assert.Equal(["卵", "だし汁", "醤油", "酒", "薄力粉", "砂糖", "みりん", "酢", "油"], Foods(d));
+        Assert.Equal([null, "A", "A", "☆", "★", "B", "C", "C", null], d.Components.SelectMany(c => c.Ingredients).Select(l => l.Group));
+    }
+
+    [Fact]
+    public void A_letter_over_a_list_still_heads_a_part() =>
+        Assert.Equal(["A 生地", "B クリーム"], Read("ロール\n\nA 生地\n卵 4個\n砂糖 80g\n\nB クリーム\n生クリーム 200ml\n砂糖 15g\n\n1. 卵を泡立てる。\n").Components.Select(c => c.Name));
+}
