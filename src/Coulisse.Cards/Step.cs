@@ -130,7 +130,7 @@ public sealed record StepTemperature(TemperatureOf Of, double Celsius, string Wo
 public sealed record StepUse(int Line, string Food, double? Grams, string? Component = null);
 
 /// <summary>Where a food goes to wait.</summary>
-/// <param name="Where">"fridge", "freezer", "room", "airtight".</param>
+/// <param name="Where">"fridge", "freezer", "room", "airtight"; empty when it is not said.</param>
 /// <param name="Days">Days, when stated.</param>
 public sealed record StepStorage(string Where, double? Days);
 

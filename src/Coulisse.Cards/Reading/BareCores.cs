@@ -56,7 +56,8 @@ internal static class BareCores
     {
         foreach (string w in words)
         {
-            if (before.Contains(w, StringComparison.Ordinal) || after.Length > w.Length && after[0] == ' ' && after.AsSpan(1).StartsWith(w))
+            // "Score the skin" names no core.
+            if (before.IndexOf(w, StringComparison.Ordinal) is var at and >= 0 && (at == 0 || !char.IsLetter(before[at - 1])) || after.Length > w.Length && after[0] == ' ' && after.AsSpan(1).StartsWith(w))
             {
                 return true;
             }

@@ -185,9 +185,37 @@ internal static class Brackets
     public static bool IsSize(string w) =>
         w.Length <= 14 && (Places.HasAny(w, "Größe", "Klasse", "Gr", "size", "taille", "calibre", "talla", "US") || w is "M" or "L" or "S" or "XL" or "medium" or "large" or "small");
 
+    private static readonly WordList Felt = new("warm", "cold", "hot", "chilled", "tepid", "lukewarm", "cool", "fridge", "melted", "softened", "froid", "froide", "tiède", "chaud", "kalt", "kalte", "warme", "lauwarm", "frío", "fría", "tibia", "tibio", "freddo", "fredda", "tiepido", "tiepida");
+
+    /// <summary>"55C", "at 30 C", and "4C" beside a word for warm or cold: degrees by their letter, where nobody means as many cups.</summary>
+    private static bool Degrees(string w, Draft d)
+    {
+        int from = w.StartsWith("at ", StringComparison.OrdinalIgnoreCase) ? 3 : 0;
+        int i = from;
+        while (i < w.Length && i - from < 3 && char.IsAsciiDigit(w[i]))
+        {
+            i++;
+        }
+
+        if (i == from || i >= w.Length || w[^1] is not ('C' or 'F') || w.Length - i > 2 || w.Length - i == 2 && (w[i] != ' ' || from == 0))
+        {
+            return false;
+        }
+
+        int figure = int.Parse(w.AsSpan(from, i - from), System.Globalization.CultureInfo.InvariantCulture);
+        return w[^1] == 'F' ? figure >= 30 : figure >= 15 || from > 0 || Felt.In(d.Food) || d.Preparation is { } told && Felt.In(told);
+    }
+
     /// <summary>"28 °C", "soft (20 °C)".</summary>
     public static bool Temperature(string w, Draft d)
     {
+        if (Degrees(w, d))
+        {
+            d.State = d.State is null ? w : d.State + ", " + w;
+            d.Tokens?.Add(new ReadToken(w, "state", w));
+            return true;
+        }
+
         int deg = w.IndexOf('°');
         if (deg <= 0 || deg > 12 || !char.IsAsciiDigit(w[0]) && !w.StartsWith("à ", StringComparison.Ordinal) && !w.StartsWith("at ", StringComparison.Ordinal) && !w.StartsWith("a ", StringComparison.Ordinal) && !w.StartsWith("bei ", StringComparison.Ordinal))
         {

@@ -280,7 +280,7 @@ internal static class Clock
         bool free = k >= s.Length || (s[k] is not ('°' or '%' or '-' or '/' or 'x' or '×') && Lexicon.LongestUnit(s, k, lang, out _) is null && !Places.WordAt(s, k, "degrees") && !Places.WordAt(s, k, "Grad") && !Places.WordAt(s, k, "C") && !Places.WordAt(s, k, "F"));
         // "1 h 15 with bicarb": hours told by the letter, and a round number of minutes
         bool letter = s[end - 1] is 'h' or 'H' && (end < 2 || !char.IsLetter(s[end - 2])) && more.Min >= 10 && more.Min % 5 == 0;
-        bool stops = letter || k >= s.Length || s[k] is '.' or ',' or ')' or ';' || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
+        bool stops = letter || k >= s.Length || s[k] is '.' or ',' or ')' or ';' or '(' || Places.WordAt(s, k, "or") || Places.WordAt(s, k, "ou") || Places.WordAt(s, k, "oder") || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
         return unit == 60 && more.Min >= 5 && (glued ? free : free && stops) ? (more.Min, more.End) : null;
     }
 

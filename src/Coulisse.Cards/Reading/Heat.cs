@@ -11,6 +11,7 @@ internal static class Heat
     /// <summary>How far behind a figure its words are looked for: "in the middle of the smoker".</summary>
     private const int Behind = 32;
 
+    private const double MostFridge = 15;
     private static readonly string[] Degrees = ["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"];
     private static readonly Beginnings FirstOfDegrees = new(Degrees);
     private static readonly (string Word, char Scale)[] Scales = [("Celsius", 'C'), ("centigrade", 'C'), ("centígrados", 'C'), ("centigradi", 'C'), ("Fahrenheit", 'F')];
@@ -74,7 +75,7 @@ internal static class Heat
             double celsius = minus ? -n.Min : fahrenheit ? OfFahrenheit(n.Min) : n.Min;
             double? most = minus || n.Max is not { } upper || upper <= n.Min ? null : fahrenheit ? OfFahrenheit(upper) : upper;
             lower ??= Folding.Lower(s);
-            string before = lower[Math.Max(0, i - 40)..i];
+            string before = lower[From(s, i)..i];
             string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + Behind)];
             string words = s[i..Math.Min(end, s.Length)];
             i = Math.Min(end, s.Length) - 1;
@@ -159,6 +160,27 @@ internal static class Heat
         }
 
         return -1;
+    }
+
+    /// <summary>Where the words before a figure begin that say what it is of: its own sentence, as far as it reaches. A figure that opens a sentence leans on the one before.</summary>
+    private static int From(string s, int i)
+    {
+        int floor = Math.Max(0, i - 40);
+        int own = i;
+        while (own > floor && !Sentences.Ends(s, own - 1))
+        {
+            own--;
+        }
+
+        for (int k = own; k < i; k++)
+        {
+            if (char.IsLetter(s[k]))
+            {
+                return own;
+            }
+        }
+
+        return floor;
     }
 
     /// <summary>"minus 18 °C", "moins 18 °C".</summary>
@@ -315,12 +337,13 @@ internal static class Heat
             return TemperatureOf.Pan;
         }
 
-        if (Has("fridge") || Has("kühlschrank"))
+        // No fridge is warm: such a word is of another figure.
+        if (c <= MostFridge && (Has("fridge") || Has("kühlschrank")))
         {
             return TemperatureOf.Fridge;
         }
 
-        if (Has("freezer"))
+        if (c <= 0 && Has("freezer"))
         {
             return TemperatureOf.Freezer;
         }
@@ -331,12 +354,12 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (Has("oven") || Has("ofen") || Places.HasAny(before, "rohr", "backrohr") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
+        if (Places.HasAny(before, "oven", "ovens") || after.StartsWith(" oven", StringComparison.Ordinal) || Has("ofen") || Places.HasAny(before, "rohr", "backrohr") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
         {
             return TemperatureOf.Oven;
         }
 
-        if (c is >= 40 and <= 95 && (Has("sous vide") || Has("sous-vide") || Has("sottovuoto") || Has("al vacío") || Has("vakuum")))
+        if (c is >= 40 and <= 95 && (Places.FindWord(before, "sv") >= 0 || Has("sous vide") || Has("sous-vide") || Has("sottovuoto") || Has("al vacío") || Has("vakuum")))
         {
             return TemperatureOf.Bath;
         }

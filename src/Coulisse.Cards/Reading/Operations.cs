@@ -185,6 +185,9 @@ internal static class Operations
         return all.Count > 0 ? all[0].Id : null;
     }
 
+    /// <summary>True for a mere "add" or "mix".</summary>
+    public static bool IsSmall(string id) => Small.Contains(id);
+
     /// <summary>A verb in one language, its operation, and the foods that bind it to this row.</summary>
     private sealed record Row(string Lang, string Id, string[] Foods);
 

@@ -33,7 +33,7 @@ internal static class OtherWay
                 int sentence = Sentences.Begin(s, at);
                 // A figure right behind is another end of the same time ("20 or 25 min"), unless it is in brackets with its own vessel.
                 bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on");
-                if (another && Clock.Tells(s[..at], sentence, lang) && Clock.Tells(s[..to], word, lang))
+                if (another && Clock.Tells(s[..at], sentence, lang) && Clock.Tells(s[..to], word, lang) && !Storing.Speaks(s, at))
                 {
                     return (at, word, to);
                 }

@@ -45,5 +45,6 @@ internal static class Sentences
         return !shortened || next > i + 1 && next < s.Length && char.IsUpper(s[next]) && s.AsSpan(from, i - from) is not "ca";
     }
 
-    private static bool Ends(string s, int i) => s[i] is ';' or '。' or '\n' || s[i] is '.' or '!' && i + 1 < s.Length && s[i + 1] == ' ' && Stops(s, i);
+    /// <summary>True for a sign that ends a sentence.</summary>
+    public static bool Ends(string s, int i) => s[i] is ';' or '。' or '\n' || s[i] is '.' or '!' && i + 1 < s.Length && s[i + 1] == ' ' && Stops(s, i);
 }

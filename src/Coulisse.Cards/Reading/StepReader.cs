@@ -158,15 +158,16 @@ internal static class StepReader
             }
 
             string clause = Sentences.Around(s, t.Start);
-            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || after.TrimStart().StartsWith("max", StringComparison.Ordinal)) || Storing.Said(s, i, before))
+            int begin = Sentences.Begin(s, t.Start);
+            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || after.TrimStart().StartsWith("max", StringComparison.Ordinal), t.Min) || Storing.Said(s, i, before))
             {
-                storage.Add(new StepStorage(Storing.Place(s, temperatures), t.Max / 1440));
+                storage.Add(new StepStorage(StoragePlaces.Of(s, clause, words, temperatures), t.Max / 1440));
                 continue;
             }
 
             bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
-            bool limit = !longest && Ends(before, "within", "in weniger als", "en menos de", "en moins de", "longer than");
+            bool limit = !longest && Ends(before, "within", "in weniger als", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
             if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max) is { } range)
             {
@@ -186,8 +187,20 @@ internal static class StepReader
             }
 
             string? main = Operations.Main(operations);
+            string? here = OwnWork.Main(operations, begin, begin + clause.Length);
             string? verb = Operations.Behind(operations, s, t.End, lang);
-            string? op = verb ?? Operations.Before(operations, t.Start) ?? (after.TrimStart().StartsWith("before", StringComparison.Ordinal) ? null : main);
+            string? op = verb ?? OwnWork.Last(operations, begin, t.Start);
+            if (op is null)
+            {
+                op = Operations.Before(operations, t.Start) ?? (after.TrimStart().StartsWith("before", StringComparison.Ordinal) || OwnWork.Follows(operations, s, t.End) ? null : main);
+                op = op is not null && OwnWork.Strays(op, clause, temperatures) ? here : op;
+            }
+
+            if (temperatures.Count > 0 && verb is null && OwnWork.Bathed(operations, s, begin, t.Start))
+            {
+                op = "water_bath";
+            }
+
             if (Ends(before, "hold there", "hold there at least", "hold there for", "keep there", "keep there at least") && main is "blast_chill" or "chill_fridge" or "chill_ice" or "freeze")
             {
                 // The cold goes on: the nearest verb spoke of where the food came from.
@@ -198,10 +211,10 @@ internal static class StepReader
                 // "64 min from cold": the water's cold, not the food's.
                 op = main;
             }
-            else if (op is "cure" or "brine" or "season" && main is not null && TimeKinds.Plain(main, s) == TimeKind.Cook)
+            else if (op is "cure" or "brine" or "season" && (here ?? main) is { } heated && TimeKinds.Plain(heated, s) == TimeKind.Cook)
             {
                 // "simmer in vinegar, sugar and salt 25 min": a food there, not an act.
-                op = main;
+                op = heated;
             }
 
             if (op is "reduce" or "turn_tray" && Turned(s, operations, t.Start, temperatures))
@@ -245,7 +258,7 @@ internal static class StepReader
                     place++;
                 }
 
-                times.Insert(place, new StepTime(null, null, TimeKinds.Plain(Operations.Main(operations), s) is TimeKind.Hands ? TimeKind.Rest : TimeKinds.Plain(Operations.Main(operations), s), night));
+                times.Insert(place, new StepTime(null, null, OwnWork.OfNight(operations, s, at, lang), night));
                 break;
             }
         }

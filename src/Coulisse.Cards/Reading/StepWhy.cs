@@ -37,7 +37,7 @@ internal static class StepWhy
 
         foreach (StepStorage s in step.Storage)
         {
-            why.Add(new ReadToken(s.Where, "keeps", s.Days is { } days ? string.Create(CultureInfo.InvariantCulture, $"{days:0.#} days, no wait") : "no wait"));
+            why.Add(new ReadToken(s.Where.Length > 0 ? s.Where : "(no place said)", "keeps", s.Days is { } days ? string.Create(CultureInfo.InvariantCulture, $"{days:0.#} days, no wait") : "no wait"));
         }
 
         if (step.Alternative is { } other)

@@ -5,8 +5,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Sentences that say how long a thing keeps, or may be frozen: storage, no wait ("store up to 5 days", "can be frozen for 3 months", "Holds on semolina 4 hours."). "Hold on ice 4 hours." orders one.</summary>
 internal static class Storing
 {
-    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva");
-    private static readonly string[] Openers = ["holds", "keeps", "it holds", "it keeps", "they hold", "they keep", "will hold", "will keep", "se garde", "se gardent", "se conserve", "se conservent", "tient", "tiennent", "hält", "hält sich", "halten sich", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono", "regge", "reggono"];
+    private const double Weeks = 14 * 1440;
+    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva", "will last", "best within", "eat within", "consume within", "à consommer", "consommer sous", "consommer dans", "consumir antes");
+    private static readonly string[] Openers = ["holds", "keeps", "it holds", "it keeps", "they hold", "they keep", "will hold", "will keep", "se garde", "se gardent", "se conserve", "se conservent", "tient", "tiennent", "hält", "hält sich", "halten sich", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono", "regge", "reggono", "lasts", "it lasts", "they last", "will last", "good for", "fine for", "shelf life", "storage", "keeping", "stored", "conservation", "Haltbarkeit", "Lagerung", "haltbar", "conservación", "caducidad", "conservazione", "durata"];
     private static readonly Beginnings FirstOfOpeners = new(Openers);
     // What is labelled and dated is put away: days behind it say how long it keeps.
     private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
@@ -20,9 +21,13 @@ internal static class Storing
     /// <summary>True when a time of a day or more is how long it keeps.</summary>
     /// <param name="clause">The sentence the time stands in.</param>
     /// <param name="most">True where the time is an upper end ("up to").</param>
-    public static bool Is(string clause, bool most) =>
+    /// <param name="minutes">The time: nobody freezes for weeks to work on afterwards.</param>
+    public static bool Is(string clause, bool most, double minutes) =>
         Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal)
-        || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause);
+        || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && Frozen.In(clause) && !Then.In(clause);
+
+    /// <summary>True when the sentence around a place says how long a thing keeps: "in the fridge 3 days, or freeze it for a month" are two places and no two ways to work.</summary>
+    public static bool Speaks(string s, int at) => Is(Sentences.Around(s, at), most: false, 0) || Said(s, at, "");
 
     /// <summary>True when the sentence a time stands in opens with what a thing does by itself ("Holds on semolina 4 hours.", "Tient 2 heures au frais."), whatever the time; "holds its shape after 2 hours" says when, not how long.</summary>
     public static bool Said(string s, int at, string before)
@@ -38,17 +43,11 @@ internal static class Storing
         {
             if (Places.WordAt(s, from, w))
             {
-                return true;
+                // "Good for a quick lunch: fry 3 min" keeps nothing.
+                return w is not ("good for" or "fine for") || !s.AsSpan(from, at - from).Contains(':');
             }
         }
 
         return false;
     }
-
-    /// <summary>Where it waits.</summary>
-    /// <param name="s">The step.</param>
-    /// <param name="temperatures">Its temperatures.</param>
-    public static string Place(string s, List<StepTemperature> temperatures) => Frozen.In(s) || s.Contains("冷凍", StringComparison.Ordinal) || temperatures.Exists(t => t.Celsius <= -10) ? "freezer"
-        : Places.HasAny(s, "tin", "airtight", "boîte") && !Places.HasAny(s, "frais") ? "airtight"
-        : Places.HasAny(s, "fridge", "refrigerator", "refrigerated", "frais", "réfrigérateur", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "Kühlschrank", "gekühlt") || s.Contains("冷蔵", StringComparison.Ordinal) || temperatures.Exists(t => t.Celsius is > -3 and <= 8) ? "fridge" : "room";
 }

@@ -9,9 +9,10 @@ internal static class TimeKinds
     private const double MostHands = 60;
     private const double HalfDay = 720;
     private const double Fridge = 8;
-    private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "au frais", "冷蔵庫");
-    private static readonly WordList Still = new("leave", "stand", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar");
-    private static readonly WordList InBath = new("sous vide", "sous-vide", "sottovuoto", "al vacío", "vakuum");
+    private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "au frais", "冷蔵庫", "walk-in", "walk in", "cold room", "coolroom", "Kühlraum", "Kühlhaus", "chambre froide");
+    private static readonly WordList OutOf = new("out of the fridge", "out of the freezer", "from the fridge", "from the freezer", "outside the fridge", "hors du frigo", "hors du réfrigérateur", "du frigo", "du réfrigérateur", "du congélateur", "aus dem Kühlschrank", "fuera de la nevera", "de la nevera", "del frigorífico", "fuori dal frigo", "dal frigo", "dal frigorifero", "fuori frigo", "冷蔵庫から");
+    private static readonly WordList Still = new("leave", "stand", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar", "lievitazione", "puntata", "pointage", "apprêt", "Gare", "Stockgare", "Stückgare", "levado");
+    private static readonly WordList InBath = new("sous vide", "sous-vide", "sottovuoto", "al vacío", "vakuum", "sv");
     private static readonly WordList InMachine = new("by machine", "in the mixer", "in a mixer", "stand mixer", "on speed", "on first speed", "on second speed", "on slow speed", "on fast speed", "à vitesse", "au batteur", "au robot", "mit der Maschine", "in der Küchenmaschine", "auf Stufe", "a velocidad", "en la amasadora", "a velocità", "in planetaria");
     private static readonly WordList InMicrowave = new("microwave", "micro-ondes", "Mikrowelle", "microondas", "microonde", "レンジ");
     private static readonly WordList Beaten = new("mix", "whisk", "knead", "beat");
@@ -74,6 +75,12 @@ internal static class TimeKinds
         return minutes <= MostHands ? kind : op is not null && Array.IndexOf(Hot, op) >= 0 ? TimeKind.Cook : temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) ? TimeKind.Oven : temperatures.Count > 0 && temperatures[^1].Celsius <= Fridge ? TimeKind.Chill : TimeKind.Rest;
     }
 
+    /// <summary>True where words name a bath under vacuum.</summary>
+    public static bool IsBath(string words) => InBath.In(words);
+
+    /// <summary>True where the cold is named, and not as what a food is taken out of.</summary>
+    public static bool IsCold(string clause) => Cold.In(clause) && !OutOf.In(clause);
+
     /// <summary>The kind an operation has by itself; what it says nothing of, the words around tell.</summary>
     /// <param name="op">The operation.</param>
     /// <param name="clause">The sentence.</param>
@@ -85,6 +92,6 @@ internal static class TimeKinds
         "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
         "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
         "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
-        _ => own ? TimeKind.Hands : Cold.In(clause) ? TimeKind.Chill : Still.In(clause) || clause.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
+        _ => own ? TimeKind.Hands : IsCold(clause) ? TimeKind.Chill : OutOf.In(clause) ? TimeKind.Rest : Still.In(clause) || clause.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
     };
 }

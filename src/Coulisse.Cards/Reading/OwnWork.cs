@@ -1,0 +1,87 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>Which work a time is of when a step has several sentences: that of its own sentence first. What was boiled a sentence before does not stay on the hob for the hours of a brine, and what was chilled before is not chilled in a hot oven.</summary>
+internal static class OwnWork
+{
+    private const double Hot = 60;
+    private static readonly WordList Thens = new("then", "puis", "ensuite", "dann", "danach", "luego", "después", "poi", "quindi");
+    private static readonly WordList Waits = new("rest", "rests", "proof", "prove", "overnight", "repos", "pointage", "apprêt", "croûter", "lievitazione", "riposo", "puntata", "appretto", "Gare", "Stockgare", "Stückgare", "Ruhe", "Ruhezeit", "reposo", "fermentación", "levado");
+
+    /// <summary>The main work of the sentence between two places; null when it tells none.</summary>
+    public static string? Main(List<(int At, string Id)> all, int from, int to)
+    {
+        string? first = null;
+        foreach ((int at, string id) in all)
+        {
+            if (at < from || at >= to)
+            {
+                continue;
+            }
+
+            if (!Operations.IsSmall(id))
+            {
+                return id;
+            }
+
+            first ??= id;
+        }
+
+        return first;
+    }
+
+    /// <summary>The last work told between two places; null when none is.</summary>
+    public static string? Last(List<(int At, string Id)> all, int from, int to)
+    {
+        for (int k = all.Count - 1; k >= 0; k--)
+        {
+            if (all[k].At <= to)
+            {
+                return all[k].At >= from ? all[k].Id : null;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>True where the first work of a step comes after a time and a "then": the time is not of it.</summary>
+    public static bool Follows(List<(int At, string Id)> all, string s, int end) => all.Count > 0 && all[0].At > end && Thens.In(s[end..all[0].At]);
+
+    /// <summary>True where the work told last is of an earlier sentence, and this one speaks of the contrary: heat after a wait or the cold, a wait or the cold after heat.</summary>
+    /// <param name="op">The work told last.</param>
+    /// <param name="clause">The sentence of the time.</param>
+    /// <param name="temperatures">The heats of the step.</param>
+    public static bool Strays(string op, string clause, List<StepTemperature> temperatures) => TimeKinds.Plain(op, "", own: true) switch
+    {
+        TimeKind.Rest or TimeKind.Chill => temperatures.Exists(t => t.Celsius >= Hot && t.Words.Length > 0 && clause.Contains(t.Words, StringComparison.Ordinal)),
+        TimeKind.Cook or TimeKind.Oven or TimeKind.Machine => TimeKinds.IsCold(clause) || Waits.In(clause),
+        _ => false,
+    };
+
+    /// <summary>True where the bath is named between the work told last and the time: "score, render 8 min, SV 57 °C 45 min".</summary>
+    public static bool Bathed(List<(int At, string Id)> all, string s, int from, int start)
+    {
+        foreach ((int at, string _) in all)
+        {
+            from = at > from && at < start ? at : from;
+        }
+
+        return TimeKinds.IsBath(s[from..start]);
+    }
+
+    /// <summary>What a night is: the work of its own sentence, and a wait where that is handwork, a machine or a heat that was left ("braise, then leave overnight").</summary>
+    public static TimeKind OfNight(List<(int At, string Id)> all, string s, int at, string lang)
+    {
+        int from = Sentences.Begin(s, at);
+        string sentence = Sentences.Around(s, at);
+        string? op = Operations.Behind(all, s, at, lang) ?? Last(all, from, at) ?? Main(all, from, from + sentence.Length);
+        if (op is null)
+        {
+            op = Operations.Main(all);
+            op = op is not null && Strays(op, sentence, []) ? null : op;
+        }
+
+        return TimeKinds.Plain(op, sentence) is var kind && kind is TimeKind.Hands or TimeKind.Machine ? TimeKind.Rest : kind;
+    }
+}
