@@ -28,14 +28,33 @@ internal static class FoodModifiers
         "basil", "parsley", "coriander", "cilantro", "thyme", "sage", "rosemary", "tarragon", "chervil", "dill", "oregano", "marjoram", "mint", "lettuce", "cabbage", "spinach", "kale", "chard", "rocket", "watercress", "sorrel", "radicchio", "endive", "chicory", "bay", "lovage", "savory", "flat leaf parsley",
     };
 
+    // Cream to whip has 30 to 40 % of fat wherever it is sold; what is fatter or leaner is another food.
+    private static readonly HashSet<string> Creams = new(StringComparer.Ordinal)
+    {
+        "cream", "whipping cream", "heavy cream", "creme", "creme liquide", "creme fleurette", "sahne", "schlagsahne", "obers", "schlagobers", "nata", "nata para montar", "panna", "panna fresca", "panna liquida", "panna da montare",
+    };
+
+    // A fish is the same food in each of these cuts; of other animals a cut is a food of its own.
+    private static readonly HashSet<string> FishCuts = new(StringComparer.Ordinal)
+    {
+        "fillet", "fillets", "filet", "filets", "side", "sides", "loin", "loins", "steak", "steaks", "portion", "portions", "of", "dos", "pave", "paves", "darne", "darnes", "tranche", "tranches", "lomo", "lomos", "filete", "filetes", "rodaja", "rodajas", "filetto", "filetti", "trancio", "tranci", "filetstuck", "filetstucke",
+    };
+
+    /// <summary>True for a word that only says how a fish is cut.</summary>
+    /// <param name="word">Folded word.</param>
+    public static bool CutsFish(string word) => FishCuts.Contains(word);
+
+    private static int? Percent(string word) => word.EndsWith('%') && int.TryParse(word.AsSpan(0, word.Length - 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int percent) ? percent : null;
+
     /// <summary>True for a word that leaves the food the same.</summary>
     /// <param name="word">Folded word.</param>
     /// <param name="kept">What is left of the name: an animal changes every food but what sets.</param>
     /// <param name="language">ISO 639-1 code of the card.</param>
     public static bool Is(string word, string kept, string language) =>
         Any.Contains(word)
-        || (word.EndsWith('%') && int.TryParse(word.AsSpan(0, word.Length - 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int cocoa) && cocoa is >= 65 and <= 75 && kept is "dark chocolate" or "plain chocolate" or "bittersweet chocolate")
-        || word is "bovine" or "pork" or "beef" && kept.Contains("gelatin", StringComparison.Ordinal)
+        || (Percent(word) is >= 65 and <= 75 && kept is "dark chocolate" or "plain chocolate" or "bittersweet chocolate")
+        || (Percent(word) is >= 30 and <= 40 || word is "m" or "g" or "mg" or "fat" or "fett" or "grassi") && Creams.Contains(kept)
+        || word is "gold" or "silver" or "bronze" or "platinum" or "bovine" or "pork" or "beef" && kept.Contains("gelatin", StringComparison.Ordinal)
         || word is "leaves" or "leaf" && Leafy.Contains(kept)
         || ByLanguage.TryGetValue(language, out HashSet<string>? own) && (own.Contains(word) || own.Contains(FoodForms.Key("x " + word, language)) || language == "de" && own.Contains(FoodForms.Key("x " + word + " x", language)));
 

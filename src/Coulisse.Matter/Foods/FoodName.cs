@@ -27,7 +27,8 @@ public static class FoodName
 
             if (blank)
             {
-                b.Append(' ');
+                // "70 %" is "70%".
+                _ = c == '%' && char.IsDigit(b[^1]) ? b : b.Append(' ');
                 blank = false;
             }
 

@@ -13,7 +13,7 @@ public sealed class FoodTable
     // Words that look like a name of ours and mean no food, or two: dough is no pasta, "Paprika" a spice and a fruit, coffee to grind none to drink, "pimento" allspice to the trade and a sweet pepper to a kitchen.
     private static readonly HashSet<(string Language, string Folded)> Unsure =
     [
-        ("fr", "pate"), ("de", "paprika"), ("en", "ground coffee"), ("en", "roasted coffee"), ("en", "freshly ground coffee"), ("en", "fresh ground coffee"), ("de", "gemahlener kaffee"), ("fr", "cafe moulu"), ("es", "cafe molido"), ("it", "caffe macinato"), ("en", "hot dog"), ("en", "pimento"), ("en", "pimentos"), ("en", "frozen yoghurt"), ("en", "frozen yogurt"),
+        ("fr", "pate"), ("de", "paprika"), ("en", "ground coffee"), ("en", "roasted coffee"), ("en", "freshly ground coffee"), ("en", "fresh ground coffee"), ("de", "gemahlener kaffee"), ("fr", "cafe moulu"), ("es", "cafe molido"), ("it", "caffe macinato"), ("en", "hot dog"), ("en", "pimento"), ("en", "pimentos"), ("en", "frozen yoghurt"), ("en", "frozen yogurt"), ("es", "lomo de bacalao"), ("es", "lomos de bacalao"),
     ];
 
     private static readonly Lazy<FoodTable> Shipped = new(() => new FoodTable(ReferenceTable.Load("foods/foods.tsv")));
@@ -120,13 +120,15 @@ public sealed class FoodTable
             {
                 int back = dropped - front;
                 string kept = string.Join(' ', words.Skip(front).Take(words.Length - dropped));
-                if (Unsure.Contains((language, kept)) || !words.Take(front).Concat(words.Skip(words.Length - back)).All(w => FoodModifiers.Is(w, kept, language)))
+                string[] let = [.. words[..front], .. words[(words.Length - back)..]];
+                bool cut = !let.All(w => FoodModifiers.Is(w, kept, language));
+                if (Unsure.Contains((language, kept)) || cut && !let.All(w => FoodModifiers.CutsFish(w) || FoodModifiers.Is(w, kept, language)))
                 {
                     continue;
                 }
 
-                double confidence = Math.Max(0.7, 0.95 - (0.05 * dropped));
-                if (Named(kept, language, confidence, confidence, confidence) is { } bare)
+                double confidence = Math.Max(0.7, (95 - (5 * dropped)) / 100.0);
+                if (Named(kept, language, confidence, confidence, confidence) is { } bare && (!cut || Find(bare.Id)?.Class == "fish"))
                 {
                     return bare;
                 }
