@@ -24,6 +24,7 @@ public sealed class OneSentenceTests
     [InlineData("Dinner for 20 guests, Saturday 14:00, 25 minutes, Ada with 2 helpers", "Ada, Hand 2, Hand 3")]
     [InlineData("20 people Saturday 14:00 25 minutes Ada", "Ada")]
     [InlineData("Saturday 10 October 2026, service 12:30, 20 guests", "Chef")]
+    [InlineData("20 plates, Saturday 14:00, 25 minutes, Frida and Sundara", "Frida, Sundara")]
     public void Who_works_is_read_wherever_it_stands(string sentence, string who) => Assert.Equal(who, string.Join(", ", Ok(sentence).People.Select(p => p.Name)));
 
     [Theory]
@@ -36,6 +37,13 @@ public sealed class OneSentenceTests
     [InlineData("20 to 25 plates, Saturday 14:00, 25 minutes, Ada", 25, 0)]
     [InlineData("For 20 people, Saturday 14:00, 25 minutes, Ada", 20, null)]
     [InlineData("20 plates, two plates a minute, Saturday 14:00, 25 minutes, Ada", 20, 0)]
+    [InlineData("Supper for 18 on 12 December 2026 at 7.30 pm, three cooks", 18, null)]
+    [InlineData("Lunch for 18, Saturday 12:30", 18, null)]
+    [InlineData("20 plates for 25 minutes, Saturday 14:00, Ada", 20, 0)]
+    [InlineData("20 guests, Saturday 14:00 for 15:00, Ada", 20, null)]
+    [InlineData("30 Teller, Freitag 19 Uhr, Ada", 30, 0)]
+    [InlineData("40 assiettes, samedi 14h, 25 minutes, Ada", 40, 0)]
+    [InlineData("24 coperti, sabato 20:00, Ada", 24, null)]
     public void How_many_and_how_many_over(string sentence, int guests, int? over) => Assert.Equal((guests, over ?? 0), (Ok(sentence).Guests, Ok(sentence).Over ?? 0));
 
     [Theory]
@@ -47,6 +55,9 @@ public sealed class OneSentenceTests
     [InlineData("20 plates, 3/4/2026, 14:00, 25 minutes, Ada", "OCC029")]
     [InlineData("20 plates, Saturday 14:00, 25 minutes, Ada and 900 others", "OCC030")]
     [InlineData("20 plates, Saturday 25.00 Uhr, 25 minutes, Ada", "OCC011")]
+    [InlineData("20 plates, Satrday 14:00, 25 minutes, Ada", "OCC010")]
+    [InlineData("20 plates, Thursdy 14:00, 25 minutes, Ada", "OCC010")]
+    [InlineData("Supper 24 on Saturday at 19:30, three cooks", "OCC007")]
     public void What_cannot_be_is_refused(string sentence, string code) => Assert.Equal(code, Refused(sentence).Code);
 
     [Theory]

@@ -56,6 +56,12 @@ internal sealed class OneSentence
         _assumed.Add("prep windows: two days before 13:00 to 17:00, the day before 08:00 to 17:00, the day itself from 08:00");
         LocalDateTime end = at + Period.FromTicks(((sheet.SlotLength ?? Duration.Zero) + Duration.FromMinutes(25)).BclCompatibleTicks);
         SentencePeople who = SentencePeople.Of(_s, _read, many.Guests is not null || many.Plates is not null, _problems);
+        if ((sheet.Guests ?? who.Guests) is null && who.Unread.FirstOrDefault(w => char.IsAsciiDigit(w[0])) is { } bare)
+        {
+            // One plate is no guess at what a figure may have counted.
+            _problems.Add(new Problem("OCC007", 1, $"“{bare}” is a number of nothing, and no guests or plates are written.", "Write what it counts, for example 24 guests or 24 plates."));
+        }
+
         ImmutableArray<SheetWindow> hours = [.. windows, new SheetWindow(at, end, 0)];
         ImmutableArray<SheetPerson> people = [.. who.Names.Select((name, i) => new SheetPerson(name, "", i == 0 ? sheet.SlotPlace ?? "stage" : "back", hours, ["all"], [], ["English"], "", 0))];
         _assumed.Add(who.Named ? "people: all skills, there in every window and until the clear-down" : "people: nobody is named, so one chef was taken, all skills, there in every window and until the clear-down");

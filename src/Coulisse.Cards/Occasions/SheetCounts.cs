@@ -26,8 +26,8 @@ internal sealed record Counted
 internal static class SheetCounts
 {
     private const int Most = 100_000;
-    private static readonly string[] Guests = ["guests", "guest", "covers", "cover", "diners", "pax", "heads"];
-    private static readonly string[] Plates = ["plates", "plate", "portions", "portion", "servings"];
+    private static readonly string[] Guests = ["guests", "guest", "covers", "cover", "diners", "pax", "heads", "couverts", "convives", "invités", "Gäste", "Gästen", "Personen", "Leute", "comensales", "invitados", "personas", "coperti", "ospiti", "persone"];
+    private static readonly string[] Plates = ["plates", "plate", "portions", "portion", "servings", "assiettes", "assiette", "Teller", "Tellern", "platos", "piatti"];
     private static readonly string[] Over = ["over", "spare", "spares", "extra", "in reserve"];
     private static readonly string[] Within = ["of which", "of them", "including", "incl.", "among them"];
 
@@ -70,6 +70,11 @@ internal static class SheetCounts
                 // "48 and five over": what is over is over the guests
                 all = all with { Guests = all.Guests ?? n.Count, Read = all.Read.Add((i, n.End)) };
                 last = n.End;
+            }
+            else if (kind is null && all.Guests is null && all.Plates is null && last < 0 && For(s, i, n.End) && n is { Max: null, Min: >= 2 } && n.Min == Math.Floor(n.Min))
+            {
+                // "Dinner for 24 on 12 December"
+                all = all with { Guests = n.Count, Read = all.Read.Add((i, n.End)) };
             }
             else if (kind is not null && !Rate(s, guestsEnd))
             {
@@ -140,6 +145,15 @@ internal static class SheetCounts
 
     // "two plates a minute" is a pace
     private static bool Rate(string s, int at) => Places.Skip(s, at) is var i && i < s.Length && (s[i] == '/' || Places.WordAt(s, i, "a") || Places.WordAt(s, i, "an") || Places.WordAt(s, i, "per") || Places.WordAt(s, i, "each") || Places.WordAt(s, i, "every"));
+
+    // "for 24" with nothing counted behind it; "7 for 8" and "for 8 o'clock" are times
+    private static bool For(string s, int at, int end)
+    {
+        string before = s[..at].TrimEnd();
+        int i = Places.Skip(s, end);
+        return before.EndsWith("for", StringComparison.OrdinalIgnoreCase) && (before.Length == 3 || before[^4] == ' ' && !char.IsAsciiDigit(before[..^3].TrimEnd() is { Length: > 0 } lead ? lead[^1] : ' '))
+            && (i >= s.Length || s[i] is ',' or ';' || s[i] == '.' && i == end && (i + 1 == s.Length || s[i + 1] == ' ') || Places.WordAt(s, i, "on") || Places.WordAt(s, i, "at") || SheetTime.DayOfWeek(s, i) > 0);
+    }
 
     // "and five over" right behind a bare number
     private static bool Ahead(string s, int at)

@@ -59,12 +59,16 @@ internal static class SheetMistakes
 
         foreach (string w in s.Split([' ', ',', '.', ';', '(', ')'], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (w.Length is >= 5 and <= 10 && char.IsUpper(w[0]) && w.EndsWith("day", StringComparison.Ordinal) && !Days.Contains(w, StringComparer.Ordinal) && Days.FirstOrDefault(d => Close(d, w)) is { } meant)
+            if (Misspelt(w) is { } meant)
             {
                 problems.Add(new Problem("OCC010", line, $"“{w}” is no day of the week.", $"Did you mean {meant}?"));
             }
         }
     }
+
+    /// <summary>The weekday a word was meant to be. "Frida" is a name: a slip in the last letters is one only of the long names of days.</summary>
+    private static string? Misspelt(string w) =>
+        w.Length is >= 5 and <= 10 && char.IsUpper(w[0]) && !Days.Contains(w, StringComparer.Ordinal) ? Days.FirstOrDefault(d => Close(d, w) && (w.EndsWith("day", StringComparison.Ordinal) || d.Length > 7 && w[..3] == d[..3])) : null;
 
     /// <summary>Rows that cannot stand beside each other: the same code, seat, dish or name twice; circuits and kit that do not know each other; more shown than there is.</summary>
     public static void OfRows(OccasionSheet sheet, List<Problem> problems)
