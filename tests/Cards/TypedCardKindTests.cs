@@ -24,6 +24,7 @@ public sealed class TypedCardKindTests
     [Theory]
     [InlineData("Quince paste as at home.\n\nTake 1 kg of quinces and 200 ml of water, and cook\nthem until soft. Put the pulp through a sieve, then add\n800 g of sugar and the juice of 1 lemon.\n\nStir over a low heat for 1 to\n1½ hours until it leaves the pan.", "1 kg quinces; 200 ml water; 800 g sugar", 60, 90)]
     [InlineData("Quittenbrot.\n\nMan nimmt 1 kg Quitten und 200 ml Wasser und kocht\nsie weich. Das Mus durch ein Sieb streichen, dann 800 g\nZucker zugeben.\n\nUnter ständigem Rühren noch 1 bis\n1,5 Stunden einkochen.", "1 kg Quitten; 200 ml Wasser; 800 g Zucker", 60, 90)]
+    [InlineData("Peperoni sott'olio.\n\nSi prendono 2 kg di peperoni, si lavano e si cuociono in 500 ml\ndi aceto e 300 ml di acqua e si scolano. Si mettono nei\nvasi con 10 g di origano.\n\nCuocere nei vasi per 20 o\n25 minuti.", "2 kg peperoni; 500 ml aceto; 300 ml acqua; 10 g origano", 20, 25)]
     public void Sentences_that_the_edge_of_a_page_broke_are_put_together(string card, string foods, double from, double to)
     {
         Dish d = Read(card);
@@ -34,6 +35,7 @@ public sealed class TypedCardKindTests
 
     [Theory]
     [InlineData("Pie\n\nFlour 250 g,\nbutter 125 g,\nsugar 60 g.\n\nMix and bake 30 minutes.")]
+    [InlineData("Bread\n\nStrong white bread flour 500 g,\nfine sea salt 10 g,\nlukewarm water 350 g.\n\nKnead for 10 minutes.")]
     [InlineData("Pie\n\n250 g flour,\n125 g butter,\n60 g sugar.\n\nMix and bake 30 minutes.")]
     public void A_list_with_commas_and_a_stop_is_no_broken_sentence(string card) =>
         Assert.Equal(3, Read(card).Components.SelectMany(c => c.Ingredients).Count(l => l.Foods.Length == 1 && l.Foods[0].Grams > 0));

@@ -1,3 +1,4 @@
+using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
@@ -63,21 +64,23 @@ internal static class WrappedProse
     private static bool Is(List<RawLine> lines, int from, int to, string lang)
     {
         string opens = lines[from].Text;
-        if (!char.IsUpper(opens[0]) || opens.AsSpan().Count(' ') < FewestWords - 1 || lines[to - 1].Text[^1] is not ('.' or '!') || Looks.Amounted(Folding.Line(opens), lang))
+        if (!char.IsUpper(opens[0]) || opens.AsSpan().Count(' ') < FewestWords - 1 || lines[to - 1].Text[^1] is not ('.' or '!') || Amounts.At(opens, 0, lang) is not null)
         {
             return false;
         }
 
         bool even = lang == "de" && Even(lines, from, to);
         bool broken = false;
+        int amounted = 0;
         for (int k = from; k < to; k++)
         {
             string s = lines[k].Text;
-            if (s.Length > Widest || s[^1] is ':' || s.Contains('|') || Looks.Bullet(s) || Reading.Marks.ListNumber(s, 0) > 0)
+            if (s.Length > Widest || s[^1] is ':' || s.Contains('|') || Looks.Bullet(s) || Marks.ListNumber(s, 0) > 0)
             {
                 return false;
             }
 
+            amounted += Looks.Amounted(Folding.Line(s), lang) ? 1 : 0;
             bool ends = Stops(s);
             broken |= !ends && k + 1 < to;
             if (k + 1 < to && !ends && !(even && char.IsUpper(lines[k + 1].Text[0])) && !BrokenLines.Hangs(s, lines[k + 1].Text))
@@ -86,7 +89,8 @@ internal static class WrappedProse
             }
         }
 
-        return broken;
+        // "Strong white bread flour 500 g," over "water 350 g," is a list with commas.
+        return broken && amounted * 3 < (to - from) * 2;
     }
 
     /// <summary>Three lines or more of nearly one width, and a stop inside one: German nouns open a line in capitals in the middle of a sentence.</summary>
