@@ -123,6 +123,9 @@ public sealed class DividedKindTests
     [InlineData("de", "Mindestens 2 Stunden und höchstens 8 Stunden ruhen lassen.", 120, 480)]
     [InlineData("es", "Enfriar al menos 2 horas y hasta 12 horas.", 120, 720)]
     [InlineData("it", "Far riposare almeno 2 ore e fino a 12 ore.", 120, 720)]
+    [InlineData("en", "Chill 2 hours minimum, 24 hours maximum.", 120, 1440)]
+    [InlineData("en", "Prove for 1 hour at least, 2 hours at most.", 60, 120)]
+    [InlineData("ja", "2時間から最大24時間冷やす。", 120, 1440)]
     public void A_low_end_and_its_high_end_are_one_wait(string lang, string step, double from, double to)
     {
         StepTime t = Assert.Single(CardReader.ReadStep(step, lang).Times);
@@ -130,6 +133,9 @@ public sealed class DividedKindTests
         Assert.Equal((from, to), (t.MinutesMin, t.MinutesMax));
     }
 
-    [Fact]
-    public void Two_waits_stay_two() => Assert.Equal(2, CardReader.ReadStep("Simmer for 30 minutes and rest for up to 1 hour.", "en").Times.Length);
+    [Theory]
+    [InlineData("en", "Simmer for 30 minutes and rest for up to 1 hour.")]
+    [InlineData("en", "Bake 20 minutes at least, rest 30 minutes at most.")]
+    [InlineData("ja", "30分以上煮て、2時間冷やす。")]
+    public void Two_waits_stay_two(string lang, string step) => Assert.Equal(2, CardReader.ReadStep(step, lang).Times.Length);
 }

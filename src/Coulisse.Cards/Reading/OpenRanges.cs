@@ -14,7 +14,8 @@ internal static class OpenRanges
     /// <param name="at">Where the upper end begins.</param>
     /// <param name="end">Where it ends.</param>
     /// <param name="minutes">The upper end.</param>
-    public static StepTime? Closed(string s, StepTime last, int at, int end, double minutes)
+    /// <param name="most">True where its own words say that it is one ("24 hours at most").</param>
+    public static StepTime? Closed(string s, StepTime last, int at, int end, double minutes, bool most)
     {
         if (last is not { MinutesMin: { } low, Words.Length: > 0 } || last.Kind == TimeKind.Limit || minutes <= low || last.MinutesMax is { } high && high != low)
         {
@@ -34,8 +35,11 @@ internal static class OpenRanges
             between = Places.WordAt(between, 0, joint) ? between[joint.Length..].TrimStart() : between;
         }
 
-        return Array.Exists(Uppers, u => between.Equals(u, StringComparison.OrdinalIgnoreCase)) ? last with { MinutesMax = minutes, Bound = Bound.At, Words = s[told..end] } : null;
+        bool closes = Array.Exists(Uppers, u => between.Equals(u, StringComparison.OrdinalIgnoreCase)) || most && Array.Exists(Lowers, l => between.TrimEnd(' ', ',').Equals(l, StringComparison.OrdinalIgnoreCase));
+        return closes ? last with { MinutesMax = minutes, Bound = Bound.At, Words = s[told..end] } : null;
     }
 
-    private static readonly string[] Uppers = ["up to", "no more than", "not more than", "no longer than", "at most", "at the most", "a maximum of", "maximum", "max.", "max", "jusqu'à", "au plus", "au maximum", "maximum", "bis zu", "höchstens", "maximal", "hasta", "como máximo", "máximo", "fino a", "al massimo", "massimo"];
+    // "2 hours minimum, 24 hours maximum": the word of the low end stands between the two.
+    private static readonly string[] Lowers = ["minimum", "min.", "at least", "at the least", "au moins", "au minimum", "mindestens", "al menos", "como mínimo", "mínimo", "almeno", "minimo", "al minimo"];
+    private static readonly string[] Uppers = ["から", "から最大", "以上", "up to", "no more than", "not more than", "no longer than", "at most", "at the most", "a maximum of", "maximum", "max.", "max", "jusqu'à", "au plus", "au maximum", "maximum", "bis zu", "höchstens", "maximal", "hasta", "como máximo", "máximo", "fino a", "al massimo", "massimo"];
 }

@@ -169,7 +169,7 @@ internal static class StepReader
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
             bool limit = !longest && Ends(before, "within", "in weniger als", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
-            if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max) is { } range)
+            if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most) is { } range)
             {
                 times[^1] = range;
                 continue;
