@@ -28,10 +28,10 @@ internal static class FoodModifiers
         "basil", "parsley", "coriander", "cilantro", "thyme", "sage", "rosemary", "tarragon", "chervil", "dill", "oregano", "marjoram", "mint", "lettuce", "cabbage", "spinach", "kale", "chard", "rocket", "watercress", "sorrel", "radicchio", "endive", "chicory", "bay", "lovage", "savory", "flat leaf parsley",
     };
 
-    // Cream to whip has 30 to 40 % of fat wherever it is sold; what is fatter or leaner is another food.
+    // Cream to whip has 30 to 40 % of fat wherever it is sold, soured or not; what is fatter or leaner is another food.
     private static readonly HashSet<string> Creams = new(StringComparer.Ordinal)
     {
-        "cream", "whipping cream", "heavy cream", "creme", "creme liquide", "creme fleurette", "sahne", "schlagsahne", "obers", "schlagobers", "nata", "nata para montar", "panna", "panna fresca", "panna liquida", "panna da montare",
+        "cream", "whipping cream", "heavy cream", "creme", "creme liquide", "creme fleurette", "creme fraiche", "sahne", "schlagsahne", "obers", "schlagobers", "nata", "nata para montar", "panna", "panna fresca", "panna liquida", "panna da montare",
     };
 
     // A fish is the same food in each of these cuts; of other animals a cut is a food of its own.

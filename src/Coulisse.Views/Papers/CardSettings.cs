@@ -28,6 +28,9 @@ internal static partial class CardSettings
 
     private static bool Core(StepTemperature t) => t.Of is TemperatureOf.Core or TemperatureOf.Food;
 
+    /// <summary>Both ends where the card tells a range.</summary>
+    private static string Degrees(StepTemperature t, CultureInfo culture) => t.CelsiusMax is { } max ? t.Celsius.ToString("0.#", culture).Replace('-', '\u2212') + "–" + Figures.Celsius(max, culture) : Figures.Celsius(t.Celsius, culture);
+
     private static PaperRow Row(string part, int number, BatchStep batch, CultureInfo culture)
     {
         Step s = batch.Step;
@@ -39,11 +42,11 @@ internal static partial class CardSettings
         return new PaperRow(
         [
             string.Create(CultureInfo.InvariantCulture, $"{part}, {number}"),
-            string.Join(", ", set.Select(t => Figures.Celsius(t.Celsius, culture))),
+            string.Join(", ", set.Select(t => Degrees(t, culture))),
             oven.Length > 0 ? oven : PaperCell.Blank,
             string.Join(", ", s.Times.Where(t => t.Kind is not (TimeKind.Limit or TimeKind.Hands)).Select(t => t.Words).Distinct()),
             speed.Success ? speed.Value : machine ? PaperCell.Blank : "–",
-            string.Join(", ", s.Temperatures.Where(Core).Select(t => Figures.Celsius(t.Celsius, culture) + t.Bound switch { Bound.AtLeast => " or more", Bound.AtMost => " or less", _ => "" }).Distinct()),
+            string.Join(", ", s.Temperatures.Where(Core).Select(t => Degrees(t, culture) + t.Bound switch { Bound.AtLeast => " or more", Bound.AtMost => " or less", _ => "" }).Distinct()),
             s.Until is { Length: > 8 } until ? until : "",
             comes,
         ]);
