@@ -152,7 +152,7 @@ public sealed class StepTimeTests
         Step s = CardReader.ReadStep("Roast at 425 for 20 min, then rest 10 min. Keeps 2 days in the fridge.", "en");
 
         Assert.Equal(
-            ["Roast operation: roast, the main one", "rest operation: rest_dough", "20 min time: 20 min, oven; of roast", "10 min time: 10 min, rest; of rest_dough", "425 heat: oven 218.3 °C, taken for °F", "fridge keeps: 2 days, no wait"],
+            ["Roast operation: roast, the main one", "rest operation: rest_meat", "20 min time: 20 min, oven; of roast", "10 min time: 10 min, rest; of rest_meat", "425 heat: oven 218.3 °C, taken for °F", "fridge keeps: 2 days, no wait"],
             CardReader.Why(s, "en").Select(t => $"{t.Text} {t.Role}: {t.Meaning}"));
     }
 }

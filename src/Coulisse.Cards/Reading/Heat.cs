@@ -107,12 +107,14 @@ internal static class Heat
 
             string? op = Operations.Before(operations, i - 1) ?? main;
             string own = Own(s, end, after, lang);
-            bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
-            found.Add(new StepTemperature(core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius), celsius, words)
+            bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) || before.Contains("fan oven,", StringComparison.Ordinal) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
+            TemperatureOf of = core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius);
+            of = of == TemperatureOf.Food && (fan == true && celsius >= 60 || Airs.Of(before, op, celsius)) ? TemperatureOf.Oven : of;
+            found.Add(new StepTemperature(of, celsius, words)
             {
                 Fan = fan, CelsiusMax = most,
                 Bound = Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
-                    : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) ? Bound.AtMost : Bound.At,
+                    : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) || Airs.Passed(before) ? Bound.AtMost : Bound.At,
             });
         }
 
@@ -218,7 +220,7 @@ internal static class Heat
             return ' ';
         }
 
-        bool alone = k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1]);
+        bool alone = k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1]) || Places.IsJapanese(s[k + 1]);
         if (alone && (s[k] is 'C' or 'F' || s[k] is 'c' or 'f' && k == n.End && n.Min is >= 30 and <= 550))
         {
             end = k + 1;
@@ -354,7 +356,12 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (Places.HasAny(before, "oven", "ovens") || after.StartsWith(" oven", StringComparison.Ordinal) || Has("ofen") || Places.HasAny(before, "rohr", "backrohr") || Has("four") || Has("horno") || Has("forno") || Has("オーブン") || after.Contains("オーブン", StringComparison.Ordinal))
+        if (Airs.Sugar(before, op, c))
+        {
+            return TemperatureOf.Food;
+        }
+
+        if (Airs.Oven(before, after))
         {
             return TemperatureOf.Oven;
         }
@@ -370,7 +377,7 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (Has("water bath") || Has("bain-marie") || op is "water_bath" or "fill_bath" || before.Contains("bath", StringComparison.Ordinal) && c is > 40 and < 100)
+        if (Has("water bath") || Has("bain-marie") || c > 30 && op is "water_bath" or "fill_bath" || c is >= 40 and <= 95 && Airs.Bath(after) || before.Contains("bath", StringComparison.Ordinal) && c is > 40 and < 100)
         {
             return TemperatureOf.Bath;
         }

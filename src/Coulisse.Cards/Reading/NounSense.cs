@@ -14,7 +14,7 @@ internal static class NounSense
     // Foods that share their word with a verb: in a list they are foods.
     private static readonly FrozenSet<string> Foods = Set("salt cream zest juice sauce purée puree ice bread brine crumble skin seed bone stone shell core fillet pickle powder candy confit caramel batter butter supreme dry brown");
     // Things that do: behind an article or a preposition only.
-    private static readonly FrozenSet<string> Things = Set("glaze dust string joint scale segment mince box bag plate sheet mould garnish griddle grill barrel pod hull pit level dress stew coat layer");
+    private static readonly FrozenSet<string> Things = Set("glaze dust string joint scale segment mince box bag plate sheet mould garnish griddle grill barrel pod hull pit level dress stew coat layer heat steam");
 
     /// <summary>True when the word at a place names a thing.</summary>
     /// <param name="s">The sentence.</param>

@@ -40,6 +40,11 @@ internal static class Offsets
         for (int guard = 0; guard < 4; guard++)
         {
             string cut = before.TrimEnd();
+            if (Places.Ends(cut, Stands))
+            {
+                return cut;
+            }
+
             foreach (string w in Betweens)
             {
                 if (cut.Length > w.Length && Places.Ends(cut, w))
@@ -60,7 +65,7 @@ internal static class Offsets
         return before;
     }
 
-    private static readonly string[] Betweens = ["it", "them", "this", "a", "good", "full", "whole", "about", "around", "roughly", "nearly", "ca.", "etwa", "environ", "unos", "circa", "une", "bonne", "gute", "to", "stand"];
+    private static readonly string[] Betweens = ["it", "them", "this", "a", "good", "full", "whole", "about", "around", "roughly", "nearly", "ca.", "etwa", "environ", "unos", "circa", "une", "bonne", "gute", "to", "stand", "out", "covered", "at room temperature", "at room temp", "in the tin", "on the board", "on the rack", "on the bench", "à température ambiante", "bei Zimmertemperatur", "bei zimmertemperatur", "bei raumtemperatur", "a temperatura ambiente"];
 
     private static bool Begins(string a, string[] words)
     {

@@ -12,9 +12,9 @@ internal static class Operations
     private const string NoWork = "-";
     private static readonly FrozenSet<string> Small = new[] { "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label" }.ToFrozenSet(StringComparer.Ordinal);
     // Rows of one kind of food only: "open the bags" is no oyster.
-    private static readonly FrozenSet<string> Narrow = new[] { "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Narrow = new[] { "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail", "rest_meat" }.ToFrozenSet(StringComparer.Ordinal);
     private static readonly Lazy<FrozenDictionary<string, Row[]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
-        .GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Select(r => new Row(r[1], r[2], [.. r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(f => f.TrimEnd('s'))])).ToArray(), StringComparer.Ordinal));
+        .GroupBy(r => Places.IsJapanese(r[0][0]) ? r[0] : Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Select(r => new Row(r[1], r[2], [.. r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(f => f.TrimEnd('s'))])).ToArray(), StringComparer.Ordinal));
 
     private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys, folded: true));
 
@@ -58,6 +58,18 @@ internal static class Operations
 
             string? best = null;
             int bestEnd = Places.IsJapanese(s[i]) ? i + 1 : Places.WordEnd(s, i);
+            if (lang == "ja" && !Places.IsJapanese(s[i]))
+            {
+                // "170 °Cの油で": no blank parts the letter from the words.
+                int latin = i;
+                while (latin < bestEnd && !Places.IsJapanese(s[latin]))
+                {
+                    latin++;
+                }
+
+                bestEnd = latin;
+            }
+
             int next = bestEnd;
             if (Places.IsJapanese(s[i]))
             {

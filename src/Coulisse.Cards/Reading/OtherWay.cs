@@ -14,9 +14,14 @@ internal static class OtherWay
     /// <param name="lang">Language.</param>
     public static (int From, int Word, int To)? In(string s, string lang)
     {
-        if (lang == "ja" || !FirstOfOrs.MayIn(s))
+        if (lang == "ja")
         {
             return null;
+        }
+
+        if (!FirstOfOrs.MayIn(s))
+        {
+            return OtherCuts.In(s, lang);
         }
 
         foreach (string or in Ors)
@@ -32,7 +37,7 @@ internal static class OtherWay
                 int to = End(s, word);
                 int sentence = Sentences.Begin(s, at);
                 // A figure right behind is another end of the same time ("20 or 25 min"), unless it is in brackets with its own vessel.
-                bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on");
+                bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on") || Own(s, at, word, lang);
                 if (another && Clock.Tells(s[..at], sentence, lang) && Clock.Tells(s[..to], word, lang) && !Storing.Speaks(s, at))
                 {
                     return (at, word, to);
@@ -40,8 +45,23 @@ internal static class OtherWay
             }
         }
 
-        return null;
+        return OtherCuts.In(s, lang);
     }
+
+    /// <summary>"10 min, or 6 min in a stand mixer", "2 h (2 cm thick) or 3 h (4 cm)": a figure that is a way of its own, by its vessel or its size.</summary>
+    private static bool Own(string s, int at, int word, string lang)
+    {
+        char last = s.AsSpan(0, at).TrimEnd() is { Length: > 0 } t ? t[^1] : ' ';
+        if (last is not (',' or ')') || !char.IsAsciiDigit(s[word]) || Clock.At(s, word, lang) is not { } time)
+        {
+            return false;
+        }
+
+        int behind = Places.Skip(s, time.End);
+        return last == ')' ? behind < s.Length && s[behind] == '(' : Array.Exists(Vessels, v => Places.WordAt(s, behind, v));
+    }
+
+    private static readonly string[] Vessels = ["in a", "in the", "by", "with a", "im", "in der", "in einem", "mit der", "von Hand", "au", "à la", "dans", "en", "con", "a mano", "in", "nella", "nel"];
 
     /// <summary>End of the clause of the other way: a full stop, a semicolon, its bracket, or what is done next.</summary>
     private static int End(string s, int from)

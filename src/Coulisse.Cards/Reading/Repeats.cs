@@ -8,7 +8,9 @@ internal static class Repeats
 {
     private const int Most = 12;
     private static readonly string[] Sides = ["each side", "per side", "a side", "on each side", "on either side", "either side", "on both sides", "both sides", "je seite", "pro seite", "von jeder seite", "auf jeder seite", "de chaque côté", "par face", "par côté", "sur chaque face", "por lado", "por cada lado", "de cada lado", "por cada cara", "per lato", "per parte", "da ogni lato", "ずつ両面"];
-    private static readonly string[] ApartBehind = ["apart", "between", "d'intervalle", "entre chaque", "entre cada", "tra una", "おきに", "間隔"];
+    private static readonly string[] SidesBefore = ["each side", "per side", "either side", "je seite", "pro seite", "von jeder seite", "auf jeder seite", "chaque côté", "chaque face", "par côté", "par face", "cada lado", "por lado", "cada cara", "per lato", "ogni lato", "per parte"];
+    private static readonly string[] Betweens = [" about", " ca.", " etwa", " environ", " unos", " circa", " for", " pendant", " durante", " per"];
+    private static readonly string[] ApartBehind = ["apart", "interval", "intervals", "between", "d'intervalle", "entre chaque", "entre cada", "tra una", "おきに", "間隔"];
     private static readonly string[] ApartBefore = ["intervals of", "an interval of", "im abstand von", "à intervalles de", "toutes les", "a intervalos de", "cada", "a intervalli di", "a distanza di", "ogni", "alle", "every"];
     private static readonly (string Word, int Count)[] Counts =
     [
@@ -29,7 +31,7 @@ internal static class Repeats
             return (crossed, false);
         }
 
-        if (Places.Begins(behind, Sides))
+        if (Places.Begins(behind, Sides) || Places.Ends(Bared(before), SidesBefore) || behind.StartsWith("ずつ", StringComparison.Ordinal) && Bared(before).EndsWith("両面を", StringComparison.Ordinal))
         {
             return (2, false);
         }
@@ -44,6 +46,18 @@ internal static class Repeats
 
         // Four doings have three waits between them.
         return each ? (count, false) : (apart || every && !Places.HasAny(before, "every", "toutes les", "cada", "ogni", "alle") ? Math.Max(1, count - 1) : count, true);
+    }
+
+    /// <summary>Without the small words between a side and its time: "on each side for about".</summary>
+    private static string Bared(string before)
+    {
+        before = before.TrimEnd();
+        foreach (string w in Betweens)
+        {
+            before = before.EndsWith(w, StringComparison.Ordinal) ? before[..^w.Length] : before;
+        }
+
+        return before;
     }
 
     /// <summary>"2 x 20 min": the count before the sign.</summary>

@@ -10,6 +10,7 @@ internal static class StepReader
     private static readonly Beginnings FirstOfNights = new(Nights);
     private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
     private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
+    private static readonly string[] Betters = ["better", "preferably", "ideally", "best", "besser", "am besten", "idealerweise", "meglio", "preferibilmente", "idealmente", "mieux", "idéalement", "de préférence", "mejor", "preferiblemente"];
     private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
     private static readonly WordList Leaves = new("unattended", "nobody need stand");
     private static readonly WordList Looks = new("every", "halfway", "now and then", "turning once", "stirring once", "ab und zu");
@@ -121,7 +122,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (before.EndsWith(" at", StringComparison.Ordinal) || before == "at" || before.EndsWith("again at", StringComparison.Ordinal))
+            if (!after.TrimStart().StartsWith("interval", StringComparison.Ordinal) && before.EndsWith(" at", StringComparison.Ordinal) || before == "at" || before.EndsWith("again at", StringComparison.Ordinal))
             {
                 tendAt.Add(t.Min);
                 continue;
@@ -165,7 +166,7 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
             bool limit = !longest && Ends(before, "within", "in weniger als", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
@@ -245,7 +246,7 @@ internal static class StepReader
                 }
 
                 string before = s[..at].TrimEnd();
-                if (times.Count > 0 && before.EndsWith("or, better,", StringComparison.OrdinalIgnoreCase))
+                if (times.Count > 0 && Ends(Folding.Lower(before[Math.Max(0, before.Length - 20)..].TrimEnd(',', ' ')), Betters))
                 {
                     // "2 hours or, better, overnight": the other way is no second wait.
                     break;

@@ -11,9 +11,10 @@ internal static class TimeKinds
     private const double Fridge = 8;
     private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "au frais", "冷蔵庫", "walk-in", "walk in", "cold room", "coolroom", "Kühlraum", "Kühlhaus", "chambre froide");
     private static readonly WordList OutOf = new("out of the fridge", "out of the freezer", "from the fridge", "from the freezer", "outside the fridge", "hors du frigo", "hors du réfrigérateur", "du frigo", "du réfrigérateur", "du congélateur", "aus dem Kühlschrank", "fuera de la nevera", "de la nevera", "del frigorífico", "fuori dal frigo", "dal frigo", "dal frigorifero", "fuori frigo", "冷蔵庫から");
-    private static readonly WordList Still = new("leave", "stand", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar", "lievitazione", "puntata", "pointage", "apprêt", "Gare", "Stockgare", "Stückgare", "levado");
+    private static readonly WordList Still = new("leave", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar", "lievitazione", "puntata", "pointage", "apprêt", "Gare", "Stockgare", "Stückgare", "levado");
     private static readonly WordList InBath = new("sous vide", "sous-vide", "sottovuoto", "al vacío", "vakuum", "sv");
     private static readonly WordList InMachine = new("by machine", "in the mixer", "in a mixer", "stand mixer", "on speed", "on first speed", "on second speed", "on slow speed", "on fast speed", "à vitesse", "au batteur", "au robot", "mit der Maschine", "in der Küchenmaschine", "auf Stufe", "a velocidad", "en la amasadora", "a velocità", "in planetaria");
+    private static readonly WordList InOven = new("in the oven", "into the oven", "from the oven after", "°C oven", "°F oven", "C oven", "degree oven", "au four", "im Ofen", "im Backofen", "en el horno", "al horno", "in forno", "nel forno");
     private static readonly WordList InMicrowave = new("microwave", "micro-ondes", "Mikrowelle", "microondas", "microonde", "レンジ");
     private static readonly WordList Beaten = new("mix", "whisk", "knead", "beat");
     private static readonly string[] Handwork = ["peel_", "pick_", "shell_", "clean_", "trim_", "turn_", "open_", "fillet", "debone", "joint_", "chop_", "slice_", "cut_", "dice", "brunoise", "julienne", "shape_", "roll_", "laminate", "pipe", "crumb_coat", "stuff", "wash_", "stamp_", "portion_", "plate_", "assemble", "box_", "pit_", "segment", "mince", "spherify", "layer_", "line_", "carry", "weigh", "truss", "scale_and_gut", "skin_", "top_and_tail", "knead_hand", "wrap", "clear_down", "set_station"];
@@ -47,6 +48,11 @@ internal static class TimeKinds
             return TimeKind.Rest;
         }
 
+        if (op is "saute" or "cook_unsaid" && clause.Contains("au four", StringComparison.Ordinal) || kind == TimeKind.Hands && InOven.In(clause) && !(op is not null && Places.Begins(op, Handwork)))
+        {
+            return TimeKind.Oven;
+        }
+
         if (kind == TimeKind.Hands && InMachine.In(clause))
         {
             return TimeKind.Machine;
@@ -75,6 +81,9 @@ internal static class TimeKinds
         return minutes <= MostHands ? kind : op is not null && Array.IndexOf(Hot, op) >= 0 ? TimeKind.Cook : temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) ? TimeKind.Oven : temperatures.Count > 0 && temperatures[^1].Celsius <= Fridge ? TimeKind.Chill : TimeKind.Rest;
     }
 
+    /// <summary>True where a thing stands; a stand mixer does not.</summary>
+    private static bool Stood(string clause) => Places.FindWord(clause, "stand") is var at and >= 0 && !Places.WordAt(clause, at, "stand mixer");
+
     /// <summary>True where words name a bath under vacuum.</summary>
     public static bool IsBath(string words) => InBath.In(words);
 
@@ -90,8 +99,8 @@ internal static class TimeKinds
         "bake" or "roast" or "blind_bake" or "gratinate" or "cool_oven" => TimeKind.Oven,
         "blend" or "mix_dough" or "whip_cream" or "whisk_ribbon" or "stick_blend" or "shear_gel" or "homogenise" or "cream_butter" or "freeze_mill" or "dehydrate" => TimeKind.Machine,
         "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
-        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" => TimeKind.Cook,
+        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" or "bain_marie_hold" => TimeKind.Cook,
         "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
-        _ => own ? TimeKind.Hands : IsCold(clause) ? TimeKind.Chill : OutOf.In(clause) ? TimeKind.Rest : Still.In(clause) || clause.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
+        _ => own ? TimeKind.Hands : IsCold(clause) ? TimeKind.Chill : OutOf.In(clause) ? TimeKind.Rest : Still.In(clause) || Stood(clause) || clause.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
     };
 }
