@@ -64,4 +64,77 @@ public sealed class ShapeKindTests
     [Fact]
     public void A_letter_over_a_list_still_heads_a_part() =>
         Assert.Equal(["A 生地", "B クリーム"], Read("ロール\n\nA 生地\n卵 4個\n砂糖 80g\n\nB クリーム\n生クリーム 200ml\n砂糖 15g\n\n1. 卵を泡立てる。\n").Components.Select(c => c.Name));
+
+    [Fact]
+    public void A_list_headed_for_the_part_and_its_method_under_the_bare_name_are_one_part()
+    {
+        Dish d = Read("# Set cream\n\n## Ingredients\n\n### For the cream\n- 500 g cream\n- 3 leaves gelatine\n\n### For the plums\n- 400 g plums\n- 100 g sugar\n\n## Method\n\n### Cream\n1. Soak gelatine 5 min.\n\n### Plums\n1. Bake with sugar 20 min at 150 °C.\n");
+
+        Assert.Equal(["Cream", "Plums"], d.Components.Select(c => c.Name));
+        Assert.Equal([1, 1], d.Components.Select(c => c.Steps.Length));
+        Assert.Null(d.Components[1].Ingredients[0].Foods[0].FromComponent);
+    }
+
+    [Fact]
+    public void Another_name_or_a_second_list_of_the_name_joins_nothing() =>
+        Assert.Equal(["For the cream", "Caramel", "For the plums", "Plums"], Read("# Cups\n\n### For the cream\n- 500 g cream\n\n### Caramel\n1. Boil 5 min.\n\n### For the plums\n- 400 g plums\n\n### Plums\n- 30 g sugar\n\n1. Bake 20 min.\n").Components.Select(c => c.Name));
+
+    [Theory]
+    [InlineData("Pasta\n\nPer 4 persone: 320 g di spaghetti, 100 g di pancetta, 4 tuorli, sale e pepe.\n\nCuocere gli spaghetti 9 minuti.\n", "spaghetti,pancetta,tuorli,sale,pepe")]
+    [InlineData("Nudeln\n\nFür 4 Personen: 500 g Nudeln, 200 g Speck, 3 Eier, Salz. Die Nudeln 8 Minuten kochen.\n", "Nudeln,Speck,Eier,Salz")]
+    [InlineData("Gratin\n\nPour 6 : 1 kg de pommes de terre, 50 cl de crème, 2 œufs.\n\nCuire 50 minutes à 170 °C.\n", "pommes de terre,crème,œufs")]
+    public void For_how_many_and_the_whole_list_in_one_sentence(string card, string foods)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal(foods.Split(','), Foods(d));
+        Assert.Single(d.Yields);
+        Assert.Single(Steps(d));
+    }
+
+    [Fact]
+    public void For_how_many_before_a_sentence_lists_nothing() =>
+        Assert.Equal(["leeks"], Foods(Read("Soup\n\nFor 4: a light starter, ready in 20 minutes, for hot days.\n\n500 g leeks\n\nBoil 20 min.\n")));
+
+    [Theory]
+    [InlineData("Cutlets\n\n4 veal cutlets\n200 g butter\nCoating: egg, flour, breadcrumbs\n\nFry 3 min.\n", "Coating:   egg,Coating:   flour,Coating:   breadcrumbs")]
+    [InlineData("Croquetas\n\n150 g mantequilla\n1 l leche\n\nRebozado: huevo, harina, pan rallado\n\nFreír 2 min.\n", "Rebozado:   huevo,Rebozado:   harina,Rebozado:   pan rallado")]
+    public void Foods_without_a_figure_behind_the_name_of_a_part_are_its_list(string card, string lines) => Assert.Equal(lines.Split(','), Lines(Read(card))[^3..]);
+
+    [Theory]
+    [InlineData("Contains: milk, wheat, egg")]
+    [InlineData("Allergens: milk, wheat, egg")]
+    [InlineData("Sauce: whisk until thick, then pass")]
+    public void What_it_holds_and_what_is_done_is_no_list(string line) => Assert.Equal(2, Foods(Read($"Cutlets\n\n4 veal cutlets\n200 g butter\n\n{line}\n\nFry 3 min.\n")).Length);
+
+    [Fact]
+    public void A_part_on_one_line_behind_the_steps_of_another_has_its_foods() =>
+        Assert.Contains("For the blini: 5 g yeast", Lines(Read("Tartare\n\n400g trout\n1 shallot\nDice the trout. Season.\n\nFor the blini: 100g flour, 150ml milk, 1 egg, 5g yeast\nmix, leave 1h\n")));
+
+    [Fact]
+    public void The_first_line_of_a_sheet_of_names_and_figures_is_a_food_and_what_is_poured_is_weighed()
+    {
+        Assert.Equal([": 500 g Dark choc", ": 400 g Cream", ": 50 g Glucose"], Lines(Read("Glaze\nDark choc 500\nCream 400\nGlucose 50\n\nBoil the cream, blend.\n")));
+        Assert.Equal([": 300 g vinegar", ": 200 g water", ": 2 piece cucumbers"], Lines(Read("Pickle\n\n300 vinegar\n200 water\n2 cucumbers\n\nBoil 2 min.\n")));
+        Assert.Equal(["Menu 2: 500 g Cream", "Menu 2: 100 g Butter"], Lines(Read("Lunch\n\nMenu 2\nCream 500\nButter 100\n\nBoil 2 min.\n")));
+    }
+
+    [Fact]
+    public void Two_columns_of_one_list_are_all_its_foods()
+    {
+        Dish d = Read("Stew\n\n2 tbsp oil                  1 tsp oregano\n2 onions, chopped           2 x 400g cans tomatoes\n500g beef mince             salt & pepper\n\nFry 8 mins.\n");
+
+        Assert.Equal(["oil", "onions", "beef mince", "oregano", "tomatoes", "salt", "pepper"], Foods(d));
+    }
+
+    [Fact]
+    public void Two_sizes_side_by_side_are_no_two_foods() =>
+        Assert.DoesNotContain("eggs", Foods(Read("Cake\n\n2 eggs            4 eggs\n100 g sugar       200 g sugar\n80 g flour        160 g flour\n\nBake 20 min.\n")).Skip(3));
+
+    [Theory]
+    [InlineData("Ramen\n\nTare\n- 200 ml soy sauce\n- 100 ml mirin\nBoil 3 min.\n", 1)]
+    [InlineData("# Choux\n\n## Crème\n- 500 g de lait\n\n1. Cuire 2 min.\n\n## Finition\n- 300 g de fondant\n\nGlacer à 35 °C.\n", 2)]
+    [InlineData("Pain\nFarine : 1 kg\nLait : 600 g\n\nPétrir 4 min.\nCuisson : 35 min à 190 °C.\n", 2)]
+    [InlineData("Pain\nCuisson : 35 min\nFarine : 1 kg\nLait : 600 g\n\nPétrir 4 min.\n", 1)]
+    public void A_short_sentence_of_work_under_its_list_is_a_step(string card, int steps) => Assert.Equal(steps, Steps(Read(card)).Length);
 }

@@ -25,7 +25,7 @@ internal static class Looks
 
     /// <summary>True for a bullet.</summary>
     public static bool Bullet(string s) =>
-        s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] == ' ' || char.IsAsciiDigit(s[1]))) || s[0] is not ('–' or '—') && Reading.Marks.Glyph(s[0]) || s[0] is '—' && s[1] == ' ' || s[0] == 'o' && s.Length > 2 && s[1] is ' ' or '\t' && char.IsAsciiDigit(s[2]));
+        s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] is ' ' or '\t' || char.IsAsciiDigit(s[1]))) || s[0] is not ('–' or '—') && Reading.Marks.Glyph(s[0]) || s[0] is '—' && s[1] == ' ' || s[0] == 'o' && s.Length > 2 && s[1] is ' ' or '\t' && char.IsAsciiDigit(s[2]));
 
     /// <summary>True when an amount stands at the front or at the end.</summary>
     public static bool Amounted(string body, string lang) => (_amounted ??= new Recent(IsAmounted)).Of(body, lang);

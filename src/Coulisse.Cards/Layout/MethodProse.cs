@@ -81,6 +81,10 @@ internal static class MethodProse
         return true;
     }
 
+    /// <summary>"Cuisson : 35 min à 190 °C.": a stage told by its label, with its heat and its time; a time alone is a line of the head.</summary>
+    public static bool Baked(string body, string lang) =>
+        body.Length < 80 && body.IndexOf(':') is > 2 and < 20 and var colon && body.IndexOf('°', colon) > 0 && char.IsLetter(body[0]) && body.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Clock.Tells(body, colon, lang) && !Looks.Amounted(body, lang) && !body.Contains("keep", StringComparison.OrdinalIgnoreCase) && !body.Contains("onserv", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>The sentences with their stops.</summary>
     public static List<string> Sentences(string s)
     {

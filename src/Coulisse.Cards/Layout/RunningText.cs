@@ -12,6 +12,9 @@ internal static class RunningText
     /// <summary>"For the stew", "Pour la pâte": a short line that opens like the name of a part.</summary>
     public static bool Opens(string body) => body.Length < 40 && body.Count(c => c == ' ') < 6 && Openers.Any(o => body.StartsWith(o, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>"For the crust: 100 g flour, …": the same, before its list on one line.</summary>
+    public static bool Led(string s) => s.AsSpan(0, Math.Min(s.Length, 50)).IndexOf(':') is > 6 and var colon && Opens(s[..colon]);
+
     /// <summary>What a sentence that opens so names: "Para la masa se ponen tres huevos …" the masa. Null where no short name stands there.</summary>
     public static string? NamedBy(string sentence)
     {
@@ -213,7 +216,8 @@ internal static class RunningText
     /// <summary>True when what has no amount is a food everybody knows: "6 pavés de lieu jaune, 30 g de beurre, thym".</summary>
     private static bool AllKnown(List<string> foods, string lang) => foods.TrueForAll(f => Looks.Amounted(f, lang) || FoodIds.Match(f, lang) is not null);
 
-    private static IEnumerable<string> Foods(string s, string lang)
+    /// <summary>The foods of a list in a line.</summary>
+    internal static IEnumerable<string> Foods(string s, string lang)
     {
         string and = Conjunction.Spaced(lang);
         string[] parts = s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);

@@ -47,7 +47,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         }
         else if (Titles.Underlined(lines, i) is var under and > 0)
         {
-            Head(Folding.Line(s), _pieces.Count == 0 && Titles.Underlined(lines, i + 2) > 0 ? 1 : under, raw.Span);
+            Head(Folding.Line(s), _pieces.Count == 0 && (Titles.Underlined(lines, i + 2) > 0 || i == 0 && Lone()) ? 1 : under, raw.Span);
             return i + 2;
         }
         else if (Titles.Rule(s))
@@ -107,7 +107,17 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             return behind;
         }
-        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s)) && RunningText.Labelled(raw, lang, _pieces))
+        else if (_mode is "" or "ingredients" && !_steps && s.Contains(':') && ServingsList.Cut(raw, lang, _pieces))
+        {
+            Note(_pieces.Count - 1);
+            _items = true;
+        }
+        else if (_mode is "" or "ingredients" && _items && !_steps && s.Contains(':') && NamedFoods.Cut(raw, lang, _pieces))
+        {
+            Note(_pieces.Count - 1);
+            _named = true;
+        }
+        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s) || _mode.Length == 0 && RunningText.Led(s)) && RunningText.Labelled(raw, lang, _pieces))
         {
             _labelled = true;
             _plain = 2;
@@ -220,7 +230,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Variant, body.TrimEnd(':'), raw.Span));
         }
-        else if (Looks.Statement(body, lang) && !Looks.Amounted(body, lang))
+        else if (Looks.Statement(body, lang) && !Looks.Amounted(body, lang) && !(_items && MethodProse.Baked(body, lang)))
         {
             int from = _pieces.Count;
             if ((_items || _steps) && Prosaic(i) && MethodProse.Cut(raw, body, lang, _pieces))
@@ -257,6 +267,11 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
+        else if (!_marked && _mode.Length == 0 && FigureSheets.Line(lines, i, body, lang))
+        {
+            _plain++;
+            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
+        }
         else if (!_marked && (listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && Parts.Plain(body, lang) && !AlikeParts.Opened(_pieces, body) || opens && !_steps && AlikeParts.Name(lines, i, body, lang, _pieces)))
         {
             Head(body, 2, raw.Span);
@@ -266,7 +281,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
-        else if (Step(body) || GoesOn(i, body) || !_marked && opens && _items && _mode.Length == 0 && Parts.Worked(lines, i, lang))
+        else if (Step(body) || Alone(body, i) || _items && MethodProse.Baked(body, lang) || GoesOn(i, body) || !_marked && opens && _items && _mode.Length == 0 && Parts.Worked(lines, i, lang))
         {
             Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
         }
@@ -305,7 +320,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && Looks.Used(body, lang));
+        return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && (Looks.Used(body, lang) || body.Length < 30 && FoodIds.Match(body, lang) is not null));
     }
 
     private bool Step(string body)

@@ -10,6 +10,24 @@ internal sealed partial class Shaper
     /// <summary>True where sentences may be the method: under numbered steps they are remarks.</summary>
     private bool Prosaic(int i) => !_marked || !_numbered || _mode == "method" || (_plain > 0 || _bulleted) && !_steps && !NumbersFollow(i);
 
+    /// <summary>"Boil 3 min." right under its list, or one sentence of work there on a card whose other parts number their steps.</summary>
+    private bool Alone(string body, int i) =>
+        _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && body[^1] is '.' && Looks.Opens(body, lang) && (!_marked || !_numbered || !NumbersFollow(i)) && (body.Length >= 12 || Looks.Timed(body, lang));
+
+    /// <summary>True when no line but the first is underlined or marked as a heading.</summary>
+    private bool Lone()
+    {
+        for (int k = 2; k < lines.Count; k++)
+        {
+            if (lines[k].Text[0] == '#' || lines[k].Text[0] is '-' or '=' && Titles.Underlined(lines, k - 1) > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>True when a numbered line stands before the next marked heading.</summary>
     private bool NumbersFollow(int i)
     {

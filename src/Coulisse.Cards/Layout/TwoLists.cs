@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Layout;
 internal static class TwoLists
 {
     private const int FewestRows = 2;
+    private const int FewestFronted = 3;
     private const string Gap = "   ";
 
     /// <summary>Adds both lists, one behind the other; false when there are none. <paramref name="end"/> is the place of the first line behind them.</summary>
@@ -59,12 +60,52 @@ internal static class TwoLists
 
         if (pairs < FewestRows)
         {
-            return false;
+            return Fronted(lines, at, lang, into, out end);
         }
 
         into.AddRange(items.Select(i => new Piece(PieceKind.Item, i.Text, i.Span)));
         return true;
     }
+
+    /// <summary>"2 tbsp oil          1 tsp oregano": one list in two columns, each half with its amount in front or a food everybody knows without one. The same food left and right is one food in two sizes.</summary>
+    private static bool Fronted(List<RawLine> lines, int at, string lang, List<Piece> into, out int end)
+    {
+        end = at;
+        List<(string Left, string? Right, Span Span)> rows = [];
+        int known = 0;
+        while (end < lines.Count && lines[end].Block == lines[at].Block && Halves(lines[end].Text) is { } row && (row.Right is not null || rows.Count > 0) && Amounted(row.Left, lang) && (row.Right is null || Amounted(row.Right, lang) || Bare(row.Right, lang)))
+        {
+            if (row.Right is { } right)
+            {
+                string food = Food(right, lang);
+                if (food.Equals(Food(row.Left, lang), StringComparison.OrdinalIgnoreCase))
+                {
+                    return false;
+                }
+
+                known += Reading.FoodIds.Match(food, lang) is not null || Bare(right, lang) || food.IndexOf(',') is > 2 and var cut && Reading.FoodIds.Match(food[..cut], lang) is not null ? 1 : 0;
+            }
+
+            rows.Add((row.Left, row.Right, lines[end].Span));
+            end++;
+        }
+
+        int pairs = rows.Count(r => r.Right is not null);
+        if (pairs < FewestFronted || known * 2 < pairs)
+        {
+            return false;
+        }
+
+        into.AddRange(rows.Select(r => new Piece(PieceKind.Item, r.Left, r.Span)));
+        into.AddRange(rows.Where(r => r.Right is not null).Select(r => new Piece(PieceKind.Item, r.Right!, r.Span)));
+        return true;
+    }
+
+    /// <summary>"salt and pepper": foods everybody knows, without an amount.</summary>
+    private static bool Bare(string s, string lang) => s.Length is > 2 and < 40 && char.IsLetter(s[0]) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Array.TrueForAll(s.Replace(" & ", ", ", StringComparison.Ordinal).Replace(Conjunction.Spaced(lang), ", ", StringComparison.OrdinalIgnoreCase).Split(", "), f => Reading.FoodIds.Match(f, lang) is not null);
+
+    /// <summary>What stands behind the amount in front.</summary>
+    private static string Food(string s, string lang) => Reading.Amounts.At(s, 0, lang) is { } m && Places.Skip(s, m.End) is var from && from < s.Length ? s[Reading.PartReader.Of(s, from, lang)..] : s;
 
     /// <summary>A food, and behind it a weight, a volume or a spoon.</summary>
     private static bool Behind(string s, string lang)

@@ -12,7 +12,7 @@ internal static class Finishing
     {
         dish = notes.IsEmpty ? dish : dish with { Components = [.. dish.Components.Select(c => Noted(c, notes))] };
         dish = SideBySide.Fold(dish, doubts);
-        dish = StepPlacing.Place(dish);
+        dish = StepPlacing.Place(SameParts.Joined(dish));
         List<Remark> remarks = [.. dish.Remarks];
         dish = Scales.Of(dish, doubts, remarks);
         ComponentIndex index = new(dish.Components);

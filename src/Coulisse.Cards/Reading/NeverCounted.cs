@@ -22,13 +22,23 @@ internal static class NeverCounted
         return amount >= Many && c.Water > 50 || food.Id is "water" || food.Class == "flour" || c.Fat >= Fatty || c.Sugars >= Sweet && c.Water < 40 || c.SodiumMilligrams >= Salty || food.Class == "milk" && c.Water > 60;
     }
 
+    private static readonly Words.WordList Pourable = new("vinegar", "cornflour", "cornstarch", "caster", "yeast", "stock", "pectin", "stabiliser", "stabilizer", "semolina", "polenta", "icing sugar", "vinaigre", "maïzena", "levure", "fécule", "stabilisateur", "stab", "semoule", "Essig", "Speisestärke", "Stärke", "Hefe", "Grieß", "vinagre", "maicena", "levadura", "sémola", "aceto", "maizena", "lievito", "fecola", "semolino");
+
+    /// <summary>Poured or weighed by its name, where the table names no food: "vinegar", "white wine vinegar", "vinaigre de cidre". "Vinegar crisps" are counted.</summary>
+    private static bool Poured(string food, string lang)
+    {
+        int space = food.IndexOf(' ');
+        string head = lang is "fr" or "es" or "it" && space > 0 ? food[..space] : food[(food.LastIndexOf(' ') + 1)..];
+        return food.Length > 3 && char.IsLetter(food[0]) && head.Length > 3 && Pourable.In(head);
+    }
+
     /// <summary>Takes grams for a bare figure beside such a food; the question stays.</summary>
     /// <param name="d">The line's food, named where foods are named.</param>
     /// <param name="ids">Named it; null where foods are left unnamed, and this one alone is looked up.</param>
     /// <param name="lang">Language code.</param>
     public static void Weigh(Draft d, FoodIds? ids, string lang)
     {
-        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(ids is null ? new FoodIds(lang).Of(ref d.Food) : d.Known, d.Amount ?? 0))
+        if (d is not { Unit: null, Amount: >= 2, AmountMax: null, Grams: null, Second: null, Grade: null, Repaired: false } || !Is(ids is null ? new FoodIds(lang).Of(ref d.Food) : d.Known, d.Amount ?? 0) && !(d.Food.Length < 30 && Poured(d.Food, lang)))
         {
             return;
         }
