@@ -147,7 +147,7 @@ internal static class Prose
                 }
             }
 
-            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || Clock.At(s, i, lang) is not null)
+            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || m.Unit is not { Kind: "mass" or "volume" } && Clock.At(s, i, lang) is not null)
             {
                 continue;
             }
