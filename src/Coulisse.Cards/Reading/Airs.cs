@@ -17,6 +17,12 @@ internal static class Airs
     /// <param name="celsius">The figure.</param>
     public static bool Of(string before, string? op, double celsius)
     {
+        if (celsius >= Boiling && Places.HasAny(before, Machines))
+        {
+            // "Bring the smoker to 110 °C": no food is meant.
+            return true;
+        }
+
         if (celsius < Warm || Places.Ends(before.TrimEnd(), Goals))
         {
             return false;
@@ -47,5 +53,5 @@ internal static class Airs
     }
 
     /// <summary>True where the figure must not be passed.</summary>
-    public static bool Passed(string before) => Places.HasAny(before, Limits);
+    public static bool Passed(string before) => Places.HasAny(before, Limits) || Places.Ends(before.TrimEnd(), "above", "over") && Places.HasAny(before, "never", "not", "don't");
 }

@@ -24,7 +24,7 @@ internal static class BareHeat
             return true;
         }
 
-        if (!(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(Operations.Any(operations, "bake", "roast", "blind_bake", "preheat_oven", "gratinate") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
+        if (!(n.Min is >= 100 and <= 280 || (lang == "en" && n.Min is >= 300 and <= 500)) || !(Operations.Any(operations, "bake", "roast", "blind_bake", "preheat_oven", "gratinate", "braise") || Places.HasAny(s, "oven", "four", "horno", "forno", "Ofen")))
         {
             return false;
         }
@@ -44,8 +44,20 @@ internal static class BareHeat
         }
 
         bool leads = before.EndsWith('@') || Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
-        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
-        return leads && ends;
+        bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "till", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
+        return leads && ends || Verbal(s, n, k, before, lang);
+    }
+
+    /// <summary>"Bake 180 20 min", "roast 200 until brown": the figure right behind its verb, with what only a heat goes on with. "Bake 120 rolls" counts.</summary>
+    private static bool Verbal(string s, Numeral n, int k, string before, string lang)
+    {
+        if (n.Min is < 120 or > 260 || k == n.End || k >= s.Length || !Ends(before, "bake", "roast", "backen", "hornear", "enfourner", "infornare"))
+        {
+            return false;
+        }
+
+        int time = Behind(s, k, "for") ? Places.Skip(s, k + 3) : k;
+        return Behind(s, k, "until", "till", "fan") || char.IsAsciiDigit(s[time < s.Length ? time : k]) && Clock.At(s, time, lang) is not null;
     }
 
     /// <summary>"sous vide 63.5/45 min", "bath 56, 2 h": a bare figure of a water bath with its time right behind it.</summary>

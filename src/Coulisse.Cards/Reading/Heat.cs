@@ -113,8 +113,9 @@ internal static class Heat
             found.Add(new StepTemperature(of, celsius, words)
             {
                 Fan = fan, CelsiusMax = most,
-                Bound = Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
-                    : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) || Airs.Passed(before) ? Bound.AtMost : Bound.At,
+                Bound = Airs.Passed(before) ? Bound.AtMost
+                    : Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
+                    : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) ? Bound.AtMost : Bound.At,
             });
         }
 

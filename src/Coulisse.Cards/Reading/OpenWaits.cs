@@ -35,6 +35,12 @@ internal static class OpenWaits
             }
 
             int end = at + w.Length;
+            if (end < s.Length && s[end] is 'た' or 'だ')
+            {
+                // "冷ました だし": what was cooled before is no wait here.
+                continue;
+            }
+
             string beside = s[Math.Max(0, at - 12)..Math.Min(s.Length, end + Near)];
             int stop = s.AsSpan(at).IndexOfAny(".;") is var e and >= 0 ? at + e : s.Length;
             return times.Exists(t => t.Words.Length > 0 && s.IndexOf(t.Words, StringComparison.Ordinal) is var told && told >= at - 12 && told < Math.Min(stop, end + Near)) || beside.Contains('°') ? null : w;

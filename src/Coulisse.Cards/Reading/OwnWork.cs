@@ -59,6 +59,52 @@ internal static class OwnWork
         _ => false,
     };
 
+    /// <summary>"Fry at 140 °C 6 min, drain, then at 190 °C 2 min": a heat told behind handwork goes on with the work over heat before it; null where none is.</summary>
+    public static string? Carried(List<(int At, string Id)> all, string s, int from, int start, List<StepTemperature> temperatures)
+    {
+        string? heat = null;
+        int last = -1;
+        foreach ((int at, string id) in all)
+        {
+            if (at >= from && at < start)
+            {
+                last = at;
+                heat = TimeKinds.Plain(id, "", own: true) is TimeKind.Cook or TimeKind.Oven ? id : heat;
+            }
+        }
+
+        return heat is not null && s[last..start] is var part && Thens.In(part) && temperatures.Exists(t => t.Celsius >= Hot && t.Words.Length > 0 && part.Contains(t.Words, StringComparison.Ordinal)) ? heat : null;
+    }
+
+    private static readonly WordList Leaves = new("leave", "leave it", "leave them", "stand", "let stand", "let it stand", "laisser", "stehen lassen", "dejar", "lasciare");
+    private static readonly WordList Heats = new("oven", "four", "Ofen", "horno", "forno", "bubble", "bubbling", "heat", "hob", "stove", "bath", "tick over", "feu", "fuego", "fuoco");
+    private static readonly WordList OffHeat = new("off the heat", "off heat", "hors du feu", "fuera del fuego", "fuori dal fuoco", "lontano dal fuoco");
+
+    /// <summary>"Simmer 10 min, then leave 30 min": what is only left, behind the work over heat; "leave in the oven" and "leave at 90 °C" go on with it.</summary>
+    public static bool Left(List<(int At, string Id)> all, string s, int from, int start)
+    {
+        string? op = null;
+        foreach ((int at, string id) in all)
+        {
+            (from, op) = at >= from && at < start ? (at, id) : (from, op);
+        }
+
+        if (op is null || TimeKinds.Plain(op, "", own: true) is not (TimeKind.Cook or TimeKind.Oven))
+        {
+            return false;
+        }
+
+        int comma = s.AsSpan(from, start - from).LastIndexOf(',');
+        if (comma < 0)
+        {
+            return false;
+        }
+
+        string part = s[Places.Skip(s, from + comma + 1)..start];
+        part = Places.WordAt(part, 0, "then") || Places.WordAt(part, 0, "puis") || Places.WordAt(part, 0, "and") ? part[(part.IndexOf(' ') + 1)..] : part;
+        return Leaves.In(part) && (OffHeat.In(part) || !part.AsSpan().ContainsAnyInRange('0', '9') && !Heats.In(part)) && part.IndexOf(' ') is var space && Leaves.In(space < 0 ? part : part[..space] is "let" or "stehen" ? part : part[..space]);
+    }
+
     /// <summary>True where the bath is named between the work told last and the time: "score, render 8 min, SV 57 °C 45 min".</summary>
     public static bool Bathed(List<(int At, string Id)> all, string s, int from, int start)
     {

@@ -32,7 +32,7 @@ internal static class Statements
             }
 
             YieldClauses.Add(sentence, span, lang, yields, told);
-            Keeps(sentence, span, lang, keeps);
+            Keepings.Add(sentence, span, lang, keeps);
             VesselOf(sentence, span, vessels);
         }
     }
@@ -137,34 +137,6 @@ internal static class Statements
 
         int b = s.LastIndexOf(' ', each - 1);
         return Numbers.Single(s, b + 1, lang)?.Min;
-    }
-
-    private static void Keeps(string s, Span span, string lang, List<Keeping> keeps)
-    {
-        bool same = Places.HasAny(s, "same day");
-        bool speaks = Places.HasAny(s, "keeps", "keep", "se conserve", "hält", "aguanta", "se conserva", "si conserva", "haltbar") || s.Contains("保存", StringComparison.Ordinal);
-        if (!same && !speaks)
-        {
-            return;
-        }
-
-        double? hours = null;
-        for (int i = 0; i < s.Length && hours is null && !same; i++)
-        {
-            if ((char.IsAsciiDigit(s[i]) || (i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i]))) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) || Places.IsJapanese(s[i - 1])) && Clock.At(s, i, lang) is { } t)
-            {
-                hours = t.Max / 60;
-            }
-        }
-
-        if (hours is null && !same)
-        {
-            return;
-        }
-
-        double? celsius = Heat.In(s, lang, null, []) is { Count: > 0 } ts ? ts[0].Celsius : null;
-        string where = Places.HasAny(s, "freezer", "frozen", "congélateur") ? "freezer" : Places.HasAny(s, "airtight", "drying agent") ? "airtight" : Places.HasAny(s, "fridge", "frais", "nevera", "frigo", "gekühlt", "cámara", "Kühlschrank") || celsius <= 8 ? "fridge" : Places.HasAny(s, "cool and dry", "dry") ? "dry" : Places.HasAny(s, "room", "Zimmertemperatur") ? "room" : "";
-        keeps.Add(new Keeping(same ? 24 : hours, celsius, where, s, span) { SameDay = same });
     }
 
     private static void VesselOf(string s, Span span, List<Vessel> vessels)

@@ -197,6 +197,11 @@ internal static class StepReader
                 op = op is not null && OwnWork.Strays(op, clause, temperatures) ? here : op;
             }
 
+            if (temperatures.Count > 0 && verb is null && op is not null && TimeKinds.Plain(op, "", own: true) is TimeKind.Hands && OwnWork.Carried(operations, s, begin, t.Start, temperatures) is { } carried)
+            {
+                op = carried;
+            }
+
             if (temperatures.Count > 0 && verb is null && OwnWork.Bathed(operations, s, begin, t.Start))
             {
                 op = "water_bath";
@@ -228,6 +233,11 @@ internal static class StepReader
             {
                 // The nearest verb is a word on the way ("until a probe reads …, about 40 minutes"): the work that lasts is the main one.
                 op = main;
+            }
+
+            if (verb is null && OwnWork.Left(operations, s, begin, t.Start))
+            {
+                op = "set_aside";
             }
 
             (int repeats, bool between) = Repeats.Of(s, t.Start, before, after);

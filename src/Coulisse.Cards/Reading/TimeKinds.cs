@@ -99,7 +99,7 @@ internal static class TimeKinds
         "bake" or "roast" or "blind_bake" or "gratinate" or "cool_oven" => TimeKind.Oven,
         "blend" or "mix_dough" or "whip_cream" or "whisk_ribbon" or "stick_blend" or "shear_gel" or "homogenise" or "cream_butter" or "freeze_mill" or "dehydrate" => TimeKind.Machine,
         "chill_fridge" or "blast_chill" or "chill_ice" or "freeze" or "cool_rack" or "set_gel" => TimeKind.Chill,
-        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" or "bain_marie_hold" => TimeKind.Cook,
+        "simmer" or "boil_food" or "boil_water" or "water_bath" or "steam" or "deep_fry" or "saute" or "sear" or "poach" or "reduce" or "braise" or "fill_bath" or "blanch_refresh" or "cook_unsaid" or "bain_marie_hold" or "cook_rice" or "cook_pasta" => TimeKind.Cook,
         "rest_meat" or "rest_dough" or "prove_bulk" or "prove_final" or "soak" or "infuse" or "marinate" or "pickle" or "cure" or "brine" or "soak_gelatine" or "bloom_powder" or "thaw" or "ferment" or "hang_drain" or "press_weight" or "set_aside" => TimeKind.Rest,
         _ => own ? TimeKind.Hands : IsCold(clause) ? TimeKind.Chill : OutOf.In(clause) ? TimeKind.Rest : Still.In(clause) || Stood(clause) || clause.Contains('置') ? TimeKind.Rest : TimeKind.Hands,
     };

@@ -1,0 +1,72 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>How long a thing keeps, told beside the lists: each place with its own time ("5 days in the fridge or 3 months frozen"). What ripens before it keeps is no keeping.</summary>
+internal static class Keepings
+{
+    private const double Day = 1440;
+    private static readonly WordList SameDay = new("same day", "le jour même", "am selben Tag", "am gleichen Tag", "el mismo día", "lo stesso giorno", "in giornata");
+    private static readonly WordList Speaks = new("keeps", "keep", "lasts", "will last", "shelf life", "use within", "storage:", "storage", "se conserve", "conservation", "hält", "haltbar", "Haltbarkeit", "aguanta", "se conserva", "conservación", "si conserva", "conservazione");
+    private static readonly string[] Ripe = ["after", "nach", "après", "dopo", "después de", "tras"];
+
+    /// <summary>Adds what a sentence says.</summary>
+    public static void Add(string s, Span span, string lang, List<Keeping> keeps)
+    {
+        if (SameDay.In(s) || s.Contains("当日中", StringComparison.Ordinal))
+        {
+            keeps.Add(new Keeping(24, Cold(s, lang), Where(s, s, Cold(s, lang)), s, span) { SameDay = true });
+            return;
+        }
+
+        if (!Speaks.In(s) && !s.Contains("保存", StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        double? celsius = null;
+        bool asked = false;
+        int before = keeps.Count;
+        for (int i = 0; i < s.Length; i++)
+        {
+            if (!(char.IsAsciiDigit(s[i]) || i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i])) || i > 0 && char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) || Clock.At(s, i, lang) is not { } t)
+            {
+                continue;
+            }
+
+            string words = s[i..t.End];
+            bool ripens = Places.Ends(s[Math.Max(0, i - 14)..i].TrimEnd(), Ripe);
+            i = t.End - 1;
+            celsius = asked ? celsius : Cold(s, lang);
+            asked = true;
+            if (ripens)
+            {
+                continue;
+            }
+
+            string own = StoragePlaces.In(StoragePlaces.Part(s, words));
+            if (keeps.Count == before)
+            {
+                keeps.Add(new Keeping(t.Max / 60, celsius, Where(own.Length > 0 ? StoragePlaces.Part(s, words) : s, s, celsius), s, span));
+            }
+            else if (own.Length > 0 && t.Min >= Day && !keeps.Exists(k => k.Where == own && k.Text == s))
+            {
+                // A heat told once is of the place told first.
+                keeps.Add(new Keeping(t.Max / 60, null, own, s, span));
+            }
+        }
+    }
+
+    private static double? Cold(string s, string lang) => Heat.In(s, lang, null, []) is { Count: > 0 } heats ? heats[0].Celsius : null;
+
+    private static string Where(string part, string whole, double? celsius)
+    {
+        if (Places.HasAny(part, "drying agent"))
+        {
+            return "airtight";
+        }
+
+        string named = StoragePlaces.In(part);
+        return named is not ("" or "room") ? named : celsius <= 8 ? "fridge" : Places.HasAny(whole, "cool and dry", "dry") ? "dry" : named is "room" || Places.HasAny(part, "room") ? "room" : "";
+    }
+}
