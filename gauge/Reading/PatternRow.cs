@@ -8,6 +8,12 @@ internal static class PatternRow
     public static bool Agrees(IReadOnlyList<FoodAmount> all, double? min, double? max, string unit)
     {
         // "10 cl + 2 tbsp cream": two measures of one food stay two amounts; the table adds them with a spoon of 15 ml.
+        if (unit is "g" && all.Count > 1 && all.All(a => a.Food == all[0].Food && a.Grams is not null))
+        {
+            // "200 g sugar, plus 20 g for the top": split uses stay two amounts; the table tells their sum.
+            return Near(all.Sum(a => a.Grams), min);
+        }
+
         return unit == "ml" && all.Count > 1 && all.All(a => a.Food == all[0].Food) ? Near(all.Sum(a => a.Amount * (a.Unit == "tbsp" ? 15 : Millilitres(a.Unit))), min) : Agrees(all[0], min, max, unit);
     }
 

@@ -56,6 +56,25 @@ internal static class Alternatives
         return false;
     }
 
+    /// <summary>"minced or 1 tsp garlic powder": behind what is done to the food another stands in its place, with an amount of its own. "cut into 2 or 3 pieces" tells none.</summary>
+    public static bool Within(string w, string lang, Draft d)
+    {
+        foreach (string or in d.Alternative is null && d.Amount is not null && lang != "ja" && First.MayIn(w) ? Ors(lang) : [])
+        {
+            int at = Places.FindWord(w, or, 3);
+            int behind = at < 0 ? w.Length : Places.Skip(w, at + or.Length);
+            if (behind < w.Length && w[at - 1] == ' ' && char.IsAsciiDigit(w[behind]) && Amounts.At(w, behind, lang) is { Unit.Kind: "mass" or "volume" or "spoon" or "cup" } m && FoodIds.Match(w[PartReader.Of(w, Places.Skip(w, m.End), lang)..], lang) is not null)
+            {
+                d.Prepare(w[..at]);
+                d.Alternative = w[behind..];
+                d.Tokens?.Add(new ReadToken(w[at..], "alternative", d.Alternative));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>"2 small or 1 large fennel bulb": the other size is the alternative, the food stands behind it.</summary>
     public static string OfSize(string s, string lang, Draft d)
     {

@@ -145,7 +145,8 @@ internal static class Brackets
         }
         else
         {
-            d.Tokens?.Add(new ReadToken(w, "note", w));
+            // a remark, or what the food is made of: kept and shown, as an allergen may stand in it
+            d.Prepare(w);
         }
     }
 
@@ -256,7 +257,14 @@ internal static class Brackets
             return false;
         }
 
+        m = SameTwice.Of(t, m, lang) ?? m;
         string rest = t[Math.Min(m.End, t.Length)..].Trim();
+        if (rest.StartsWith(':'))
+        {
+            // "2:1:1 onion, carrot, celery": how the parts stand to each other measures nothing
+            return false;
+        }
+
         if (rest.StartsWith('/') && Amounts.At(rest, 1, lang) is { Unit: { Kind: "mass", Base: { } rb } } drained)
         {
             // "400 g/240 g drained": gross is bought, drained is used
@@ -301,6 +309,12 @@ internal static class Brackets
         {
             d.Bought = bought;
             d.Tokens?.Add(new ReadToken(w, "as bought", System.FormattableString.Invariant($"{bought} g to buy")));
+            if (from && rest.Length > 2 && FoodIds.Match(rest, lang) is not null)
+            {
+                // "brown butter (from 130 g butter)": what it is made from is shown
+                d.Prepare(w);
+            }
+
             return true;
         }
 

@@ -9,7 +9,7 @@ namespace Coulisse.Cards.Reading;
 internal sealed record DividedAmount(string Line, string Words, Measure? Whole)
 {
     private const int Longest = 300;
-    private static readonly string[] Leads = ["of which", "divided into", "divided", "dont", "davon", "di cui", "dei quali", "de los cuales", "de las cuales", "de ellos", "de ellas", "aufgeteilt"];
+    private static readonly string[] Leads = ["of which", "of it", "of them", "divided into", "divided", "dont", "davon", "di cui", "dei quali", "de los cuales", "de las cuales", "de ellos", "de ellas", "aufgeteilt"];
     private static readonly WordList Mixed = new("mixed", "assorted", "mélangés", "mélangées", "variés", "variées", "gemischte", "gemischter", "gemischtes", "gemischten", "mixtos", "mixtas", "variados", "variadas", "misti", "miste", "misto");
     private static readonly Beginnings FirstOfLeads = new(Leads);
 
@@ -41,7 +41,7 @@ internal sealed record DividedAmount(string Line, string Words, Measure? Whole)
                 continue;
             }
 
-            if ((shares.Amounts.Count > 1 || within) && Divides(line, shares, within, lang, out Measure? whole))
+            if ((shares.Amounts.Count > 1 || within || shares.Within) && Divides(line, shares, within || shares.Within, lang, out Measure? whole))
             {
                 return new DividedAmount(line, s[i..].Trimmed(" ,;:-"), whole);
             }

@@ -8,6 +8,10 @@ namespace Coulisse.Cards.Reading;
 /// <param name="Rest">A rest without a figure stands among them.</param>
 internal sealed record DividedShares(List<Measure> Amounts, bool Purposes, bool Rest)
 {
+    /// <summary>A share says itself that it is in the whole ("100 g of it for dusting").</summary>
+    public bool Within { get; init; }
+
+    private static readonly string[] OfIt = ["of it", "of them", "of this", "of these", "of which", "davon", "dont", "di cui", "de ellos", "de ellas"];
     private const int MostShares = 12;
     private static readonly string[] English = ["for", "to", "in", "into", "on", "over"];
     private static readonly string[] French = ["pour", "dans", "en", "sur"];
@@ -26,6 +30,7 @@ internal sealed record DividedShares(List<Measure> Amounts, bool Purposes, bool 
     {
         List<Measure> amounts = [];
         bool purposes = true;
+        bool within = false;
         int i = from;
         while (i < s.Length)
         {
@@ -35,6 +40,15 @@ internal sealed record DividedShares(List<Measure> Amounts, bool Purposes, bool 
             }
 
             int words = Places.Skip(s, m.End);
+            foreach (string it in OfIt)
+            {
+                if (Places.WordAt(s, words, it))
+                {
+                    (words, within) = (Places.Skip(s, words + it.Length), true);
+                    break;
+                }
+            }
+
             int end = Next(s, words, lang, out i);
             string said = end > words ? s[words..end].TrimmedEnd(" .;,") : "";
             bool purpose = IsPurpose(said, lang);
@@ -48,7 +62,7 @@ internal sealed record DividedShares(List<Measure> Amounts, bool Purposes, bool 
             amounts.Add(m);
         }
 
-        return amounts.Count > 0 ? new DividedShares(amounts, purposes, Rests.In(s[from..])) : null;
+        return amounts.Count > 0 ? new DividedShares(amounts, purposes, Rests.In(s[from..])) { Within = within } : null;
     }
 
     /// <summary>What the shares come to, in the unit of the whole (null for pieces); null when they cannot be added in it.</summary>

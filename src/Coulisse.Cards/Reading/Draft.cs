@@ -34,6 +34,8 @@ internal sealed class Draft(bool why)
     public bool The;
     /// <summary>A bracket stands between the count and the food.</summary>
     public bool EachInBracket;
+    /// <summary>A weight behind a count of several, as written: it may be of each or of all.</summary>
+    public string? EachOrAll;
     /// <summary>What became of each piece; kept only when somebody asks, as it is more than all the rest.</summary>
     public readonly List<ReadToken>? Tokens = why ? [] : null;
     public FoodMatch? Known;

@@ -8,7 +8,9 @@ internal static class Joins
     private static readonly string[] Ands = ["and", "et", "und", "y", "e", "plus", "more", "dazu", "&"];
     private static readonly string[] Mores = ["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "plus a drizzle", "plus a few", "sowie etwas", "et un peu"];
     private static readonly string[] Leads = ["and ", "dazu ", "y ", "plus ", "et "];
-    private static readonly string[] Extras = ["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little"];
+    private static readonly string[] Extras = ["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little", "q.b. per", "qb per", "quanto basta per"];
+    private static readonly string[] Toppings = ["extra", "more", "en plus", "supplémentaires", "zusätzlich", "más", "in più"];
+    private static readonly WordList Staples = new("oil", "huile", "Öl", "aceite", "olio", "vinegar", "vinaigre", "Essig", "vinagre", "aceto");
     private static readonly string[] Pairs = ["and", "et", "und", "u.", "y", "e", "&", "n", "'n'", "n'", "'n"];
     private static readonly string[] Salts = ["salt", "sel", "Salz", "sal", "sale", "pepper", "poivre", "Pfeffer", "pimienta", "pepe"];
     private static readonly Beginnings FirstOfJoints = new([.. Ands.Where(a => a != "&"), .. Mores]);
@@ -95,6 +97,15 @@ internal static class Joins
             return;
         }
 
+        if (d.Amount is not null && last.Food.Length > 0 && Purpose(d, lang) is { } purpose)
+        {
+            // "100 g butter + 20 g for the tin": the second is bought with the first and is a use of its own
+            d.Use = purpose;
+            d.Food = last.Food;
+            drafts.Add(d);
+            return;
+        }
+
         bool noFood = d.Food.Length == 0 || d.Food.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || d.Amount is not null && Uses.Begins(d.Food, lang);
         bool lastBare = last.Food.Length == 0 && last.Amount is not null;
         if ((noFood || lastBare) && d.Amount is { } more && last.Amount is { } had && last.AmountMax is null && d.AmountMax is null)
@@ -122,6 +133,27 @@ internal static class Joins
 
         drafts.Add(d);
         _ = lang;
+    }
+
+    /// <summary>"for the tin", "extra pour le moule": what an amount without a food of its own is for; null for a food.</summary>
+    private static string? Purpose(Draft d, string lang)
+    {
+        string words = d.Food;
+        if (d.Use is not null && Array.Exists(Toppings, w => w.Equals(words, StringComparison.OrdinalIgnoreCase)))
+        {
+            return d.Use;
+        }
+
+        foreach (string more in Toppings)
+        {
+            if (Places.WordAt(words, 0, more))
+            {
+                words = words[Places.Skip(words, more.Length)..];
+                break;
+            }
+        }
+
+        return !Uses.Begins(words, lang) ? null : d.Use is null ? words : d.Use + ", " + words;
     }
 
     private static void Sum(List<Draft> drafts, Draft last, Draft d, double had, double more, bool lastBare)
@@ -335,7 +367,7 @@ internal static class Joins
         // "olio evo e aceto di vino bianco": two foods the table knows, and no one food of that name
         string word = Conjunction.Spaced(lang);
         int joint = s.IndexOf(word, StringComparison.OrdinalIgnoreCase);
-        if (joint > 2 && s.Length < 70 && joint == s.LastIndexOf(word, StringComparison.OrdinalIgnoreCase) && s.IndexOf(',') < 0 && s.IndexOf('(') < 0 && FoodIds.Match(s[..joint], lang) is not null && FoodIds.Match(s[(joint + word.Length)..], lang) is not null && FoodIds.Match(s, lang) is null)
+        if (joint > 1 && s.Length < 70 && joint == s.LastIndexOf(word, StringComparison.OrdinalIgnoreCase) && s.IndexOf(',') < 0 && s.IndexOf('(') < 0 && Named(s[..joint], lang) && Named(s[(joint + word.Length)..], lang) && FoodIds.Match(s, lang) is null)
         {
             return [s[..joint].Trim(), s[(joint + word.Length)..].Trim()];
         }
@@ -349,6 +381,9 @@ internal static class Joins
 
         return null;
     }
+
+    /// <summary>True for a food of the table, and for oil and vinegar of whatever kind.</summary>
+    private static bool Named(string name, string lang) => name.IndexOf(' ') < 0 && Staples.In(name) || FoodIds.Match(name, lang) is not null;
 
     /// <summary>True where salt or pepper is named.</summary>
     internal static bool IsSalt(string s) => FirstOfSalts.MayIn(s) && Places.HasAny(s, Salts);

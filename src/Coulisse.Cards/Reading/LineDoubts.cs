@@ -48,6 +48,11 @@ internal static class LineDoubts
             Ask($": “m” is no unit of amount. Is it {Say()} ml?", milli?.EndsWith('m') == true ? milli : null, $"{Say()} ml or {Say()} g", Weight(d), ($"{Say()} ml", $"{Say()} ml"), ($"{Say()} g", $"{Say()} g"));
         }
 
+        if (d.EachOrAll is { } weight)
+        {
+            Ask($": does each weigh {weight}, or all of them together?", weight, $"{weight} or {Say()} times that", Weight(d), ("all together", $"{weight} in all"), ("each", $"{weight} each"));
+        }
+
         if (Held(d, lang) is var (word, sizes))
         {
             // "2 glasses milk" are two of what one holds; a vessel that shops sell keeps its name.

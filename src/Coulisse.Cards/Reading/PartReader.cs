@@ -36,6 +36,7 @@ internal static class PartReader
             s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? s : s;
         }
 
+        s = brackets.Count == 0 ? EndWeight.Take(s, lang, d) : s;
         Tails.Read(Alternatives.OfSize(s, lang, d), lang, d);
         foreach (string b in brackets)
         {

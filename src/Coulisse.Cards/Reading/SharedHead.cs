@@ -21,6 +21,12 @@ internal static class SharedHead
     public static string Of(string food, string alternative)
     {
         int space = alternative.LastIndexOf(' ');
+        if (space > 0 && food.IndexOf(' ') < 0 && $"{food} {alternative[(space + 1)..]}" is var whole && FoodIds.Match(food, "en") is null && FoodIds.Match(whole, "en") is { Confidence: >= 0.8 })
+        {
+            // "sour or double cream", "olive or rapeseed oil": a word that is no food alone, and one with the other's head
+            return whole;
+        }
+
         return space > 0 && Kinds.TryGetValue(alternative[(space + 1)..], out string[]? kinds) && kinds.Contains(food, StringComparer.OrdinalIgnoreCase) ? $"{food} {alternative[(space + 1)..]}" : food;
     }
 }

@@ -17,7 +17,7 @@ internal static class SubList
         int open = s.IndexOf('(');
         if (open < 0)
         {
-            return null;
+            return Labelled(s, lang, out whole);
         }
 
         string t = s.TrimmedEnd(" .");
@@ -28,6 +28,28 @@ internal static class SubList
 
         List<string>? pieces = Pieces(t[(open + 1)..^1], lang);
         whole = pieces is null ? null : s[..open].Trimmed(" :");
+        return pieces;
+    }
+
+    /// <summary>"crust: 200 g flour, 100 g butter, 1 egg": the same behind a colon, where the name is no food and foods everybody knows follow.</summary>
+    private static List<string>? Labelled(string s, string lang, out string? whole)
+    {
+        whole = null;
+        int colon = s.IndexOf(": ", StringComparison.Ordinal);
+        if (colon is < 3 or > LongestName || !char.IsLetter(s[0]) || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || Pieces(s[(colon + 2)..], lang) is not { } pieces || FoodIds.Match(s[..colon], lang) is not null)
+        {
+            return null;
+        }
+
+        foreach (string p in pieces)
+        {
+            if (Amounts.At(p, 0, lang) is not { } m || FoodIds.Match(p[PartReader.Of(p, Places.Skip(p, m.End), lang)..], lang) is null)
+            {
+                return null;
+            }
+        }
+
+        whole = s[..colon];
         return pieces;
     }
 

@@ -126,7 +126,7 @@ internal static class Tails
             d.Graded(w);
             d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
-        else if (d.Amount is null && d.Percent is null && Bare(w, lang, d) || Fill(w, d))
+        else if (d.Amount is null && d.Percent is null && Bare(w, lang, d) || Fill(w, d) || Alternatives.Within(w, lang, d))
         {
         }
         else
@@ -182,8 +182,9 @@ internal static class Tails
             return false;
         }
 
+        m = SameTwice.Of(w, m, lang) ?? m;
         string rest = w[Math.Min(m.End, w.Length)..].Trim();
-        if (rest is not ("" or "in total" or "total" or "in all" or "altogether" or "au total" or "insgesamt" or "en total" or "in totale" or "circa" or "environ" or "whole weight"))
+        if (rest.Length > 0 && !EndWeight.Total(rest))
         {
             return false;
         }

@@ -60,7 +60,7 @@ internal static class Tongue
     {
         foreach ((string lang, string words) in Array.Empty<(string, string)>().Concat(
         [
-            ("en", "the and with until for of to in into from it make serves cup cups butter flour salt sugar water"),
+            ("en", "the and or with until for of to in into from it make serves cup cups butter flour salt sugar water"),
             ("fr", "ajouter mélanger faire laisser infuser réduire passer ail oignon huile poivre œuf jaunes blancs chocolat le les du des et avec pour dans au aux une pendant jusqu beurre farine sel sucre eau œufs lait cuire crème"),
             ("de", "Std Stk lassen rühren schlagen kühlen geschält gehackt fein zimmerwarm passiert Zwiebel Zwiebeln Knoblauch Sahne Topfen Quark Grieß Ei Öl Pfeffer Brühe Teig Schale Saft von oder aus geröstet ruhen garen der und mit für im bei bis das den dem ein eine zum Mehl Zucker Salz Wasser Eier Minuten Stunden TL EL Msp Pck Prise Bund kneten backen Kartoffeln Dosen Tasse"),
             ("es", "añadir cocer hornear enfriar mezclar cebolla ajo aceite pimienta huevo yemas nata mantequilla taza kilo el los las y con para en del al una hasta harina azúcar sal agua huevos minutos leche cdta cdas"),
