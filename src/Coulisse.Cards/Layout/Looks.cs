@@ -53,7 +53,7 @@ internal static class Looks
             return false;
         }
 
-        if (lang == "ja" && Servings(body, lang) && (body.IndexOf(' ') < 0 || body.Contains("cm", StringComparison.Ordinal) || body.Contains("号", StringComparison.Ordinal)))
+        if (lang == "ja" && Servings(body, lang) && (body.IndexOf(' ') < 0 || body.Contains("cm", StringComparison.Ordinal) || body.Contains('号')))
         {
             // "15cm丸型1台分", "15cm丸型 1台分": a tin and how many of it
             return false;
