@@ -50,6 +50,7 @@ public sealed class SideAndAirTests
 
     [Theory]
     [InlineData("Knead by hand for 12 min, or 7 min in a stand mixer.", "en", "12 Hands", "7 min in a stand mixer")]
+    [InlineData("Knead 11 minutes by hand or 5 minutes in a mixer.", "en", "11 Hands", "5 minutes in a mixer")]
     [InlineData("Cook at 58 °C 2 h (2 cm thick) or 3 h (3 cm).", "en", "120 Cook", "3 h (3 cm)")]
     [InlineData("Brine legs 5 hrs, breasts 3 hrs, whole birds 10 hrs.", "en", "300 Rest", "breasts 3 hrs, whole birds 10 hrs")]
     [InlineData("Keulen 40 Min. braten, dann 10 Min. ruhen lassen.", "de", "40 Cook 10 Rest", null)]
@@ -81,6 +82,8 @@ public sealed class SideAndAirTests
     [InlineData("Set the timer for 7 minutes and boil the eggs.", "en", "7 Cook")]
     [InlineData("Peel the potatoes for 20 min while the cake is in the oven.", "en", "20 Hands")]
     [InlineData("Let it stand 10 min.", "en", "10 Rest")]
+    [InlineData("Cook the onions over a medium heat for 12 minutes.", "en", "12 Cook")]
+    [InlineData("Cook the onions, then leave them on a low heat for 25 minutes.", "en", "25 Cook")]
     [InlineData("Deep-fry the chips at 130 °C for 5 min, drain, then at 185 °C for 3 min.", "en", "5 Cook 3 Cook")]
     [InlineData("Fry at 180 °C for 5 min, then drain 3 min.", "en", "5 Cook 3 Hands")]
     [InlineData("Cook the rice for 14 minutes, then leave off the heat for 8 minutes.", "en", "14 Cook 8 Rest")]

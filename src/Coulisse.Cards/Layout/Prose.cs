@@ -147,7 +147,8 @@ internal static class Prose
                 }
             }
 
-            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || m.Unit is not { Kind: "mass" or "volume" } && Clock.At(s, i, lang) is not null)
+            // A weight in figures is no time; "trois quarts d'heure" is one, though a quart holds a litre.
+            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || (m.Number.InWords || m.Unit is not { Kind: "mass" or "volume" }) && Clock.At(s, i, lang) is not null)
             {
                 continue;
             }

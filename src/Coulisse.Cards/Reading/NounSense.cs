@@ -7,6 +7,8 @@ namespace Coulisse.Cards.Reading;
 internal static class NounSense
 {
     private static readonly FrozenSet<string> Articles = Set("the a an this that these those each your its our their every all any some both no more");
+    // "Over medium heat", "on a low heat": how hot, and no verb.
+    private static readonly FrozenSet<string> Degrees = Set("low medium moderate high gentle fierce full strong medium-high medium-low");
     private static readonly FrozenSet<string> Prepositions = Set("of with in into for from on onto at by over under through between without until till after before per like");
     // Words that may follow a noun; behind any other the word before it says what kind of thing that is.
     private static readonly FrozenSet<string> Small = Set("and or for to until till in into on onto over at with of from by then well again about once twice before after as but is are it them off up down out through while under at least per");
@@ -45,7 +47,7 @@ internal static class NounSense
         string word = Folding.Lower(s[at..end]);
         bool food = Foods.Contains(word);
         bool named = food || Things.Contains(word) || behind.Length > 0 && !Small.Contains(behind) && !behind.EndsWith("ly", StringComparison.Ordinal);
-        if (Articles.Contains(before) || Prepositions.Contains(before))
+        if (Articles.Contains(before) || Prepositions.Contains(before) || word == "heat" && Degrees.Contains(before))
         {
             return named || word is "peel" or "slice" or "trim" or "cut";
         }

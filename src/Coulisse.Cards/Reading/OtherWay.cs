@@ -52,7 +52,8 @@ internal static class OtherWay
     private static bool Own(string s, int at, int word, string lang)
     {
         char last = s.AsSpan(0, at).TrimEnd() is { Length: > 0 } t ? t[^1] : ' ';
-        if (last is not (',' or ')') || !char.IsAsciiDigit(s[word]) || Clock.At(s, word, lang) is not { } time)
+        bool hand = Places.Ends(s[Math.Max(0, at - 12)..at].TrimEnd(), "by hand", "von Hand", "à la main", "a mano");
+        if (!hand && last is not (',' or ')') || !char.IsAsciiDigit(s[word]) || Clock.At(s, word, lang) is not { } time)
         {
             return false;
         }
