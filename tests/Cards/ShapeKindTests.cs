@@ -137,4 +137,29 @@ public sealed class ShapeKindTests
     [InlineData("Pain\nFarine : 1 kg\nLait : 600 g\n\nPétrir 4 min.\nCuisson : 35 min à 190 °C.\n", 2)]
     [InlineData("Pain\nCuisson : 35 min\nFarine : 1 kg\nLait : 600 g\n\nPétrir 4 min.\n", 1)]
     public void A_short_sentence_of_work_under_its_list_is_a_step(string card, int steps) => Assert.Equal(steps, Steps(Read(card)).Length);
+
+    [Theory]
+    [InlineData("2 shallots, glass of white wine, 200 g cold butter (diced), few drops lemon juice, salt & white pepper", "shallots,white wine,butter,lemon juice,salt,white pepper")]
+    [InlineData("2 onions, finely chopped, 250 g beef, pinch of salt", "onions,beef,salt")]
+    public void Measures_without_a_figure_among_amounts_on_one_line_are_foods(string line, string foods) => Assert.Equal(foods.Split(','), Foods(Read($"Sauce\n\n{line}\n\nReduce by half.\n")));
+
+    [Fact]
+    public void What_is_done_to_a_food_on_one_line_is_no_food() =>
+        Assert.Equal(["trout fillets", "onions"], Foods(Read("Fish\n\n4 trout fillets, 150 g each, skin on\n2 onions, peeled, sliced\n\nFry 5 min.\n")));
+
+    [Fact]
+    public void Foods_without_an_amount_in_a_row_of_a_table_head_nothing()
+    {
+        Assert.Equal(["Kartoffeln", "Sahne", "Salz", "Pfeffer", "Muskat"], Foods(Read("# Gratin\n\n| Menge | Zutat |\n|---|---|\n| 1 kg | Kartoffeln |\n| 400 ml | Sahne |\n| | Salz, Pfeffer, Muskat |\n\n1. Backen 40 Min.\n")));
+        Assert.Equal(["Belag"], Read("# Gratin\n\n| Menge | Zutat |\n|---|---|\n| | Belag |\n| 1 kg | Kartoffeln |\n| 400 ml | Sahne |\n\n1. Backen 40 Min.\n").Components.Select(c => c.Name));
+    }
+
+    [Theory]
+    [InlineData("ショート\n・卵 2個\n・砂糖 60g\nデコレーション\n・生クリーム 200ml\n\n1. 5分泡立てる。\n", "デコレーション:", 1)]
+    [InlineData("Cake\n- 2 eggs\n- 60 g sugar\nsifted with flour\n- 200 ml cream\n\n1. Whip 5 min.\n", "sifted", 0)]
+    public void A_bare_name_between_bullets_heads_what_is_under_it(string card, string head, int lines) => Assert.Equal(lines, Lines(Read(card)).Count(l => l.StartsWith(head, StringComparison.Ordinal)));
+
+    [Fact]
+    public void The_one_cell_over_a_table_is_the_title() =>
+        Assert.Equal("Chocolate tart", Read("| Chocolate tart |\n| Dark chocolate | 300 g |\n| Cream | 250 ml |\n\nBake at 120 °C for 30 min.\n").Title);
 }

@@ -90,6 +90,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(Folding.Line(s).Trimmed(" :"), !_titled && _pieces.Count == 0 && Titles.Bold(lines, i, lang) ? 1 : 2, raw.Span);
         }
+        else if (i == 0 && !_titled && s[0] == '|' && Spanning(s) is { } spanning)
+        {
+            Head(spanning, 1, raw.Span);
+        }
         else if (s.Contains('|') && !Looks.Bullet(s) && Marks.ListNumber(s, 0) == 0 && Tables.End(lines, i) is var end && end > i + 1 && _mode is not ("notes" or "method"))
         {
             return Table(i, end);
@@ -128,6 +132,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             _labelled = true;
             Note(_pieces.Count - 1);
             return i + 2;
+        }
+        else if (_mode is "" or "ingredients" && !_steps && (_titled || _items) && ListLine.Cut(raw, lang, _pieces))
+        {
+            _items = true;
         }
         else if (RunningText.Is(s, lang))
         {
@@ -249,6 +257,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         else if (body[^1] == ':' && body.Length < 80)
         {
             Add(new Piece(!_marked && listed ? PieceKind.Step : PieceKind.Paragraph, body, raw.Span));
+        }
+        else if (!_marked && _items && !_steps && Between(i, body))
+        {
+            Head(body, 2, raw.Span);
         }
         else if (_titled && i + 1 < lines.Count && (Parts.Finish(body, lang) || !_marked && Parts.Restarts(lines, i, body, lang, _mode == "method")))
         {

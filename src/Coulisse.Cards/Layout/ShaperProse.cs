@@ -14,6 +14,20 @@ internal sealed partial class Shaper
     private bool Alone(string body, int i) =>
         _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && body[^1] is '.' && Looks.Opens(body, lang) && (!_marked || !_numbered || !NumbersFollow(i)) && (body.Length >= 12 || Looks.Timed(body, lang));
 
+    /// <summary>A bare name between two bullets with amounts: "Decoration", "デコレーション". What goes on from the bullet before begins small.</summary>
+    private bool Between(int i, string body) =>
+        i > 0 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && lines[i - 1].Block == lines[i].Block && body.Length < 30 && Parts.Numberless(body) && (lang == "ja" ? body[^1] != '。' : Looks.Heading(body)) && body.AsSpan().IndexOfAny(",、(") < 0
+        && Listed(lines[i - 1].Text) && Listed(lines[i + 1].Text) && !Looks.Food(body, lang) && !Looks.Used(body, lang) && !Looks.Work(body, lang);
+
+    private bool Listed(string s) => Looks.Bullet(s) && Marks.Strip(Words.Folding.Line(s)) is { Length: > 0 } item && Looks.Amounted(item, lang);
+
+    /// <summary>"| Chocolate tart |": the one cell over a table; null for a row.</summary>
+    private string? Spanning(string s)
+    {
+        string cell = s.Trim('|', ' ');
+        return cell.Length > 2 && !cell.Contains('|') && lines.Count > 1 && lines[1].Text is ['|', ..] next && next.Trim('|', ' ').Contains('|') && Looks.Heading(cell) && !Looks.Amounted(cell, lang) ? Words.Folding.Line(cell) : null;
+    }
+
     /// <summary>True when no line but the first is underlined or marked as a heading.</summary>
     private bool Lone()
     {

@@ -229,6 +229,13 @@ internal static class Tables
             return;
         }
 
+        if (amount.Length == 0 && cells.Count(c => c.Length > 0) == 1 && NameList.Of(food, lang) is not null)
+        {
+            // "| | Salt, pepper, nutmeg |": foods without an amount, and no name
+            into.Add(new Piece(PieceKind.Item, food, span));
+            return;
+        }
+
         if (cells.Count(c => c.Length > 0) == 1 && (amount.Length == 0 || !LineKinds.HasAmount(amount, lang) && char.IsLetter(amount[0]) && food.Length == 0))
         {
             into.Add(new Piece(PieceKind.Heading, Folding.Line(food.Length > 0 ? food : amount).Trimmed(" :【】[]"), span, 3));

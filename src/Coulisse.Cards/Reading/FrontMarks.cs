@@ -130,7 +130,7 @@ internal static class FrontMarks
     /// <summary>True when a unit's word without a figure means one: "pinch salt", "sprig of rosemary", "botte de persil". Of counted things only where "of" follows: "slice" and "head" are no food, "fillet of beef" is.</summary>
     public static bool MeansOne(string s, int end, UnitWord unit, string lang) => unit.Kind switch
     {
-        "word" => unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip" or "splash" or "drizzle" or "squeeze" or "glug" or "dollop" or "grind" or "grating" || unit.Unit is "thumb" or "drop" or "glass" or "mug" or "ladle" or "jigger" && Places.WordAt(s, Places.Skip(s, end), "of"),
+        "word" => unit.Unit is "pinch" or "handful" or "small handful" or "large pinch" or "bunch" or "knob" or "dash" or "knife tip" or "splash" or "drizzle" or "squeeze" or "glug" or "dollop" or "grind" or "grating" || unit.Unit is "thumb" or "drop" or "glass" or "mug" or "ladle" or "jigger" && (Places.WordAt(s, Places.Skip(s, end), "of") || end > 3 && s.AsSpan(end - 3, 3) is " of"),
         "count" or "container" or "cup" or "spoon" => lang == "en" && s[end - 1] != 's' && Places.WordAt(s, Places.Skip(s, end), "of") && unit.Unit is "sprig" or "clove" or "head" or "slice" or "stick" or "bulb" or "wedge" or "strip" or "sheet" or "block" or "cube" or "stalk" or "tin" or "jar" or "pack" or "carton" or "bottle" or "cup" or "tbsp" or "tsp",
         _ => false,
     };

@@ -364,6 +364,13 @@ internal static class Joins
             }
         }
 
+        // "aceite y sal", "beurre et sel": one word, and salt behind it
+        string tail = Conjunction.Spaced(lang);
+        if (s.Length < 30 && s.IndexOf(tail, StringComparison.OrdinalIgnoreCase) is > 2 and var before && s.IndexOf(' ') == before && IsSalt(s[(before + tail.Length)..]) && s.IndexOf(' ', before + tail.Length) < 0)
+        {
+            return [s[..before], s[(before + tail.Length)..]];
+        }
+
         // "olio evo e aceto di vino bianco": two foods the table knows, and no one food of that name
         string word = Conjunction.Spaced(lang);
         int joint = s.IndexOf(word, StringComparison.OrdinalIgnoreCase);

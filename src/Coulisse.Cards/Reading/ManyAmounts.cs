@@ -76,7 +76,7 @@ internal static class ManyAmounts
     }
 
     /// <summary>"500 g in all", "120 g each", "1 kg trimmed weight": words about the food before.</summary>
-    private static bool Said(string food, string lang) =>
+    internal static bool Said(string food, string lang) =>
         OfOne.In(food) || Places.HasAny(food, "total", "weight", "in all", "altogether", "drained", "net", "per", "insgesamt", "jeweils", "Abtropfgewicht", "Füllmenge", "Einwaage", "netto", "brutto", "pack", "tin", "can", "or", "ou", "oder") || Joins.Extra(food) is not null || Uses.Begins(food, lang);
 
     private static int Figures(string s)

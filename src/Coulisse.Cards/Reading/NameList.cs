@@ -29,7 +29,7 @@ internal static class NameList
         for (int i = 0; i < names.Length; i++)
         {
             // "soy sauce, rice vinegar to taste": what is said of the last is no part of its name.
-            string name = i == names.Length - 1 ? WithoutUse(names[i], lang) : names[i];
+            string name = i == names.Length - 1 ? WithoutUse(names[i], lang).TrimEnd(' ', '-', '–') : names[i];
             bool food = FoodIds.Match(name, lang) is not null;
             known += food ? 1 : 0;
             if (!food && (FoodWords.IsPreparation(name, lang) || Uses.Begins(name, lang) || Lexicon.Longest("use", name, 0, 3, lang, out _) is not null || Lexicon.Longest("optional", name, 0, 3, lang, out _) is not null || Amounts.At(name, 0, lang) is not null))
