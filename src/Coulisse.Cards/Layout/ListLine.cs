@@ -13,6 +13,13 @@ internal static class ListLine
     /// <summary>Adds the foods; false for any other line.</summary>
     public static bool Cut(RawLine raw, string lang, List<Piece> into)
     {
+        ReadOnlySpan<char> typed = raw.Text;
+        // Nearly no line is such a list: nothing is made of the others.
+        if (typed.Length is < 20 or > Longest || typed.Count(',') < 2 || typed[..6].IndexOfAnyInRange('0', '9') < 0)
+        {
+            return false;
+        }
+
         string s = Marks.Strip(Folding.Line(raw.Text));
         if (lang == "ja" || s.Length is < 20 or > Longest || s.Count(c => c == ',') < 2 || Amounts.At(s, 0, lang) is null || s.Contains(". ", StringComparison.Ordinal) || Looks.Timed(s, lang))
         {
