@@ -84,4 +84,47 @@ public sealed class LineUseTests
     [InlineData("en", "Base: 200 g flour, 100 g butter, 1 egg yolk", "flour; butter; egg yolk")]
     [InlineData("en", "Cheese: 200 g, grated", "Cheese")]
     public void Two_names_are_two_foods(string lang, string line, string foods) => Assert.Equal(foods, string.Join("; ", CardReader.ReadLine(line, lang).Foods.Select(f => f.Food)));
+
+    [Theory]
+    [InlineData("zest of 1 lime + juice of 2", "2 piece lime")]
+    [InlineData("juice of 1 lime + juice of 2", "3 piece lime")]
+    [InlineData("zest of 1 lime and 40 ml juice", "1 piece lime; 40 ml lime juice")]
+    [InlineData("grated zest of 2 limes, plus 40 ml juice", "2 piece limes; 40 ml lime juice")]
+    [InlineData("zest of 1 lime and 40 g sugar", null)]
+    [InlineData("pared rind of a lime", "1 piece lime")]
+    [InlineData("1 shallot stuck with 3 cloves", "1 piece shallot; 3 piece cloves")]
+    [InlineData("1 joint of ham studded with care", null)]
+    [InlineData("equal parts white wine and mirin", "  white wine [equal parts];   mirin [equal parts]")]
+    [InlineData("1 part vinegar to 3 parts olive oil", "1 part vinegar; 3 part olive oil")]
+    [InlineData("1 part-baked baguette", null)]
+    [InlineData("300+60 g sugar", "360 g sugar")]
+    [InlineData("250 grms sugar", "250 g sugar")]
+    [InlineData("good glug of olive oil", "1 glug olive oil")]
+    [InlineData("good bread", "  good bread")]
+    [InlineData("12 oz bottle pale ale", "12 floz pale ale")]
+    [InlineData("12 oz bottle tomato purée", "12 oz tomato purée")]
+    [InlineData("few drops Worcester", "  Worcester [few drops]")]
+    public void Foods_told_by_each_other_are_all_read(string line, string? foods)
+    {
+        string read = Foods("en", line);
+        if (foods is null)
+        {
+            Assert.DoesNotContain(";", read, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.Equal(foods, read);
+        }
+
+        Assert.DoesNotContain(CardReader.ReadLineWithDoubts(line, "en").Doubts, _ => true);
+    }
+
+    [Fact]
+    public void Egg_wash_and_Worcester_keep_their_allergens_and_a_small_cup_its_question()
+    {
+        Dish d = Told.Read("# Glaze\n\n- egg wash\n- dash of Worcester\n- 200 g flour\n\n1. Brush.");
+        Assert.Equal(["egg", "worcestershire"], d.Components[0].Ingredients.Take(2).Select(l => l.Foods[0].FoodId));
+        Assert.Equal("small cup", Assert.Single(CardReader.ReadLine("3 tazzine di caffè", "it").Foods).Unit);
+        Assert.NotEmpty(CardReader.ReadLineWithDoubts("3 tazzine di caffè", "it").Doubts);
+    }
 }

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Takes from a food's words what is not its name: size, preparation, purpose, temperature, maker.</summary>
 internal static class FoodWords
 {
-    private static readonly string[] Cuts = [" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " slaked in", " slaked with", " mixed in", " let down with", " the size of ", " about the size of ", " gros comme ", " grosse comme ", " del tamaño de ", " grande come ", " von der Größe ", " in der Größe ", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " diluted in", " left over from", " cut in", " cut into", " in "];
+    private static readonly string[] Cuts = [" in discs", " in dice", " in slices", " in cubes", " in strips", " in drops", " in pieces", " and juice of", " and the juice of", " and zest of", " mixed with", " dissolved in", " slaked in", " slaked with", " mixed in", " let down with", " the size of ", " about the size of ", " gros comme ", " grosse comme ", " del tamaño de ", " grande come ", " von der Größe ", " in der Größe ", " beaten with", " soaked in", " whisked with", " melted with", " blended with", " tossed in", " studded with", " stuck with", " diluted in", " left over from", " cut in", " cut into", " in "];
     private static readonly Beginnings FirstOfCuts = new(Cuts.Select(c => c.TrimStart()));
     private static readonly string[] Eaches = [" @ ", " at ", " de ", " à ", " da ", " of about ", " of ", " je ", " zu je ", " zu ", " about "];
     private static readonly Beginnings FirstOfEaches = new(Eaches.Select(c => c.TrimStart()));

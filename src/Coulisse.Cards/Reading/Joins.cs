@@ -9,7 +9,6 @@ internal static class Joins
     private static readonly string[] Mores = ["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "plus a drizzle", "plus a few", "sowie etwas", "et un peu"];
     private static readonly string[] Leads = ["and ", "dazu ", "y ", "plus ", "et "];
     private static readonly string[] Extras = ["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little", "q.b. per", "qb per", "quanto basta per"];
-    private static readonly string[] Toppings = ["extra", "more", "en plus", "supplémentaires", "zusätzlich", "más", "in più"];
     private static readonly WordList Staples = new("oil", "huile", "Öl", "aceite", "olio", "vinegar", "vinaigre", "Essig", "vinagre", "aceto");
     private static readonly string[] Pairs = ["and", "et", "und", "u.", "y", "e", "&", "n", "'n'", "n'", "'n"];
     private static readonly string[] Salts = ["salt", "sel", "Salz", "sal", "sale", "pepper", "poivre", "Pfeffer", "pimienta", "pepe"];
@@ -78,109 +77,6 @@ internal static class Joins
         }
 
         return parts.Count == 0 ? [s] : parts;
-    }
-
-    /// <summary>Adds a part to those before it: a second figure of the same food is summed or kept beside, "plus extra for the tin" is a use.</summary>
-    public static void Merge(List<Draft> drafts, Draft d, string lang)
-    {
-        if (drafts.Count == 0)
-        {
-            drafts.Add(d);
-            return;
-        }
-
-        Draft last = drafts[^1];
-        if (d.Amount is null && Extra(d.Food) is { } extra)
-        {
-            last.Use = last.Use is null ? extra : last.Use + "; " + extra;
-            last.Tokens?.Add(new ReadToken(d.Food, "use", extra));
-            return;
-        }
-
-        if (d.Amount is not null && last.Food.Length > 0 && Purpose(d, lang) is { } purpose)
-        {
-            // "100 g butter + 20 g for the tin": the second is bought with the first and is a use of its own
-            d.Use = purpose;
-            d.Food = last.Food;
-            drafts.Add(d);
-            return;
-        }
-
-        bool noFood = d.Food.Length == 0 || d.Food.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || d.Amount is not null && Uses.Begins(d.Food, lang);
-        bool lastBare = last.Food.Length == 0 && last.Amount is not null;
-        if ((noFood || lastBare) && d.Amount is { } more && last.Amount is { } had && last.AmountMax is null && d.AmountMax is null)
-        {
-            Sum(drafts, last, d, had, more, lastBare);
-            return;
-        }
-
-        if (noFood && d.Amount is null)
-        {
-            last.Use ??= d.Use;
-            if (d.Preparation is { } p)
-            {
-                last.Prepare(p);
-            }
-
-            return;
-        }
-
-        // "salt and pepper, to taste": what is said of the last holds for both
-        if (last.Amount is null && d.Amount is null && last.Use is null && d.Use is not null)
-        {
-            last.Use = d.Use;
-        }
-
-        drafts.Add(d);
-        _ = lang;
-    }
-
-    /// <summary>"for the tin", "extra pour le moule": what an amount without a food of its own is for; null for a food.</summary>
-    private static string? Purpose(Draft d, string lang)
-    {
-        string words = d.Food;
-        if (d.Use is not null && Array.Exists(Toppings, w => w.Equals(words, StringComparison.OrdinalIgnoreCase)))
-        {
-            return d.Use;
-        }
-
-        foreach (string more in Toppings)
-        {
-            if (Places.WordAt(words, 0, more))
-            {
-                words = words[Places.Skip(words, more.Length)..];
-                break;
-            }
-        }
-
-        return !Uses.Begins(words, lang) ? null : d.Use is null ? words : d.Use + ", " + words;
-    }
-
-    private static void Sum(List<Draft> drafts, Draft last, Draft d, double had, double more, bool lastBare)
-    {
-        if (lastBare)
-        {
-            last.Food = d.Food;
-            last.Preparation ??= d.Preparation;
-            last.Use ??= d.Use;
-            last.Alternative ??= d.Alternative;
-        }
-
-        if (last.Unit?.Unit == d.Unit?.Unit)
-        {
-            last.Amount = had + more;
-        }
-        else if (last.Unit?.Base is { } a && d.Unit?.Base is { } b && last.Unit.Kind == d.Unit.Kind)
-        {
-            last.Amount = had + more * b / a;
-        }
-        else
-        {
-            // "¾ cup and 2 tablespoons butter": two measures of one food stay two amounts.
-            d.Food = last.Food;
-            d.Preparation ??= last.Preparation;
-            drafts.Add(d);
-        }
     }
 
     private static void Add(List<string> parts, string part)

@@ -60,7 +60,7 @@ internal static class LineDoubts
             Ask($": how much does the {word} hold?", AmountWords.Of(d, line, lang), $"{sizes[0]} to {sizes[^1]}", 100, [.. sizes.Select(size => (size, times + size))]);
         }
 
-        if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase) && !Words.Places.HasAny(line, "spice", "whole", "ground", "garlic"))
+        if (lang == "en" && d.Unit is null && d.Amount is not null && d.Food.Equals("cloves", StringComparison.OrdinalIgnoreCase) && !Words.Places.HasAny(line, "spice", "whole", "ground", "garlic", "studded", "stuck", "spiked"))
         {
             string? cloves = line.Contains($"{Say()} {d.Food}", StringComparison.Ordinal) ? $"{Say()} {d.Food}" : null;
             Ask(": the spice, or garlic?", cloves, "0.2 g or 6 g", 6, ("cloves, the spice", $"{Say()} cloves{(cloves is null ? "" : " (spice)")}"), ("cloves of garlic", $"{Say()} cloves garlic"));

@@ -81,7 +81,7 @@ internal static class LineReader
         }
 
         string? whole = null;
-        foreach (string part in EachOf.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Joins.Split(s, lang))
+        foreach (string part in EachOf.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {
@@ -92,7 +92,7 @@ internal static class LineReader
 
             Draft draft = PartReader.Read(part, lang, why);
             draft.Use = whole is null ? draft.Use : draft.Use is { } own ? $"{whole}; {own}" : whole;
-            Joins.Merge(drafts, draft, lang);
+            Merging.Merge(drafts, draft, lang);
         }
 
         return drafts;

@@ -54,6 +54,7 @@ internal static class PartReader
         return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExceptInRange('0', '9') < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
     }
 
+    private static readonly WordList Drinks = new("beer", "stout", "ale", "lager", "cider", "wine", "cola", "lemonade", "soda", "tonic water", "sparkling water", "soda water");
     private static readonly string[] French = ["de la", "de l'", "des", "du", "de"];
     private static readonly string[] German = ["vom", "von"];
     private static readonly string[] Spanish = ["de la", "del", "de los", "de las", "de"];
@@ -184,6 +185,8 @@ internal static class PartReader
         // a container after a weight: "7 g sachet instant yeast" keeps the weight
         if (d.Unit is { Kind: "mass" or "volume" } && Container(s, i, lang, out int e) is not null && e < s.Length && PlainContainer(s, i, e))
         {
+            // "12 oz bottle stout": of a drink ounces are fluid
+            d.Unit = lang == "en" && d.Unit.Unit == "oz" && Drinks.In(s[e..]) ? Lexicon.Unit("floz", "en") ?? d.Unit : d.Unit;
             i = Places.Skip(s, e);
         }
         else if (d.Unit is { Kind: "container" or "count" } && BetweenOf(s, i, lang) is var content and > 0 && Amounts.At(s, content, lang) is { Unit.Kind: "mass" or "volume" } m)
@@ -283,11 +286,18 @@ internal static class PartReader
             from = 0;
         }
 
+        if (from == 0 && lang == "en" && Lexicon.Longest("fill", s, 0, 1, lang, out int full) is "generous" or "heaped" or "scant" && Lexicon.LongestUnit(s, Places.Skip(s, full), lang, out _) is { Kind: "word" })
+        {
+            // "good glug of oil", "generous pinch of salt"
+            d.Fill = s[..full].ToLowerInvariant() is "good" ? "generous" : Lexicon.Longest("fill", s, 0, 1, lang, out _);
+            (from, size) = (Places.Skip(s, full), 0);
+        }
+
         if (Lexicon.LongestUnit(s, from, lang, out int end) is { } unit && end < s.Length && s[end] == ' ' && FrontMarks.MeansOne(s, end, unit, lang) && Lexicon.Longest("nounit", s, from, 4, lang, out _) is null)
         {
             d.Amount = 1;
             d.Unit = unit;
-            if (from > 0)
+            if (from > 0 && size > 0)
             {
                 d.Graded(s[..size]);
             }

@@ -20,6 +20,12 @@ internal static class Pointers
 
         d.Reference = w;
         d.Whole |= w.StartsWith("all", StringComparison.OrdinalIgnoreCase) || w is "gesamt" or "tout" or "todo" or "tutto";
+        if (w.Contains(' ') && !w.StartsWith("all", StringComparison.OrdinalIgnoreCase) && !w.StartsWith("from", StringComparison.OrdinalIgnoreCase))
+        {
+            // "see p. 45" is shown with the line: whoever reads it looks there
+            d.Prepare(w);
+        }
+
         d.Tokens?.Add(new ReadToken(w, "pointer", w));
         return true;
     }
