@@ -131,21 +131,13 @@ internal static class Brackets
             d.Graded(w);
             d.Tokens?.Add(new ReadToken(w, "grade", w));
         }
-        else if (Lexicon.Longest("part", w, 0, 3, lang, out _) is not null && lang != "ja")
-        {
-            d.Prepare(w);
-        }
         else if (lang == "ja" && w.EndsWith('印'))
         {
             d.Tokens?.Add(new ReadToken(w, "brand", w));
         }
-        else if (FoodWords.IsPreparation(w, lang) || lang == "ja")
-        {
-            d.Prepare(w);
-        }
         else
         {
-            // a remark, or what the food is made of: kept and shown, as an allergen may stand in it
+            // a part, what is done to it, a remark, or what the food is made of: kept and shown, as an allergen may stand in it
             d.Prepare(w);
         }
     }
