@@ -11,6 +11,8 @@ public sealed class LineUseTests
     [InlineData("en", "250 g butter, plus 50 g for the tin", "250 g butter; 50 g butter [for the tin]")]
     [InlineData("en", "250 g butter + 50 g extra for the tin", "250 g butter; 50 g butter [for the tin]")]
     [InlineData("en", "2 tbsp oil plus 1 tsp for brushing", "2 tbsp oil; 1 tsp oil [for brushing]")]
+    [InlineData("en", "100 g butter, plus 20 g melted for brushing", "100 g butter; 20 g butter [for brushing]")]
+    [InlineData("en", "1 egg, plus 1 yolk for glazing", "1 piece egg; 1 piece yolk [for glazing]")]
     [InlineData("fr", "4 œufs et 1 pour la dorure", "4 piece œufs; 1 piece œufs [pour la dorure]")]
     [InlineData("de", "200 g Zucker + 30 g für die Form", "200 g Zucker; 30 g Zucker [für die Form]")]
     [InlineData("it", "300 g farina + q.b. per stendere", "300 g farina [extra: q.b. per stendere]")]
@@ -101,6 +103,9 @@ public sealed class LineUseTests
     [InlineData("250 grms sugar", "250 g sugar")]
     [InlineData("good glug of olive oil", "1 glug olive oil")]
     [InlineData("good bread", "  good bread")]
+    [InlineData("6\" cinnamon stick", "6 inch cinnamon stick")]
+    [InlineData("6'' piece of kombu", "6 inch kombu")]
+    [InlineData("6 'Maris' potatoes", null)]
     [InlineData("12 oz bottle pale ale", "12 floz pale ale")]
     [InlineData("12 oz bottle tomato purée", "12 oz tomato purée")]
     [InlineData("few drops Worcester", "  Worcester [few drops]")]
@@ -117,6 +122,17 @@ public sealed class LineUseTests
         }
 
         Assert.DoesNotContain(CardReader.ReadLineWithDoubts(line, "en").Doubts, _ => true);
+    }
+
+    [Theory]
+    [InlineData("3 EL gehackte Mandeln", "3 tbsp Mandeln")]
+    [InlineData("12 noix de Saint-Jacques", "12 piece noix de Saint-Jacques")]
+    [InlineData("2 bouquets garnis", "2 piece bouquets garnis")]
+    [InlineData("20 g noix de beurre", null)]
+    public void A_line_alone_tells_its_language_by_its_units(string line, string? foods)
+    {
+        string read = string.Join("; ", CardReader.ReadLine(line, CardReader.LanguageOf(line)).Foods.Select(f => FormattableString.Invariant($"{f.Amount} {f.Unit} {f.Food}")));
+        Assert.Equal(foods ?? "20 g noix de beurre", read);
     }
 
     [Fact]

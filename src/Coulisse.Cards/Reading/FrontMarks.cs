@@ -31,7 +31,7 @@ internal static class FrontMarks
     /// <summary>"Fine salt    2%    10g": columns that stayed in a line; the share between them is told by the amount. Other runs of blanks become one.</summary>
     public static string Spaced(string s)
     {
-        s = Compound(s);
+        s = Inches(Compound(s));
         if (!s.Contains("  ", StringComparison.Ordinal))
         {
             return s;
@@ -40,6 +40,19 @@ internal static class FrontMarks
         string[] cells = s.Split("  ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         bool shares = cells.Length > 2 && cells.Count(c => c[^1] == '%' && char.IsAsciiDigit(c[0])) == 1;
         return string.Join(' ', shares ? cells.Where(c => !(c[^1] == '%' && char.IsAsciiDigit(c[0]))) : cells);
+    }
+
+    /// <summary>"5\" cinnamon stick", "5'' kombu": the marks of an inch behind the first figure.</summary>
+    private static string Inches(string s)
+    {
+        int i = 0;
+        while (i < s.Length && i < 5 && (char.IsAsciiDigit(s[i]) || s[i] is '/' or '.' || Numbers.Vulgar(s[i]) > 0))
+        {
+            i++;
+        }
+
+        int marks = i == 0 || i + 2 >= s.Length ? 0 : s[i] is '"' or '″' ? 1 : s[i] == '\'' && s[i + 1] == '\'' ? 2 : 0;
+        return marks > 0 && i + marks < s.Length && s[i + marks] == ' ' ? $"{s[..i]} inch{s[(i + marks)..]}" : s;
     }
 
     /// <summary>"1lb2oz flour", "2kg500g": two units of one amount without room between them.</summary>

@@ -79,6 +79,13 @@ internal static class Merging
             return d.Use;
         }
 
+        if (d.Use is { } use && words.Length > 0 && Tails.OnlyPreparation(words, lang))
+        {
+            // "plus 20 g melted for brushing"
+            d.Prepare(words);
+            return use;
+        }
+
         foreach (string more in Toppings)
         {
             if (Places.WordAt(words, 0, more))

@@ -75,5 +75,5 @@ internal static class Uses
 
     private static string[] Openers(string lang) => lang switch { "fr" => French, "de" => German, "es" => Spanish, "it" => Italian, _ => English };
 
-    private static bool IsPurpose(string use) => Places.HasAny(use, "dusting", "frying", "stock", "roasting", "poaching", "brushing", "basting", "braising", "plating", "the table", "greasing", "rolling", "tin", "pan", "mould", "moulds", "top", "glaze", "gelatine", "serving", "sprinkling", "moule", "four", "teglia", "spolvero", "Form", "Ausbacken", "Bestreuen", "Braten", "Anbraten", "Frittieren", "Bestäuben", "Einfetten", "Garnieren", "Servieren", "freír", "molde", "friggere", "servire");
+    private static bool IsPurpose(string use) => Places.HasAny(use, "dusting", "frying", "stock", "roasting", "poaching", "brushing", "basting", "braising", "plating", "the table", "greasing", "rolling", "tin", "pan", "mould", "moulds", "top", "glaze", "glazing", "gelatine", "serving", "sprinkling", "moule", "four", "teglia", "spolvero", "Form", "Ausbacken", "Bestreuen", "Braten", "Anbraten", "Frittieren", "Bestäuben", "Einfetten", "Garnieren", "Servieren", "freír", "molde", "friggere", "servire");
 }

@@ -30,7 +30,12 @@ internal static class Tongue
                 i++;
             }
 
-            if (i > start && words.TryGetValue(text.AsSpan(start, i - start), out string? lang))
+            if (i - start == 2 && start > 1 && text[start] == 'E' && text[start + 1] == 'L' && text[start - 1] == ' ' && char.IsAsciiDigit(text[start - 2]))
+            {
+                // "2 EL Mehl": the German spoon, not the Spanish article
+                score["de"] = score.GetValueOrDefault("de") + 1;
+            }
+            else if (i > start && words.TryGetValue(text.AsSpan(start, i - start), out string? lang))
             {
                 score[lang] = score.GetValueOrDefault(lang) + 1;
             }
