@@ -52,15 +52,30 @@ internal static class Prose
     private static List<Piece> Cut(List<Piece> pieces, int from, int to, string lang)
     {
         List<Piece> result = new(to - from);
+        // A sentence that comes again is cut as it was before.
+        Dictionary<(PieceKind, string), (int At, int Count)> cut = [];
         for (int i = from; i < to; i++)
         {
-            if (pieces[i].Kind is PieceKind.Paragraph or PieceKind.Step)
+            Piece p = pieces[i];
+            if (p.Kind is PieceKind.Paragraph or PieceKind.Step)
             {
-                Cut(pieces[i], lang, result);
+                int at = result.Count;
+                if (cut.TryGetValue((p.Kind, p.Text), out (int At, int Count) before))
+                {
+                    for (int k = before.At; k < before.At + before.Count; k++)
+                    {
+                        result.Add(result[k] with { Span = p.Span });
+                    }
+                }
+                else
+                {
+                    Cut(p, lang, result);
+                    cut[(p.Kind, p.Text)] = (at, result.Count - at);
+                }
             }
             else
             {
-                result.Add(pieces[i]);
+                result.Add(p);
             }
         }
 

@@ -71,7 +71,6 @@ internal static class WrappedProse
 
         bool even = lang == "de" && Even(lines, from, to);
         bool broken = false;
-        int amounted = 0;
         for (int k = from; k < to; k++)
         {
             string s = lines[k].Text;
@@ -80,7 +79,6 @@ internal static class WrappedProse
                 return false;
             }
 
-            amounted += Looks.Amounted(Folding.Line(s), lang) ? 1 : 0;
             bool ends = Stops(s);
             broken |= !ends && k + 1 < to;
             if (k + 1 < to && !ends && !(even && char.IsUpper(lines[k + 1].Text[0])) && !BrokenLines.Hangs(s, lines[k + 1].Text))
@@ -89,8 +87,19 @@ internal static class WrappedProse
             }
         }
 
-        // "Strong white bread flour 500 g," over "water 350 g," is a list with commas.
-        return broken && amounted * 3 < (to - from) * 2;
+        return broken && Amounted(lines, from, to, lang) * 3 < (to - from) * 2;
+    }
+
+    /// <summary>How many lines carry an amount: "Strong white bread flour 500 g," over "water 350 g," is a list with commas. Asked last, as it reads every line.</summary>
+    private static int Amounted(List<RawLine> lines, int from, int to, string lang)
+    {
+        int amounted = 0;
+        for (int k = from; k < to; k++)
+        {
+            amounted += Looks.Amounted(Folding.Line(lines[k].Text), lang) ? 1 : 0;
+        }
+
+        return amounted;
     }
 
     /// <summary>Three lines or more of nearly one width, and a stop inside one: German nouns open a line in capitals in the middle of a sentence.</summary>

@@ -64,16 +64,43 @@ internal sealed class Ahead(List<Piece> pieces, string lang, FoodIds ids)
     private void Fill((object? Read, Doubt[] Asked)[] into, int from, int first, int count)
     {
         List<Doubt> doubts = [];
+        // What comes again within a stretch ("- 1 g salt", a card pasted over and over) is read once; what raised a question is asked at each place.
+        Dictionary<string, IngredientLine> lines = new(StringComparer.Ordinal);
+        Dictionary<string, Step> steps = new(StringComparer.Ordinal);
         for (int k = first; k < Math.Min(count, first + Stretch); k++)
         {
             doubts.Clear();
             Piece p = pieces[from + k];
-            object? read = p.Kind switch
+            object? read = null;
+            if (p.Kind == PieceKind.Item)
             {
-                PieceKind.Item => LineReader.Read(Footnotes.Bare(p.Text), lang, p.Span, doubts, ids),
-                PieceKind.Step => StepReader.Alone(p.Text, lang, p.Span),
-                _ => null,
-            };
+                if (lines.TryGetValue(p.Text, out IngredientLine? line))
+                {
+                    line = line with { Span = p.Span };
+                }
+                else
+                {
+                    line = LineReader.Read(Footnotes.Bare(p.Text), lang, p.Span, doubts, ids);
+                    _ = doubts.Count > 0 || lines.TryAdd(p.Text, line);
+                }
+
+                read = line;
+            }
+            else if (p.Kind == PieceKind.Step)
+            {
+                if (steps.TryGetValue(p.Text, out Step? step))
+                {
+                    step = step with { Span = p.Span };
+                }
+                else
+                {
+                    step = StepReader.Alone(p.Text, lang, p.Span);
+                    steps.Add(p.Text, step);
+                }
+
+                read = step;
+            }
+
             into[k] = (read, doubts.Count == 0 ? [] : [.. doubts]);
         }
     }
