@@ -69,6 +69,7 @@ public sealed class FuzzTests
     [Theory]
     [InlineData("# A\n\nForgotten label:\n\n## B\n- 5 g salt\n", null)]
     [InlineData("# A\n\n## B\n- 5 g salt\n\n1. Stir the salt.\n", null)]
+    [InlineData("title: Plum slice\n\n## B\n- 5 g salt\n\n1. Stir the salt.\n", null)]
     public void The_look_for_lost_words_finds_what_is_gone(string text, string? missing)
     {
         Dish dish = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(text))).Value;

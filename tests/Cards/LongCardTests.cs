@@ -66,6 +66,23 @@ public sealed class LongCardTests
         Assert.Equal(3 * Parts * one.Components[0].Steps.Length, dish.Components.Sum(c => c.Steps.Length));
     }
 
+    [Fact]
+    public void Sentences_that_come_again_are_each_in_their_own_place()
+    {
+        const string line = "Sweat 20 g leeks in 7 g butter for 3 min.";
+        Dish one = Read(Sentences(1));
+        Dish dish = Read(string.Concat(Enumerable.Repeat(line + "\n", 3 * Parts)));
+
+        Step[] steps = [.. dish.Components.SelectMany(c => c.Steps)];
+        IngredientLine[] lines = [.. dish.Components.SelectMany(c => c.Ingredients)];
+        Assert.Equal((3 * Parts, 6 * Parts), (steps.Length, lines.Length));
+        Assert.Equal(Enumerable.Range(1, 3 * Parts), steps.Select(s => s.Span.Line));
+        Assert.Equal(Enumerable.Range(1, 3 * Parts).SelectMany(i => (int[])[i, i]), lines.Select(l => l.Span.Line));
+        Assert.All(steps, (s, i) => Assert.Equal((i + 1, line, 3.0), (s.Anchor.Order, s.Text, s.Times[0].MinutesMin)));
+        Assert.All(lines, (l, i) => Assert.Equal(i % 2 == 0 ? ("leeks", 20.0) : ("butter", 7.0), (l.Foods[0].Food, l.Foods[0].Grams)));
+        Assert.Equal(one.Components[0].Steps[0].Times, steps[^1].Times);
+    }
+
     private static string Sentences(int i) => $"Sweat 20 g leeks in {i} g butter for 3 min. Add 30 g cream and simmer.\n\n";
 
     private static string Part(int i) => $"## Part {i}\n- {i} g flour, sifted\n- 2 glasses white wine or verjus\n\n1. Bake {i} min at 180 °C.\n2. Bake again 5 min.\n\n";

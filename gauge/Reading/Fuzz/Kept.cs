@@ -27,8 +27,8 @@ internal static class Kept
         foreach (string line in text.Split(['\n', '\r', '\u2028']))
         {
             int colon = line.IndexOf(':');
-            // The labels of a head between two rules become what they mean.
-            if (Dividers.Contains(Squeezed(line)) || colon > 0 && text.StartsWith("---", StringComparison.Ordinal) && Labels.Contains(Squeezed(line[..colon])))
+            // The labels of a head between two rules become what they mean, and so does "title:" before what is the title.
+            if (Dividers.Contains(Squeezed(line)) || colon > 0 && Labels.Contains(Squeezed(line[..colon])) && (text.StartsWith("---", StringComparison.Ordinal) || Squeezed(line[(colon + 1)..]) == Squeezed(dish.Title)))
             {
                 continue;
             }

@@ -32,6 +32,12 @@ internal static class Furniture
     /// <summary>True for a line that belongs to the page and not to the card.</summary>
     public static bool Is(string body)
     {
+        if (body.Length == 0)
+        {
+            // A cell of nothing but strokes.
+            return false;
+        }
+
         if (body.Length is > 1 and <= LongestButton && Buttons.Contains(body.Trimmed(" .!?:…→»>|↓↑")))
         {
             return true;
