@@ -46,6 +46,10 @@ public sealed class BadInputTests
         Assert.Equal(Enumerable.Range(1, 3000).Sum(), d.Components.Sum(c => c.Ingredients.Sum(l => l.Foods.Sum(f => f.Grams))));
     }
 
+    [Fact]
+    public void A_cell_of_nothing_but_strokes_stops_nobody() =>
+        Assert.Contains("Goose fat", All(Read("| **Goose** | )| |\n| |\n| Goose fat | 7s３alt00 Methodg | melted |\n\n| \n** | \n")), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("((((((((((")]
     [InlineData("200 g (((quince")]
