@@ -261,15 +261,14 @@ internal static class Joins
         }
 
         // "aceite y sal", "beurre et sel": one word, and salt behind it
-        string tail = Conjunction.Spaced(lang);
-        if (s.Length < 30 && s.IndexOf(tail, StringComparison.OrdinalIgnoreCase) is > 2 and var before && s.IndexOf(' ') == before && IsSalt(s[(before + tail.Length)..]) && s.IndexOf(' ', before + tail.Length) < 0)
+        string word = Conjunction.Spaced(lang);
+        int joint = s.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+        if (s.Length < 30 && joint > 2 && s.IndexOf(' ') == joint && IsSalt(s[(joint + word.Length)..]) && s.IndexOf(' ', joint + word.Length) < 0)
         {
-            return [s[..before], s[(before + tail.Length)..]];
+            return [s[..joint], s[(joint + word.Length)..]];
         }
 
         // "olio evo e aceto di vino bianco": two foods the table knows, and no one food of that name
-        string word = Conjunction.Spaced(lang);
-        int joint = s.IndexOf(word, StringComparison.OrdinalIgnoreCase);
         if (joint > 1 && s.Length < 70 && joint == s.LastIndexOf(word, StringComparison.OrdinalIgnoreCase) && s.IndexOf(',') < 0 && s.IndexOf('(') < 0 && Named(s[..joint], lang) && Named(s[(joint + word.Length)..], lang) && FoodIds.Match(s, lang) is null)
         {
             return [s[..joint].Trim(), s[(joint + word.Length)..].Trim()];

@@ -15,7 +15,8 @@ internal static class Keepings
     {
         if (SameDay.In(s) || s.Contains("当日中", StringComparison.Ordinal))
         {
-            keeps.Add(new Keeping(24, Cold(s, lang), Where(s, s, Cold(s, lang)), s, span) { SameDay = true });
+            double? cold = Cold(s, lang);
+            keeps.Add(new Keeping(24, cold, Where(s, s, cold), s, span) { SameDay = true });
             return;
         }
 
@@ -44,10 +45,11 @@ internal static class Keepings
                 continue;
             }
 
-            string own = StoragePlaces.In(StoragePlaces.Part(s, words));
+            string part = StoragePlaces.Part(s, words);
+            string own = StoragePlaces.In(part);
             if (keeps.Count == before)
             {
-                keeps.Add(new Keeping(t.Max / 60, celsius, Where(own.Length > 0 ? StoragePlaces.Part(s, words) : s, s, celsius), s, span));
+                keeps.Add(new Keeping(t.Max / 60, celsius, Where(own.Length > 0 ? part : s, s, celsius), s, span));
             }
             else if (own.Length > 0 && t.Min >= Day && !keeps.Exists(k => k.Where == own && k.Text == s))
             {
