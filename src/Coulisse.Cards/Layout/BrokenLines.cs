@@ -121,6 +121,30 @@ internal static class BrokenLines
         return food.Length is > 1 and < 30 && !food.Contains(',') && FoodIds.Match(food, lang) is null && FoodIds.Match($"{food} {rest}", lang) is not null;
     }
 
+    /// <summary>"• Riso" and, further in, "riso originario, 500 g": an item of its own under a name, and no rest of it. Joined, each amount would go to the next food.</summary>
+    private static bool Whole(RawLine first, RawLine next, string lang) =>
+        next.Indent > first.Indent && first.Text.AsSpan().IndexOfAnyInRange('0', '9') < 0 && first.Text.Length < 40 && !Hanging.Contains(first.Text[(first.Text.LastIndexOf(' ') + 1)..]) && first.Text[^1] != ',' && Looks.Amounted(Folding.Line(next.Text), lang)
+        || Looks.Amounted(Marks.Strip(Folding.Line(first.Text)), lang) && Alone(Folding.Line(next.Text), lang);
+
+    /// <summary>A food everybody knows, an amount behind it and nothing else.</summary>
+    private static bool Alone(string b, string lang)
+    {
+        Draft d = new(why: false);
+        return b.AsSpan().IndexOfAnyInRange('0', '9') > 0 && BackAmount.Take(b, lang, d) is { Length: > 2 } food && d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && FoodIds.Match(food.IndexOf(',') is > 0 and var comma ? food[..comma] : food, lang) is not null;
+    }
+
+    /// <summary>"130 g brown butter, cooled" and "to lukewarm", "4 g cornflour mixed" and "with a little cold water": small words that open no item and no name go on with the amount over them. "for the sauce" may be a name.</summary>
+    private static bool Follows(RawLine first, RawLine next, string lang)
+    {
+        string a = first.Text;
+        string b = next.Text;
+        int word = b.IndexOf(' ');
+        return word is > 0 and < 6 && b.Length < 40 && char.IsAsciiDigit(a[0]) && char.IsLower(b[0]) && Openers.Contains(b[..word]) && b.AsSpan().IndexOfAnyInRange('0', '9') < 0 && b[^1] is not (':' or '.' or '?' or '!')
+            && Amounts.At(a, 0, lang) is { } m && m.End < a.Length && Sections.Of(b, lang) is null && !Parts.Finish(b, lang) && Lexicon.Longest("heading", b, 0, 3, lang, out _) is null;
+    }
+
+    private static readonly HashSet<string> Openers = new(StringComparer.Ordinal) { "to", "with", "in", "and", "into", "at", "until", "from", "mit", "zu", "bis", "aus", "und", "auf", "avec", "dans", "en", "et", "à", "con", "y", "hasta", "e", "fino", "in" };
+
     /// <summary>A marked item that does not end, and a line right under it that goes on in small letters, or with a figure where a word still hangs.</summary>
     private static bool Broken(RawLine first, RawLine next, string lang, bool opens)
     {
@@ -159,6 +183,11 @@ internal static class BrokenLines
             return true;
         }
 
+        if (Follows(first, next, lang))
+        {
+            return true;
+        }
+
         int space = a.LastIndexOf(' ');
         if (!(Looks.Bullet(a) || Marks.ListNumber(a, 0) > 0))
         {
@@ -172,6 +201,11 @@ internal static class BrokenLines
 
             bool goesOn = a[^1] == ',' && a.IndexOf(',') < a.Length - 1 || hanging || a.Contains(',') && (b.StartsWith("de ", StringComparison.Ordinal) || b.StartsWith("d'", StringComparison.Ordinal) || b.StartsWith("of ", StringComparison.Ordinal) || b.StartsWith("di ", StringComparison.Ordinal));
             return a.Length > 18 && char.IsLower(b[0]) && goesOn && !Leaders.In(a);
+        }
+
+        if (Whole(first, next, lang))
+        {
+            return false;
         }
 
         bool hangs = a[^1] == ',' || Hanging.Contains(a[(space + 1)..].TrimEnd('.'));

@@ -97,6 +97,30 @@ internal static class Dresses
         return false;
     }
 
+    /// <summary>"BESCIAMELLA" right over a table with bars, on a card that has its title: the name of the part the table lists; null for any other line.</summary>
+    public static string? Over(List<RawLine> lines, int i, bool titled, string lang)
+    {
+        if (!titled || i + 2 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Text[0] != '|' || lines[i + 2].Text[0] != '|' || lines[i + 2].Block != lines[i].Block || lines[i].Text.Contains('|') || Looks.Bullet(lines[i].Text))
+        {
+            return null;
+        }
+
+        string name = Folding.Line(lines[i].Text).Trimmed(" :");
+        return name.Length > 1 && Looks.Heading(name) && Parts.Numberless(name) && !Looks.Statement(name, lang) ? name : null;
+    }
+
+    /// <summary>"• Riso" over lines without a mark that stand further in and tell amounts: the name of the part they list; null for any other line.</summary>
+    public static string? Indented(List<RawLine> lines, int i, string lang)
+    {
+        if (!Looks.Bullet(lines[i].Text) || i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Indent <= lines[i].Indent || Looks.Bullet(lines[i + 1].Text))
+        {
+            return null;
+        }
+
+        string name = Reading.Marks.Strip(Folding.Line(lines[i].Text)).Trimmed(" :");
+        return name.Length > 1 && Looks.Heading(name) && Parts.Numberless(name) && Parts.Listed(lines[i + 1].Text, lang) ? name : null;
+    }
+
     private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :") is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
 
     private static bool Opens(List<RawLine> lines, int i) => i == 0 || lines[i - 1].Block != lines[i].Block;

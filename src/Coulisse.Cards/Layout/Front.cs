@@ -64,6 +64,11 @@ internal static class Front
             return false;
         }
 
+        if (over && i is 1 && TitleCount.Of(lines[0].Text, s, default, lang) is not null && Last(lines, i, lang))
+        {
+            return true;
+        }
+
         bool counts = char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' || s.Length <= LongestCount && Lexicon.Longest("num", s, 0, 1, lang, out _) is not null;
         return (counts ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
             || over && (Row(s) is { } row && Labels.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));

@@ -317,7 +317,14 @@ internal static class Looks
         bar = bar < 0 && char.IsAsciiDigit(body[0]) ? body.IndexOf(" - ", StringComparison.Ordinal) : bar;
         return bar > 0 && (Places.HasAny(body, "Serves", "Makes", "Prep", "Cook", "Pour", "Préparation", "Cuisson") || YieldWords.In(body[..bar].Trim(), default, lang) is not null) && !Reading.Amounts.At(body, 0, lang).HasValue
             || bar > 0 && YieldWords.In(body[..bar].Trim(), default, lang) is not null
-            || !char.IsAsciiDigit(body[0]) && YieldWords.In(body, default, lang) is { } y && y.Amount > 0 && body.Count(' ') < 8;
+            || !char.IsAsciiDigit(body[0]) && YieldWords.In(body, default, lang) is { } y && y.Amount > 0 && body.Count(' ') < 8 && !Portioned(body, lang);
+    }
+
+    /// <summary>"hake portions x10 (150g)": a food everybody knows that is bought in portions, and how many; "portions: 10" counts guests.</summary>
+    private static bool Portioned(string body, string lang)
+    {
+        int space = body.IndexOf(' ');
+        return space > 2 && body.IndexOfAny(['x', '×', '('], space) > 0 && !body.Contains(':') && FoodIds.Match(body[..space], lang) is not null;
     }
 
     /// <summary>"だし巻き卵 2本分", "卵黄…3個分": a name, and behind it how many; "分量: 4人分" names nothing.</summary>

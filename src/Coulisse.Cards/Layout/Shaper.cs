@@ -33,7 +33,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             i = One(i);
         }
 
-        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang) : ToldParts.Read(_pieces, lang);
+        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang) : MethodFirst.Read(ToldParts.Read(_pieces, lang), lang);
     }
 
     private int One(int i)
@@ -153,6 +153,14 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             bool item = _mode != "method" && !_steps && !_bulleted && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && !(lang == "ja" && body[^1] == '。');
             Add(new Piece(item ? PieceKind.Item : PieceKind.Step, s, raw.Span));
         }
+        else if (_pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Step && char.IsAsciiDigit(s[0]) && Numbering.GoesOn(lines, i))
+        {
+            Add(new Piece(PieceKind.Step, _counted.Without(s), raw.Span));
+        }
+        else if ((Dresses.Over(lines, i, _titled || _named || _items, lang) ?? Dresses.Indented(lines, i, lang)) is { } over)
+        {
+            Head(over, 2, raw.Span);
+        }
         else if (Dresses.Flagged(lines, i, lang) is { } flagged)
         {
             Head(flagged, 2, raw.Span);
@@ -167,50 +175,6 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         }
 
         return i + 1;
-    }
-
-    private void Bullet(int i)
-    {
-        RawLine raw = lines[i];
-        if (_mode == "method")
-        {
-            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
-            return;
-        }
-
-        string body = Marks.Strip(Folding.Line(raw.Text));
-        if (!_runs.Numbered(i) && _items && body.Length > 12 && (lang == "ja" && body[^1] == '。' || Amounts.At(body, 0, lang) is null && (_headedList || Looks.Work(body, lang)) && Looks.Timed(body, lang)))
-        {
-            // "* Dissolve, set in the bowls, 40ml each, 3 hrs": work that tells a time, whatever else it tells
-            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
-            return;
-        }
-
-        bool next = i + 1 < lines.Count && Looks.Bullet(lines[i + 1].Text);
-        if (body.Length == 0 || Looks.Amounted(body, lang))
-        {
-            _bulleted = true;
-            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
-        }
-        else if (next && lines[i + 1].Indent > raw.Indent && Looks.Heading(body.TrimEnd(':')))
-        {
-            Head(body.TrimmedEnd(": "), 3, raw.Span);
-        }
-        else if (_items && !_runs.Numbered(i) && !(_mode == "ingredients" && body[^1] is not ('.' or '。') && !Looks.Timed(body, lang)) && (Looks.Work(body, lang) || !_marked && (_plain > 1 || Looks.Timed(body, lang))))
-        {
-            // Behind a list without bullets, bullets are the steps.
-            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
-        }
-        else if (next && body.Length < 30 && Sections.Of(body.TrimmedEnd(": "), lang) is not null || next && !_marked && Dresses.Bulleted(body, lines[i + 1].Text, _pieces.Count == 0 || _pieces[^1].Kind is not PieceKind.Item, _named, _headedList || _pieces.Count == 0 && Dresses.Rowed(lines, i, lang), lang))
-        {
-            _headedList = true;
-            Head(body.TrimmedEnd(": "), 3, raw.Span);
-        }
-        else
-        {
-            _bulleted = true;
-            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
-        }
     }
 
     private void Plain(int i)

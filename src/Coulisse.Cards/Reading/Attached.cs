@@ -11,6 +11,11 @@ internal static class Attached
         ("en", ["skin", "bone", "rind", "head", "shell", "sinew", "crust", "crusts"], ["on", "off", "in", "removed"]),
         ("fr", ["sans", "avec"], ["peau", "arête", "arêtes", "os", "pépins", "noyau", "noyaux", "couenne", "coquille", "la peau", "os ni peau", "peau ni arêtes"]),
         ("de", ["ohne", "mit"], ["Haut", "Knochen", "Gräten", "Kerne", "Schwarte", "Stein", "Rinde", "Kopf", "Schale", "Haut und Knochen", "Haut und Gräten", "Grün"]),
+        ("en", ["in"], ["one piece", "a single piece", "the piece"]),
+        ("de", ["am", "im"], ["Stück", "Ganzen", "Knochen"]),
+        ("fr", ["en"], ["un seul morceau", "un morceau"]),
+        ("es", ["en"], ["un trozo", "una pieza", "una sola pieza"]),
+        ("it", ["in"], ["un pezzo", "un unico pezzo", "un pezzo solo"]),
         ("es", ["sin", "con"], ["piel", "hueso", "huesos", "espinas", "pepitas", "corteza", "piel ni espinas", "cabeza", "cáscara"]),
         ("it", ["senza", "con"], ["pelle", "osso", "ossa", "lische", "semi", "cotenna", "testa", "guscio", "la pelle", "pelle e lische"]),
     ];

@@ -11,7 +11,7 @@ internal static class BackAmount
         string t = s.TrimmedEnd(" ,.;");
         for (int i = 1; i < t.Length; i++)
         {
-            bool starts = (char.IsAsciiDigit(t[i]) || Numbers.Vulgar(t[i]) > 0) && !char.IsLetterOrDigit(t[i - 1]) && t[i - 1] is not ('.' or ',' or '/' or '°' or '-');
+            bool starts = (char.IsAsciiDigit(t[i]) || Numbers.Vulgar(t[i]) > 0) && (!char.IsLetterOrDigit(t[i - 1]) || t[i - 1] is 'x' or '×' && i > 3 && t[i - 2] == ' ') && t[i - 1] is not ('.' or ',' or '/' or '°' or '-');
             bool numbered = t[i] is 'n' or 'N' && t[i - 1] == ' ' && i + 1 < t.Length && t[i + 1] is '.' or '°' or ' ' && lang == "it";
             if (!starts && !numbered)
             {
@@ -73,7 +73,8 @@ internal static class BackAmount
             }
 
             bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, lang);
-            bool closes = rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
+            bool heated = m.Unit is { Kind: "mass" or "volume" } && Degrees(rest) is { Length: > 1 } heat && Brackets.Temperature(heat, new Draft(why: false));
+            bool closes = heated || rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
             if (!closes && !colon && !(m.Unit is null && PieceWord(rest)))
             {
@@ -101,6 +102,19 @@ internal static class BackAmount
                 return food;
             }
 
+            if (d.Unit is null && d.Grams is null && rest.Length > 0 && rest[0] == ',' && m.Number.Min >= 40 && !colon)
+            {
+                // "Chocolate - 300, chopped": nobody counts so many on a card; grams are taken, and asked.
+                d.Unit = Lexicon.Unit("g", lang);
+                d.Bare = true;
+            }
+
+            if (heated)
+            {
+                Brackets.Temperature(Degrees(rest), d);
+                return food;
+            }
+
             if (aside)
             {
                 d.Prepare(rest.TrimmedStart("- "));
@@ -111,7 +125,7 @@ internal static class BackAmount
             {
                 rest = rest[(rest.IndexOf(' ') is var sp and > 0 ? sp : rest.Length)..];
             }
-            else if (colon && !closes)
+            else if (!closes)
             {
                 Pieces(rest, lang, d);
                 rest = "";
@@ -121,7 +135,7 @@ internal static class BackAmount
             if (m.Unit is null && colon && d.Unit is null && d.Grams is null && rest.Length == 0 && m.Number.Min >= 20)
             {
                 d.Unit = Lexicon.Unit("g", lang);
-                d.Bare |= Typed(food);
+                d.Bare |= Typed(food) || m.Number.Min < 100 && !Poured(food, m.Number.Min, lang);
             }
 
             return rest.Length > 0 && rest[0] is ',' ? food + rest : food + (rest.Length > 0 ? ", " + rest : "");
@@ -211,6 +225,9 @@ internal static class BackAmount
     /// <summary>Names whose figure is a type or a place in a row.</summary>
     internal static bool Typed(string food) => Places.HasAny(food, "farine", "farina", "harina", "flour", "Mehl", "Weizenmehl", "Dinkelmehl", "Roggenmehl", "type", "Type", "grade", "size", "No", "NH", "day", "step", "part", "bloom");
 
+    /// <summary>A food nobody counts, or one so light and fine that a small figure is its weight.</summary>
+    private static bool Poured(string food, double n, string lang) => NeverCounted.Is(FoodIds.Match(food, lang), n) || NeverCounted.Poured(food, lang);
+
     private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
 
     /// <summary>The food without the marks before its amount; "olio e.v.o." keeps the stop of its abbreviation.</summary>
@@ -271,7 +288,26 @@ internal static class BackAmount
 
     private static bool PieceWord(string rest) => rest.Length > 0 && PieceWords.Any(w => Places.WordAt(rest, 0, w));
 
-    private static readonly string[] PieceWords = ["pavés", "filets", "gousse", "gousses", "Schote", "Schoten", "vaina", "vainas", "bacca", "bacche", "baccello", "baccelli", "pod", "pods"];
+    private static readonly string[] PieceWords = ["pavés", "filets", "gousse", "gousses", "Schote", "Schoten", "vaina", "vainas", "bacca", "bacche", "baccello", "baccelli", "pod", "pods", "filetto", "filetti", "filete", "filetes", "Filet", "Filets", "fillet", "fillets", "trancio", "tranci", "lomo", "lomos"];
+
+    /// <summary>"@ 30C", "at 30 °C", "à 30 °C", "bei 30 °C": what stands behind the word, where nothing else does.</summary>
+    private static string Degrees(string rest)
+    {
+        if (rest.Length > 2 && rest[0] == '@')
+        {
+            return rest[1..].Trim();
+        }
+
+        foreach (string w in (ReadOnlySpan<string>)["at", "à", "a", "bei", "mit"])
+        {
+            if (Places.WordAt(rest, 0, w))
+            {
+                return rest[w.Length..].Trim();
+            }
+        }
+
+        return "";
+    }
 
     private static void Pieces(string rest, string lang, Draft d)
     {
@@ -310,6 +346,6 @@ internal static class BackAmount
         bool flour = before.EndsWith("Type", StringComparison.OrdinalIgnoreCase) || (m.Number.Min is >= 400 and <= 2000 && before.EndsWith("mehl", StringComparison.OrdinalIgnoreCase));
         // In running words a bare figure is a count only after a colon or comma or in the Italian way.
         _ = lang;
-        return flour || !(before.Length > 0 && before[^1] is ':' or ',' or '°' or '.' || Multiplied(before)) && t[i] is not 'n';
+        return flour || !(before.Length > 0 && (before[^1] is ':' or ',' or '°' or '.' || before.EndsWith(" -", StringComparison.Ordinal)) || Multiplied(before)) && t[i] is not 'n';
     }
 }

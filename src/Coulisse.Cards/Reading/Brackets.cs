@@ -222,6 +222,10 @@ internal static class Brackets
 
     private static readonly WordList Nets = new("net", "netto", "drained", "Abtropfgewicht", "égoutté", "neto", "escurrido", "sgocciolato", "正味");
 
+    // A portion of meat or fish weighs more: common practice, no source.
+    private const double LeastPortion = 50;
+    private static readonly WordList Portions = new("portion", "portions", "steak", "steaks", "chop", "chops", "breast", "breasts", "pavé", "pavés", "Portion", "Portionen", "Steak", "Kotelett", "Koteletts", "ración", "raciones", "chuleta", "chuletas", "porzione", "porzioni", "trancio", "tranci");
+
     private static bool Measured(string w, string lang, Draft d)
     {
         string t = w;
@@ -333,6 +337,13 @@ internal static class Brackets
                 d.Prepare(rest);
             }
 
+            return true;
+        }
+
+        if (grams is { } small && d.Amount > 1 && d.Unit is null or { Kind: "count" } && Portions.In(d.Food) && small / d.Amount < LeastPortion && small >= LeastPortion)
+        {
+            // "10 hake portions (150 g)": nobody serves portions of 15 g
+            PartReader.Content(d, m.Number.Min, m.Unit, m.Number.Max);
             return true;
         }
 

@@ -263,6 +263,11 @@ internal sealed class CardBuilder(string text, string lang)
 
         bool inComponent = _name is not null;
         (inComponent ? _componentNotes : _notes).Add(new Note(s, span));
+        if (!inComponent && _yields.Count == 0 && _title is not null && _lines.Count == 0 && TitleCount.Of(_title, s, span, _lang) is { } made)
+        {
+            _yields.Add(made);
+        }
+
         Statements.Read(s, span, _lang, inComponent ? _makes : _yields, _keeps, _vessels, _plate);
         if (!inComponent && Heat.In(s, _lang, null, []).FirstOrDefault(t => t.Of == TemperatureOf.Oven) is { } oven)
         {

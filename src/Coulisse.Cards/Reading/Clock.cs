@@ -28,7 +28,7 @@ internal static class Clock
         }
 
         // "45 minutes to 1 hour", "1 h à 1 h 30": a range told in two units
-        if (first.Min == first.Max && Join(s, first.End, lang) is var j and > 0 && One(s, j, lang) is { } second && second.Min > first.Min && second.Min <= first.Min * 12)
+        if (first.Min == first.Max && (Join(s, first.End, lang) is > 0 and var j || Between(s, at, first.End, out j)) && One(s, j, lang) is { } second && second.Min > first.Min && second.Min <= first.Min * 12)
         {
             return (first.Min, second.Max, at, second.End);
         }
@@ -68,6 +68,31 @@ internal static class Clock
 
         return 0;
     }
+
+    /// <summary>"between 45 minutes and an hour": behind that word "and" joins the ends of one stretch; place behind it. "45 minutes and an hour later" are two.</summary>
+    private static bool Between(string s, int at, int end, out int next)
+    {
+        next = Places.Skip(s, end);
+        ReadOnlySpan<char> before = s.AsSpan(0, at).TrimEnd();
+        foreach (string word in Betweens)
+        {
+            if (before.EndsWith(word, StringComparison.OrdinalIgnoreCase) && (before.Length == word.Length || !char.IsLetter(before[^(word.Length + 1)])))
+            {
+                foreach (string and in Ands)
+                {
+                    if (Places.WordAt(s, next, and))
+                    {
+                        next = Places.Skip(s, next + and.Length);
+                        return true;
+                    }
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static readonly string[] Betweens = ["between", "entre", "zwischen", "tra", "fra"];
 
     private static (double Min, double Max, int Start, int End)? One(string s, int at, string lang)
     {

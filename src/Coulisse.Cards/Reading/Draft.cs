@@ -32,6 +32,8 @@ internal sealed class Draft(bool why)
     public bool Minus;
     public bool Whole;
     public bool The;
+    /// <summary>"a little nutmeg": how much stands in front of the food, and is said of no other.</summary>
+    public bool Fronted;
     /// <summary>A bracket stands between the count and the food.</summary>
     public bool EachInBracket;
     /// <summary>A weight behind a count of several, as written: it may be of each or of all.</summary>

@@ -11,7 +11,7 @@ internal static class Finishing
     public static Dish Of(Dish dish, List<PlatePart> plate, Footnotes notes, List<Doubt> doubts)
     {
         dish = notes.IsEmpty ? dish : dish with { Components = [.. dish.Components.Select(c => Noted(c, notes))] };
-        dish = SideBySide.Fold(dish, doubts);
+        dish = CountedAmong.Settle(SideBySide.Fold(dish, doubts), doubts);
         dish = StepPlacing.Place(SameParts.Joined(dish));
         List<Remark> remarks = [.. dish.Remarks];
         dish = Scales.Of(dish, doubts, remarks);

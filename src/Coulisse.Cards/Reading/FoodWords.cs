@@ -137,6 +137,7 @@ internal static class FoodWords
                 }
 
                 d.Use = use;
+                d.Fronted = i == 0;
                 d.Tokens?.Add(new ReadToken(d.Food[i..end], "use", use));
                 d.Food = i == 0 ? d.Food[PartReader.Of(d.Food, Places.Skip(d.Food, end), lang)..].Trim() : d.Food[..i].TrimmedEnd(" ,");
                 return;
@@ -158,6 +159,13 @@ internal static class FoodWords
     private static void TemperatureTail(Draft d, string lang)
     {
         int deg = d.Food.IndexOf('°');
+        if (deg < 0 && d.Food.IndexOf(" @ ", StringComparison.Ordinal) is > 2 and var sign && Brackets.Temperature(d.Food[(sign + 3)..], d))
+        {
+            // "water @ 30C"
+            d.Food = d.Food[..sign];
+            return;
+        }
+
         if (deg < 3 || deg + 1 < d.Food.Length && d.Food[deg + 1] == 'B')
         {
             // 30 °B is how thick a syrup is.
@@ -223,7 +231,7 @@ internal static class FoodWords
                 continue;
             }
 
-            if (Lexicon.Longest("prep", f, 0, 2, lang, out int end) is null || end >= f.Length || f[end] is not (' ' or ',') || lang is "fr" or "es" or "it" || Tinned(d, f[..end]))
+            if (Lexicon.Longest("prep", f, 0, 2, lang, out int end) is null && !Manner.Worked(f, lang, out end) || end >= f.Length || f[end] is not (' ' or ',') || lang is "fr" or "es" or "it" || Tinned(d, f[..end]))
             {
                 if (d.Preparation is not null && AndWord(f, lang) is var joint and > 0) { d.Food = f[joint..]; continue; }
                 return;

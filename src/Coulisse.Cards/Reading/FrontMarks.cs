@@ -38,6 +38,12 @@ internal static class FrontMarks
         }
 
         string[] cells = s.Split("  ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        if (cells.Length == 2 && cells[1].Length is 1 or 2 && cells[1].AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && int.Parse(cells[1], System.Globalization.CultureInfo.InvariantCulture) < 40 && cells[0].Length > 2 && char.IsLetter(cells[0][0]) && !BackAmount.Typed(cells[0]))
+        {
+            // "kaffir lime leaves        8": the gap parts the count from the name, as a comma would.
+            return $"{cells[0]}, {cells[1]}";
+        }
+
         bool shares = cells.Length > 2 && cells.Count(c => c[^1] == '%' && char.IsAsciiDigit(c[0])) == 1;
         return string.Join(' ', shares ? cells.Where(c => !(c[^1] == '%' && char.IsAsciiDigit(c[0]))) : cells);
     }

@@ -139,6 +139,13 @@ internal static class Joins
         {
             if (Places.WordAt(s, j, more) || s.AsSpan(j).StartsWith(more, StringComparison.OrdinalIgnoreCase))
             {
+                int behind = Places.Skip(s, j + more.Length);
+                if (more == "et un peu" && PartReader.Of(s, behind, lang) is var food && food > behind)
+                {
+                    // "sel, poivre et un peu de muscade": a food of its own, and no more of the one before
+                    return s.AsSpan(start, i - start).Contains(',') ? 0 : j + "et ".Length - i;
+                }
+
                 return j - i;
             }
         }

@@ -56,7 +56,10 @@ internal static class LineReader
     private static ImmutableArray<FoodAmount> Foods(List<Draft> drafts) =>
         drafts.Count == 1 ? drafts[0] is { Food.Length: 0, Amount: null } ? [] : [drafts[0].Done()] : [.. drafts.Where(d => d.Food.Length > 0 || d.Amount is not null).Select(d => d.Done())];
 
-    private static string Plain(string raw) => Marks.Strip(raw.Length <= LongestLine ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestLine)));
+    // A tab is a gap of a table, wider than the one between words.
+    private static string Plain(string raw) => raw.Contains('\t') ? Untabbed(raw.Replace("\t", "  ", StringComparison.Ordinal)) : Untabbed(raw);
+
+    private static string Untabbed(string raw) => Marks.Strip(raw.Length <= LongestLine ? Folding.Line(raw) : Folding.Line(raw.AsSpan(0, LongestLine)));
 
     private static List<Draft> Drafts(string s, string lang, bool why)
     {

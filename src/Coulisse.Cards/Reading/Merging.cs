@@ -61,7 +61,7 @@ internal static class Merging
         }
 
         // "salt and pepper, to taste": what is said of the last holds for both
-        if (last.Amount is null && d.Amount is null && last.Use is null && d.Use is not null)
+        if (last.Amount is null && d.Amount is null && last.Use is null && d.Use is not null && !d.Fronted)
         {
             last.Use = d.Use;
         }

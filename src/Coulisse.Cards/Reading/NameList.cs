@@ -30,6 +30,7 @@ internal static class NameList
         {
             // "soy sauce, rice vinegar to taste": what is said of the last is no part of its name.
             string name = i == names.Length - 1 ? WithoutUse(names[i], lang).TrimEnd(' ', '-', '–') : names[i];
+            name = Little(name, lang);
             bool food = FoodIds.Match(name, lang) is not null;
             known += food ? 1 : 0;
             if (!food && (FoodWords.IsPreparation(name, lang) || Uses.Begins(name, lang) || Lexicon.Longest("use", name, 0, 3, lang, out _) is not null || Lexicon.Longest("optional", name, 0, 3, lang, out _) is not null || Amounts.At(name, 0, lang) is not null))
@@ -41,6 +42,10 @@ internal static class NameList
         // One name of three or more may be unknown ("aceite", of whatever seed).
         return known >= Math.Max(2, names.Length - 1) && names[0].Count(c => c == ' ') < 2 ? [.. names] : null;
     }
+
+    /// <summary>"a little nutmeg", "etwas Muskat", "un peu de muscade": the name behind words that tell no figure.</summary>
+    private static string Little(string name, string lang) =>
+        Lexicon.Longest("use", name, 0, 3, lang, out int end) is not null && end < name.Length && Places.Skip(name, end) is var from && FoodIds.Match(name[PartReader.Of(name, from, lang)..], lang) is not null ? name[PartReader.Of(name, from, lang)..] : name;
 
     private static string WithoutUse(string name, string lang)
     {

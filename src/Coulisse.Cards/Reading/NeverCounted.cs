@@ -25,7 +25,7 @@ internal static class NeverCounted
     private static readonly Words.WordList Pourable = new("vinegar", "cornflour", "cornstarch", "caster", "yeast", "stock", "pectin", "stabiliser", "stabilizer", "semolina", "polenta", "icing sugar", "vinaigre", "maïzena", "levure", "fécule", "stabilisateur", "stab", "semoule", "Essig", "Speisestärke", "Stärke", "Hefe", "Grieß", "vinagre", "maicena", "levadura", "sémola", "aceto", "maizena", "lievito", "fecola", "semolino");
 
     /// <summary>Poured or weighed by its name, where the table names no food: "vinegar", "white wine vinegar", "vinaigre de cidre". "Vinegar crisps" are counted.</summary>
-    private static bool Poured(string food, string lang)
+    internal static bool Poured(string food, string lang)
     {
         int space = food.IndexOf(' ');
         string head = lang is "fr" or "es" or "it" && space > 0 ? food[..space] : food[(food.LastIndexOf(' ') + 1)..];

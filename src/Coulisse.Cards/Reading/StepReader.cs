@@ -147,9 +147,8 @@ internal static class StepReader
                 continue;
             }
 
-            if (times.Count > 0 && Ends(before, "for the last", "during the last"))
+            if (times.Count > 0 && LastMinutes.Within(s, before, t.Start, t.End, temperatures))
             {
-                // "18 min, vent open for the last 3 min": within the time before
                 continue;
             }
 

@@ -14,12 +14,11 @@ internal static class YieldWords
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
     ];
 
-    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
+    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
     private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
     private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
-    private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分", "皿分"];
     private static readonly Beginnings AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
@@ -93,7 +92,7 @@ internal static class YieldWords
             }
         }
 
-        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : Japanese(s, span);
+        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : JapaneseYields.In(s, span);
     }
 
     /// <summary>"x 20 snacks": the sign of times before the count.</summary>
@@ -137,7 +136,7 @@ internal static class YieldWords
 
             // "(18 cm)" is a size, "(part 2)" a number.
             CardYield? counted = Of(inside, 0, span, lang) is { Unit: not ("cm" or "mm" or "g" or "kg" or "ml" or "l") } y && Noun(inside, 0, lang) is var noun && (noun.Length > 2 || IsPieces(noun)) ? y : null;
-            if ((In(inside, span, lang) ?? counted ?? YieldClauses.In(inside, span, lang)) is { } bracketed)
+            if ((SizedForms.At(inside, 0, span, lang) ?? In(inside, span, lang) ?? counted ?? YieldClauses.In(inside, span, lang)) is { } bracketed)
             {
                 return bracketed;
             }
@@ -146,7 +145,7 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? Japanese(title, span);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? JapaneseYields.In(title, span);
     }
 
     /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
@@ -286,6 +285,11 @@ internal static class YieldWords
 
     private static CardYield? Of(string s, int i, Span span, string lang)
     {
+        if (i < s.Length && char.IsAsciiDigit(s[i]) && SizedForms.At(s, i, span, lang) is { } sized)
+        {
+            return sized;
+        }
+
         if (i >= s.Length || Amounts.At(s, i, lang) is not { } m || m.Unit is { Kind: "length" } || m.Number.Min <= 0)
         {
             return null;
@@ -359,40 +363,5 @@ internal static class YieldWords
         }
 
         return false;
-    }
-
-    private static CardYield? Japanese(string s, Span span)
-    {
-        if (s.IndexOf('食') is > 0 and var meals && char.IsAsciiDigit(s[meals - 1]) && (meals + 1 == s.Length || s[meals + 1] is ' ' or '分' or ')' or '、') && !s.Contains('日'))
-        {
-            // "カレー 20食": meals of a canteen; "1日3食" is how often one eats
-            int first = meals;
-            while (first > 0 && char.IsAsciiDigit(s[first - 1]))
-            {
-                first--;
-            }
-
-            if (meals - first < 5)
-            {
-                return new CardYield(double.Parse(s.AsSpan(first, meals - first), System.Globalization.CultureInfo.InvariantCulture), "portions", s, span);
-            }
-        }
-
-        foreach (string w in s.AsSpan().ContainsAny('分', '前') ? Counted : [])
-        {
-            int at = s.IndexOf(w, StringComparison.Ordinal);
-            int from = at;
-            while (from > 0 && char.IsAsciiDigit(s[from - 1]))
-            {
-                from--;
-            }
-
-            if (at > 0 && from < at && at - from < 4)
-            {
-                return new CardYield(double.Parse(s.AsSpan(from, at - from), System.Globalization.CultureInfo.InvariantCulture), w[0] is '人' or '皿' ? "portions" : w[..1], s, span);
-            }
-        }
-
-        return null;
     }
 }

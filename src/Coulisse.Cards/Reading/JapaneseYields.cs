@@ -1,0 +1,43 @@
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"4人分", "カレー 20食", "28枚分": how a Japanese card counts what it makes.</summary>
+internal static class JapaneseYields
+{
+    private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分", "皿分"];
+
+    /// <summary>The yield such words tell; null for any other.</summary>
+    public static CardYield? In(string s, Span span)
+    {
+        if (s.IndexOf('食') is > 0 and var meals && char.IsAsciiDigit(s[meals - 1]) && (meals + 1 == s.Length || s[meals + 1] is ' ' or '分' or ')' or '、') && !s.Contains('日'))
+        {
+            // "カレー 20食": meals of a canteen; "1日3食" is how often one eats
+            int first = meals;
+            while (first > 0 && char.IsAsciiDigit(s[first - 1]))
+            {
+                first--;
+            }
+
+            if (meals - first < 5)
+            {
+                return new CardYield(double.Parse(s.AsSpan(first, meals - first), System.Globalization.CultureInfo.InvariantCulture), "portions", s, span);
+            }
+        }
+
+        foreach (string w in s.AsSpan().ContainsAny('分', '前') ? Counted : [])
+        {
+            int at = s.IndexOf(w, StringComparison.Ordinal);
+            int from = at;
+            while (from > 0 && char.IsAsciiDigit(s[from - 1]))
+            {
+                from--;
+            }
+
+            if (at > 0 && from < at && at - from < 4)
+            {
+                return new CardYield(double.Parse(s.AsSpan(from, at - from), System.Globalization.CultureInfo.InvariantCulture), w[0] is '人' or '皿' ? "portions" : w[..1], s, span);
+            }
+        }
+
+        return null;
+    }
+}
