@@ -22,13 +22,31 @@ internal static class Looks
     private static Recent? _statement;
     [ThreadStatic]
     private static Recent? _work;
+    // Set while a long card is laid out.
+    [ThreadStatic]
+    private static Foreseen? _foreseen;
+
+    /// <summary>Lets the looks of a long card's lines be known on this core until the answer is disposed of.</summary>
+    public static Known Knowing(Foreseen? foreseen)
+    {
+        Known before = new(_foreseen);
+        _foreseen = foreseen;
+        return before;
+    }
+
+    /// <summary>What was known before.</summary>
+    internal readonly struct Known(Foreseen? before) : IDisposable
+    {
+        /// <summary>Knows again what was known before.</summary>
+        public void Dispose() => _foreseen = before;
+    }
 
     /// <summary>True for a bullet.</summary>
     public static bool Bullet(string s) =>
         s.Length > 1 && !(s[0] == '*' && s[1] != ' ' && s[^1] == '*') && ((s[0] is '-' or '*' or '+' or '–' && (s[1] is ' ' or '\t' || char.IsAsciiDigit(s[1]))) || s[0] is not ('–' or '—') && Reading.Marks.Glyph(s[0]) || s[0] is '—' && s[1] == ' ' || s[0] == 'o' && s.Length > 2 && s[1] is ' ' or '\t' && char.IsAsciiDigit(s[2]));
 
     /// <summary>True when an amount stands at the front or at the end.</summary>
-    public static bool Amounted(string body, string lang) => (_amounted ??= new Recent(IsAmounted)).Of(body, lang);
+    public static bool Amounted(string body, string lang) => _foreseen?.Amounted(body, lang) ?? (_amounted ??= new Recent(IsAmounted)).Of(body, lang);
 
     private static bool IsAmounted(string body, string lang)
     {
@@ -262,7 +280,7 @@ internal static class Looks
     public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Any(char.IsUpper) && !body.Any(char.IsLower);
 
     /// <summary>True for a sentence about yields, keeping or the plate.</summary>
-    public static bool Statement(string body, string lang) => (_statement ??= new Recent(IsStatement)).Of(body, lang);
+    public static bool Statement(string body, string lang) => _foreseen?.Statement(body, lang) ?? (_statement ??= new Recent(IsStatement)).Of(body, lang);
 
     private static bool IsStatement(string body, string lang)
     {

@@ -35,7 +35,10 @@ internal static class Prose
     }
 
     /// <summary>The pieces of such a card. A long one is cut on whatever cores there are: a sentence hangs on nothing but its own words.</summary>
-    public static List<Piece> Cut(List<Piece> pieces, string lang)
+    /// <param name="pieces">The pieces as laid out.</param>
+    /// <param name="lang">The language.</param>
+    /// <param name="foreseen">What is known of a long card's lines.</param>
+    public static List<Piece> Cut(List<Piece> pieces, string lang, Foreseen? foreseen = null)
     {
         List<Piece>[] parts = new List<Piece>[(pieces.Count + Stretch - 1) / Stretch];
         if (parts.Length < FewestStretches)
@@ -43,7 +46,11 @@ internal static class Prose
             return Cut(pieces, 0, pieces.Count, lang);
         }
 
-        Parallel.For(0, parts.Length, i => parts[i] = Cut(pieces, i * Stretch, Math.Min(pieces.Count, (i + 1) * Stretch), lang));
+        Parallel.For(0, parts.Length, i =>
+        {
+            using Looks.Known _ = Looks.Knowing(foreseen);
+            parts[i] = Cut(pieces, i * Stretch, Math.Min(pieces.Count, (i + 1) * Stretch), lang);
+        });
         List<Piece> result = new(parts.Sum(p => p.Count));
         Array.ForEach(parts, result.AddRange);
         return result;

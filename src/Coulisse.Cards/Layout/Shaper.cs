@@ -27,13 +27,15 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
     /// <summary>The pieces in the order of the text.</summary>
     public List<Piece> Shape()
     {
+        Foreseen? foreseen = Foreseen.Of(lines, lang);
+        using Looks.Known _ = Looks.Knowing(foreseen);
         int i = lines.Count > 0 && lines[0].Text == "---" ? FrontMatter.Read(lines, Add) : 0;
         while (i < lines.Count)
         {
             i = One(i);
         }
 
-        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang) : MethodFirst.Read(ToldParts.Read(_pieces, lang), lang);
+        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang, foreseen) : MethodFirst.Read(ToldParts.Read(_pieces, lang), lang);
     }
 
     private int One(int i)

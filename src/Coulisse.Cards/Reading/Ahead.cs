@@ -1,4 +1,5 @@
 using Coulisse.Cards.Layout;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
@@ -10,6 +11,9 @@ internal sealed class Ahead(List<Piece> pieces, string lang, FoodIds ids)
     private const int Most = 8_192;
     private const int Stretch = 512;
     private readonly bool _long = pieces.Count >= Fewest;
+    // What comes again ("- 1 g salt", a card pasted over and over) is read once; what raised a question is asked at each place.
+    private readonly ReadBefore<IngredientLine> _lines = new();
+    private readonly ReadBefore<Step> _steps = new();
     // Two windows take turns: while one is put in its places the other is read.
     private (object? Read, Doubt[] Asked)[] _read = [];
     private (object? Read, Doubt[] Asked)[] _other = [];
@@ -64,44 +68,52 @@ internal sealed class Ahead(List<Piece> pieces, string lang, FoodIds ids)
     private void Fill((object? Read, Doubt[] Asked)[] into, int from, int first, int count)
     {
         List<Doubt> doubts = [];
-        // What comes again within a stretch ("- 1 g salt", a card pasted over and over) is read once; what raised a question is asked at each place.
-        Dictionary<string, IngredientLine> lines = new(StringComparer.Ordinal);
-        Dictionary<string, Step> steps = new(StringComparer.Ordinal);
         for (int k = first; k < Math.Min(count, first + Stretch); k++)
         {
             doubts.Clear();
             Piece p = pieces[from + k];
-            object? read = null;
-            if (p.Kind == PieceKind.Item)
+            object? read = p.Kind switch
             {
-                if (lines.TryGetValue(p.Text, out IngredientLine? line))
-                {
-                    line = line with { Span = p.Span };
-                }
-                else
-                {
-                    line = LineReader.Read(Footnotes.Bare(p.Text), lang, p.Span, doubts, ids);
-                    _ = doubts.Count > 0 || lines.TryAdd(p.Text, line);
-                }
-
-                read = line;
-            }
-            else if (p.Kind == PieceKind.Step)
-            {
-                if (steps.TryGetValue(p.Text, out Step? step))
-                {
-                    step = step with { Span = p.Span };
-                }
-                else
-                {
-                    step = StepReader.Alone(p.Text, lang, p.Span);
-                    steps.Add(p.Text, step);
-                }
-
-                read = step;
-            }
-
+                PieceKind.Item => Line(p, doubts),
+                PieceKind.Step => Step(p),
+                _ => null,
+            };
             into[k] = (read, doubts.Count == 0 ? [] : [.. doubts]);
         }
+    }
+
+    private IngredientLine Line(Piece p, List<Doubt> doubts)
+    {
+        if (_lines.Of(p.Text) is { } known)
+        {
+            return known with { Span = p.Span };
+        }
+
+        IngredientLine line = LineReader.Read(Footnotes.Bare(p.Text), lang, p.Span, doubts, ids);
+        if (doubts.Count == 0)
+        {
+            _lines.Keep(p.Text, line);
+        }
+
+        return line;
+    }
+
+    private Step Step(Piece p)
+    {
+        if (!_steps.Keeps)
+        {
+            return StepReader.Alone(p.Text, lang, p.Span);
+        }
+
+        // The number of a step says nothing of it.
+        string told = Struck.In(p.Text) ? p.Text : Marks.Strip(Folding.Line(p.Text));
+        if (_steps.Of(told) is { } known)
+        {
+            return known with { Span = p.Span };
+        }
+
+        Step step = StepReader.Alone(p.Text, lang, p.Span);
+        _steps.Keep(told, step);
+        return step;
     }
 }

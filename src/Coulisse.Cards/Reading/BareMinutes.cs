@@ -51,7 +51,7 @@ internal static class BareMinutes
     public static (double Min, double Max, int Start, int End)? Leaning(string s, int at, string lang, bool timed, List<StepTemperature> temperatures)
     {
         // Without a time or a heat before it a figure leans on "another" alone: asked first, as this is asked at every word.
-        if (lang != "en" || !timed && temperatures.Count == 0 && !s.AsSpan(0, at).TrimEnd().EndsWith(" another", StringComparison.Ordinal) || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
+        if (lang != "en" || !NumberBeginnings.May(s, at) || !timed && temperatures.Count == 0 && !s.AsSpan(0, at).TrimEnd().EndsWith(" another", StringComparison.Ordinal) || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
         {
             return null;
         }

@@ -324,10 +324,10 @@ internal static class StepReader
 
     private static bool Ends(string before, params ReadOnlySpan<string> words)
     {
-        foreach (string w in words)
+        foreach (string w in before.Length > 0 ? words : [])
         {
             // "dalle 4 alle 6 ore" does not say "alle".
-            if (before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(w[0]) || !char.IsLetter(before[before.Length - w.Length - 1]) || Places.IsJapanese(w[0])))
+            if (before[^1] == w[^1] && before.EndsWith(w, StringComparison.Ordinal) && (before.Length == w.Length || !char.IsLetter(w[0]) || !char.IsLetter(before[before.Length - w.Length - 1]) || Places.IsJapanese(w[0])))
             {
                 return true;
             }

@@ -19,7 +19,7 @@ internal static class YieldWords
     private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
-    private static readonly Beginnings AnyOpener = new(Openers);
+    private static readonly WordList AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
     private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "ramekins", "ramequin", "ramequins", "förmchen", "gläschen", "ring", "rings", "ringe", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
@@ -69,8 +69,9 @@ internal static class YieldWords
 
     private static CardYield? One(string s, Span span, string lang)
     {
-        foreach (string w in AnyOpener.MayIn(s) ? Openers : [])
+        for (int k = AnyOpener.Next(s, 0); k >= 0; k = AnyOpener.Next(s, k + 1))
         {
+            string w = AnyOpener[k];
             int at = Places.FindWord(s, w);
             if (at < 0 || at + w.Length >= s.Length)
             {

@@ -64,9 +64,9 @@ internal static class Places
     /// <summary>True when the text ends with one of these, as words of their own.</summary>
     public static bool Ends(string s, params ReadOnlySpan<string> words)
     {
-        foreach (string w in words)
+        foreach (string w in s.Length > 0 ? words : [])
         {
-            if (s.EndsWith(w, StringComparison.Ordinal) && (s.Length == w.Length || !char.IsLetter(s[s.Length - w.Length - 1])))
+            if (s[^1] == w[^1] && s.EndsWith(w, StringComparison.Ordinal) && (s.Length == w.Length || !char.IsLetter(s[s.Length - w.Length - 1])))
             {
                 return true;
             }

@@ -5,7 +5,51 @@ namespace Coulisse.Cards.Words;
 internal sealed class WordList(params string[] words)
 {
     private readonly Beginnings _first = new(words);
+    private readonly (int Mark, int Capital)[] _marks = [.. words.Select(WordStarts.MarksOf)];
+
+    /// <summary>A word of the list.</summary>
+    /// <param name="k">Which, from 0.</param>
+    public string this[int k] => words[k];
 
     /// <summary>True when any of them stands in the text.</summary>
-    public bool In(string s) => _first.MayIn(s) && Places.HasAny(s, words);
+    public bool In(string s)
+    {
+        for (int k = Next(s, 0); k >= 0; k = Next(s, k + 1))
+        {
+            if (Places.FindWord(s, words[k]) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The next word of the list that may stand in the text, as far as first letters tell; -1 when none of the others does.</summary>
+    /// <param name="s">The text.</param>
+    /// <param name="from">Place in the list to look on from.</param>
+    public int Next(string s, int from)
+    {
+        if (from == 0 && !_first.MayIn(s) || from >= words.Length)
+        {
+            return -1;
+        }
+
+        if (s.Length > WordStarts.Longest)
+        {
+            return from;
+        }
+
+        ReadOnlySpan<int> starts = WordStarts.Of(s);
+        for (int k = from; k < words.Length; k++)
+        {
+            (int mark, int capital) = _marks[k];
+            if (starts.Contains(mark) || capital != mark && starts.Contains(capital))
+            {
+                return k;
+            }
+        }
+
+        return -1;
+    }
 }

@@ -31,6 +31,19 @@ internal sealed class WordStarts
         return recent._marks.AsSpan(0, recent._count);
     }
 
+    /// <summary>The mark of a word wherever it begins in a text, and of the same word with a capital where that is another.</summary>
+    public static (int Mark, int Capital) MarksOf(string word)
+    {
+        if (word[0] >= 128)
+        {
+            return (Other | word[0], Other | char.ToUpperInvariant(word[0]));
+        }
+
+        int code = Beginnings.Code(word, 0, folded: false, out int sure);
+        int mark = sure == Beginnings.Letters ? code : Unsure | Beginnings.Small(word[0]);
+        return (mark, mark);
+    }
+
     private void Read(string s)
     {
         _text = s;
