@@ -45,7 +45,26 @@ public static class Allergens
             Named(reasons, named, null, language, component, line, text, true, foods ?? FoodTable.Default);
         }
 
+        Made(reasons, food, language, component, line, foods ?? FoodTable.Default);
         return reasons.ToImmutable();
+    }
+
+    /// <summary>What the card's own words say is in it, beside what its row is known to hold.</summary>
+    private static void Made(ImmutableArray<AllergenReason>.Builder reasons, FoodAmount food, string language, string component, int line, FoodTable foods)
+    {
+        foreach ((string name, Food row, bool either) in MadeOf.In(food, language, foods))
+        {
+            string where = $"“{food.Food}” is told to be made {(either ? "perhaps " : "")}with “{name}”";
+            foreach (string code in row.Contains.Where(c => !reasons.Any(r => r.Code == c && r.Status == AllergenStatus.Contains)).ToArray())
+            {
+                reasons.Add(new AllergenReason(code, either ? AllergenStatus.May : AllergenStatus.Contains, component, name, row.Id, line, $"{where}, which is {row.Name} and holds {code}"));
+            }
+
+            foreach (string code in row.Depends.Where(c => AllergenNames.Settled(c, row.Id, name) is null && !reasons.Any(r => r.Code == c)).ToArray())
+            {
+                reasons.Add(new AllergenReason(code, AllergenStatus.May, component, name, row.Id, line, $"{where}, which is {row.Name}, where {code} depends on the make: ask the supplier"));
+            }
+        }
     }
 
     /// <summary>Reasons gathered by allergen, in the words of a law; what that law does not list is left out.</summary>

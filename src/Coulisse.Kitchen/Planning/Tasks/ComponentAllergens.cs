@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Coulisse.Cards;
+using Coulisse.Kitchen.Labels;
+using Coulisse.Matter.Foods;
 
 namespace Coulisse.Kitchen.Planning.Tasks;
 
@@ -25,9 +27,10 @@ internal static class ComponentAllergens
                     found.UnionWith(Collect(dish, other, seen));
                 }
             }
-            else if (dish.Row(food) is { } row)
+            else
             {
-                found.UnionWith(row.Contains);
+                found.UnionWith(dish.Row(food)?.Contains ?? []);
+                found.UnionWith(MadeOf.In(food, dish.Language, FoodTable.Default).Where(m => !m.Either).SelectMany(m => m.Food.Contains));
             }
         }
 
