@@ -125,7 +125,8 @@ internal static class Shares
         if (on > 0)
         {
             d.PercentOf = ShareBases.Name(s[(on + 4)..]);
-            return s[j..on].Trim();
+            // "1.8 % on the meat" names no food
+            return s[j..Math.Max(j, on)].Trim();
         }
 
         for (int gap = s.IndexOf(' ', j); gap > j; gap = s.IndexOf(' ', gap + 1))

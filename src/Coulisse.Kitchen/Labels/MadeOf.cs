@@ -10,6 +10,7 @@ namespace Coulisse.Kitchen.Labels;
 internal static class MadeOf
 {
     private const double Sure = 0.8;
+    private const double Whole = 0.95;
     private const int LongestPiece = 60;
     private const int MostPieces = 24;
     private static readonly char[] Stops = [',', ';', '+', '&', '/', '、', '，', '・', '＋', '[', ']', '(', ')'];
@@ -17,6 +18,8 @@ internal static class MadeOf
     private static readonly string[] Ors = ["or", "and/or", "ou", "et/ou", "oder", "und/oder", "bzw", "o", "u", "oppure", "lub", "albo", "または", "か"];
     private static readonly string[] Leads = ["made of", "made from", "made with", "with", "from", "of", "contains", "containing", "mit", "aus", "enthält", "avec", "à base de", "contient", "con", "a base de", "contiene", "di", "z", "ze", "zawiera"];
     private static readonly string[] Nots = ["no", "not", "non", "without", "free", "never", "instead", "except", "sans", "pas", "ohne", "kein", "keine", "frei", "nicht", "statt", "sin", "senza", "bez", "libre"];
+    // "bagels (white)", "spring onions (white and green parts)": no egg.
+    private static readonly string[] Colours = ["white", "red", "green", "black", "brown", "yellow", "blanc", "blanche", "weiß", "weiss", "blanco", "blanca", "bianco", "bianca"];
     private static readonly string[] JapaneseNots = ["なし", "不使用", "抜き", "無し", "フリー"];
 
     /// <summary>The foods the words name, each with whether another may stand in its place.</summary>
@@ -34,6 +37,7 @@ internal static class MadeOf
         }
 
         ImmutableArray<(string, Food, bool)>.Builder found = ImmutableArray.CreateBuilder<(string, Food, bool)>();
+        string kind = Kind(food.Food);
         int left = MostPieces;
         foreach (string piece in words.Split(Stops, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
@@ -44,17 +48,17 @@ internal static class MadeOf
 
             if (piece.Length <= LongestPiece && !Denied(piece))
             {
-                Piece(piece, language, foods, found);
+                Piece(piece, kind, language, foods, found);
             }
         }
 
         return found.ToImmutable();
     }
 
-    private static void Piece(string piece, string language, FoodTable foods, ImmutableArray<(string, Food, bool)>.Builder found)
+    private static void Piece(string piece, string kind, string language, FoodTable foods, ImmutableArray<(string, Food, bool)>.Builder found)
     {
         // "salt and pepper" may be a name; only what is none is parted.
-        if (Known(piece, language, foods) is { } whole)
+        if (Known(piece, kind, language, foods) is { } whole)
         {
             found.Add((piece, whole, false));
             return;
@@ -64,14 +68,22 @@ internal static class MadeOf
         bool may = either.Length > 1 || Ors.Contains(piece.Split(' ')[0], StringComparer.OrdinalIgnoreCase);
         foreach (string one in either.SelectMany(p => Part(p, Ands)))
         {
-            if (Known(one, language, foods) is { } row)
+            if (Known(one, kind, language, foods) is { } row)
             {
                 found.Add((one, row, may));
             }
         }
     }
 
-    private static Food? Known(string words, string language, FoodTable foods)
+    /// <summary>The last word of a name: what the pieces may be kinds of.</summary>
+    private static string Kind(string food)
+    {
+        int end = food.IndexOf('[') is var open and > 0 ? open : food.Length;
+        string name = food[..end].TrimEnd();
+        return name[(name.LastIndexOf(' ') + 1)..];
+    }
+
+    private static Food? Known(string words, string kind, string language, FoodTable foods)
     {
         string name = Led(words);
         if (name.Length > 0 && char.IsAsciiDigit(name[0]))
@@ -79,9 +91,14 @@ internal static class MadeOf
             name = CardReader.ReadLine(name, language).Foods.FirstOrDefault()?.Food ?? "";
         }
 
-        // A word of a language that is neither the card's nor a kitchen's English may be what is done to the food.
-        return name.Length > 1 && foods.Match(name, language) is { Confidence: >= Sure } match && foods.Find(match.Id) is { } food && (foods.IsOwn(match.Id) || Says(food, language, match.Alias) || Says(food, "en", match.Alias)) ? food : null;
+        // "mushrooms (chestnut, oyster)", "milk (oat)": kinds of it, and no shellfish. "potato (mashed)" names none.
+        return Colours.Contains(name, StringComparer.OrdinalIgnoreCase) || Named(name, language, foods, Sure) is not { } food ? null
+            : kind.Length > 1 && !name.Contains(' ') && Named(name + " " + kind, language, foods, Whole) is { } other ? other : food;
     }
+
+    // A word of a language that is neither the card's nor a kitchen's English may be what is done to the food.
+    private static Food? Named(string name, string language, FoodTable foods, double sure) =>
+        name.Length > 1 && foods.Match(name, language) is { } match && match.Confidence >= sure && foods.Find(match.Id) is { } food && (foods.IsOwn(match.Id) || Says(food, language, match.Alias) || Says(food, "en", match.Alias)) ? food : null;
 
     private static bool Says(Food food, string language, string alias) => food.Names.TryGetValue(language, out ImmutableArray<string> names) && names.Contains(alias);
 

@@ -63,6 +63,10 @@ public sealed class MadeOfTests
     [InlineData("30 g ginger (a piece the size of a walnut)")]
     [InlineData("300 g carrots (for the fish)")]
     [InlineData("200 g ham (cut from the bone)")]
+    [InlineData("3 potatoes (peeled, cooked and mashed)")]
+    [InlineData("200 g coconut cream, chilled")]
+    [InlineData("6 scallions, white and green parts separated")]
+    [InlineData("200 g mixed mushrooms (chestnut, oyster, shiitake)")]
     public void What_is_done_to_a_food_or_not_in_it_brings_nothing(string line) => Assert.Equal("", Codes(Sheet(line), AllergenStatus.Contains));
 
     [Theory]
