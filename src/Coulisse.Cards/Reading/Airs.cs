@@ -32,6 +32,11 @@ internal static class Airs
         return op is "smoke" or "steam" || op is "braise" && celsius > Boiling || Places.HasAny(before, Machines);
     }
 
+    private static readonly WordList Steamers = new("steamer", "in steam", "Dämpfer", "Dampfgarer", "Dämpfeinsatz", "cuit-vapeur", "four vapeur", "à la vapeur", "vaporera", "al vapor", "vaporiera", "a vapore");
+
+    /// <summary>True for a step that steams and bakes nothing: its heat is of wet air, and what is baked after it is no cooler or hotter for it.</summary>
+    public static bool Steams(Step step) => !step.Operations.Any(o => o is "bake" or "roast" or "blind_bake" or "preheat_oven" or "gratinate") && (step.Operation is "steam" || Steamers.In(step.Text));
+
     private static readonly string[] Ovens = ["oven", "ovens", "rohr", "backrohr", "au four", "le four", "du four", "un four", "votre four", "four à", "four chaud", "four préchauffé", "four th", "horno", "forno"];
     private static readonly string[] Sugars = ["sugar", "caramel", "syrup", "sucre", "sirop", "zucker", "sirup", "karamell", "azúcar", "almíbar", "caramelo", "zucchero", "sciroppo", "caramello", "isomalt"];
 

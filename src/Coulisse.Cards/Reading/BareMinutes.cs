@@ -7,10 +7,21 @@ internal static class BareMinutes
 {
     private const double Fewest = 4;
     private const double Most = 240;
+    private const int Reach = 80;
 
     /// <summary>The minutes at a place; null when the figure there is none.</summary>
-    public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang, List<StepTemperature> temperatures)
+    /// <param name="s">The sentence.</param>
+    /// <param name="at">Where the figure stands.</param>
+    /// <param name="lang">Language.</param>
+    /// <param name="temperatures">The heats of the step.</param>
+    /// <param name="last">The time before; what is baked after it has minutes of its own ("prove 45 and bake at 180° 12-15").</param>
+    public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang, List<StepTemperature> temperatures, StepTime? last)
     {
+        if (last is not null && !(char.IsAsciiDigit(s[at]) && temperatures.Count > 0 && last.Words.Length > 0 && s.LastIndexOf(last.Words, at, Math.Min(at + 1, Reach), StringComparison.Ordinal) is var told and >= 0 && Places.HasAny(s[(told + last.Words.Length)..at], "bake", "roast", "cuire", "enfourner", "backen", "hornear", "cuocere", "infornare")))
+        {
+            return null;
+        }
+
         if (!char.IsAsciiDigit(s[at]) || !temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) || Numbers.Range(s, at, lang) is not { InWords: false, Max: { } max } n || n.Min < Fewest || max > Most || n.Min >= max)
         {
             return null;
@@ -19,7 +30,7 @@ internal static class BareMinutes
         int behind = Places.Skip(s, n.End);
         string before = s[..at].TrimEnd();
         bool closes = behind >= s.Length || s[behind] is ',' or ';' || s[behind] == '.' && (behind + 1 == s.Length || s[behind + 1] == ' ');
-        return closes && before.Length > 1 && before[^1] is ',' or '/' && Heated(before[..^1].TrimEnd(), temperatures[^1]) ? (n.Min, max, at, n.End) : null;
+        return closes && before.Length > 1 && (before[^1] is ',' or '/' && Heated(before[..^1].TrimEnd(), temperatures[^1]) || before[^1] is '°' or 'C' && Heated(before, temperatures[^1])) ? (n.Min, max, at, n.End) : null;
     }
 
     /// <summary>"Hornear a 180º 25 m.": the letter of metres with its stop, in a step that tells a heat, where nobody measures metres. A noun behind it ("2 m. string") makes it one.</summary>

@@ -222,7 +222,7 @@ internal sealed class CardBuilder(string text, string lang)
 
         _small ??= Folding.Lower(_name ?? "");
         Step step = StepReader.Placed(ahead ?? StepReader.Alone(s, _lang, span), _small, _steps.Count + 1, _oven ?? _dishOven, _heat);
-        StepTemperature[] set = step.Temperatures.IsEmpty ? [] : [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
+        StepTemperature[] set = step.Temperatures.IsEmpty || Airs.Steams(step) ? [] : [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
         if (set.Length > 0)
         {
             // "180 °C, fan 160 °C": what follows inherits the figure that stands for any oven.

@@ -119,6 +119,8 @@ internal static class Clock
             i++;
         }
 
+        i = Roughly(s, i, lang);
+
         // "20+ min": the sign says "at least", which is read beside the words.
         if (i < s.Length && s[i] == '+')
         {
@@ -183,6 +185,22 @@ internal static class Clock
 
         return unit == 60 ? Quarters(s, at, min, max, end) : (min, max, at, end);
     }
+
+    /// <summary>"35ish min", "40-odd minutes": near it, which the words tell; the place behind.</summary>
+    private static int Roughly(string s, int i, string lang)
+    {
+        foreach (string word in lang == "en" ? Roughs : [])
+        {
+            if (string.Compare(s, i, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0 && (i + word.Length == s.Length || !char.IsLetterOrDigit(s[i + word.Length])))
+            {
+                return Places.Skip(s, i + word.Length);
+            }
+        }
+
+        return i;
+    }
+
+    private static readonly string[] Roughs = ["ish", "odd"];
 
     /// <summary>25' and 2'30": minutes and seconds where the figure touches the mark. In English the double mark is an inch.</summary>
     private static (double Min, double Max, int Start, int End)? Prime(string s, Numeral n, int at, string lang)

@@ -38,6 +38,7 @@ internal static class Finishing
         remarks.AddRange(PrintedMarks.Of(dish));
         doubts.AddRange(OvenScale.Of(dish));
         doubts.AddRange(StepMisprints.Of(dish));
+        doubts.AddRange(BareWaits.Of(dish));
         doubts.AddRange(Rates.Of(dish));
         return dish with
         {

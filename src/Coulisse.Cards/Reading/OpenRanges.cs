@@ -39,6 +39,29 @@ internal static class OpenRanges
         return closes ? last with { MinutesMax = minutes, Bound = Bound.At, Words = s[told..end] } : null;
     }
 
+    /// <summary>"At least 2 hours or up to 2 days" is a range; in "30 minutes (or up to 2 days)" the first is the time, and the words keep what else it bears.</summary>
+    /// <param name="s">The step.</param>
+    /// <param name="last">The time before.</param>
+    /// <param name="at">Where the longer time begins.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="minutes">The longer time.</param>
+    /// <param name="before">What stands before it, lower case.</param>
+    public static StepTime? OrLonger(string s, StepTime last, int at, int end, double minutes, string before)
+    {
+        if (!BareHeat.Ends(before, "or up to") || last.Words.Length == 0)
+        {
+            return null;
+        }
+
+        if (last.Bound == Bound.AtLeast)
+        {
+            return Closed(s, last, at, end, minutes, most: true);
+        }
+
+        int told = s.LastIndexOf(last.Words, at - 1, Math.Min(at, last.Words.Length + Near), StringComparison.Ordinal);
+        return told >= 0 && told + last.Words.Length <= at && s[(told + last.Words.Length)..at].Trimmed(" ,-(").Equals("or up to", StringComparison.OrdinalIgnoreCase) ? last with { Words = s[told..(end < s.Length && s[end] == ')' ? end + 1 : end)] } : null;
+    }
+
     // "2 hours minimum, 24 hours maximum": the word of the low end stands between the two.
     private static readonly string[] Lowers = ["minimum", "min.", "at least", "at the least", "au moins", "au minimum", "mindestens", "al menos", "como mínimo", "mínimo", "almeno", "minimo", "al minimo"];
     private static readonly string[] Uppers = ["から", "から最大", "以上", "up to", "no more than", "not more than", "no longer than", "at most", "at the most", "a maximum of", "maximum", "max.", "max", "jusqu'à", "au plus", "au maximum", "maximum", "bis zu", "höchstens", "maximal", "hasta", "como máximo", "máximo", "fino a", "al massimo", "massimo"];

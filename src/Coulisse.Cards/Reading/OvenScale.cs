@@ -16,8 +16,18 @@ internal static class OvenScale
             yield break;
         }
 
-        if (Told(dish) || Metric(dish))
+        if (Metric(dish))
         {
+            yield break;
+        }
+
+        if (Told(dish))
+        {
+            if (Signed(dish) is { } open)
+            {
+                yield return open;
+            }
+
             yield break;
         }
 
@@ -38,6 +48,30 @@ internal static class OvenScale
             }
         }
     }
+
+    /// <summary>"Bake at 250°" on a card of cups that tells no scale anywhere: the sign alone says none, and either oven bakes so.</summary>
+    private static Doubt? Signed(Dish dish)
+    {
+        if (!Household(dish) || Scales.Lettered(dish, 'F') || Scales.Lettered(dish, 'C'))
+        {
+            return null;
+        }
+
+        foreach (Step s in dish.Components.SelectMany(c => c.Steps))
+        {
+            foreach (StepTemperature t in s.Temperatures)
+            {
+                if (!t.Inherited && t is { Of: TemperatureOf.Oven, Celsius: >= 200 and <= 290 } && t.Words.EndsWith('°') && !Scales.TakenForFahrenheit(t))
+                {
+                    return Scales.Ask(s, t);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Household(Dish dish) => dish.Components.Any(c => c.Ingredients.Any(l => l.Foods.Any(f => f.Unit is "cup" or "oz" or "lb" or "floz" or "stick")));
 
     /// <summary>True when the scale is told somewhere.</summary>
     private static bool Told(Dish dish)
@@ -61,7 +95,7 @@ internal static class OvenScale
     private static bool Scaled(Note note) => note.Text.Contains('°');
 
     /// <summary>True when the card weighs and measures in metric units at least as often as in others.</summary>
-    private static bool Metric(Dish dish)
+    public static bool Metric(Dish dish)
     {
         (int metric, int household) = (0, 0);
         foreach (Component c in dish.Components)

@@ -14,12 +14,17 @@ internal static class Scales
     /// <summary>The card with such figures read by its scale.</summary>
     public static Dish Of(Dish dish, List<Doubt> doubts, List<Remark> remarks)
     {
-        if (!dish.Components.Any(c => c.Steps.Any(s => s.Temperatures.Any(t => !t.Inherited && (Unscaled(t) || Hot(t))))))
+        if (!dish.Components.Any(c => c.Steps.Any(s => s.Temperatures.Any(t => !t.Inherited && (Unscaled(t) || Hot(t) || Inferred(t))))))
         {
             return dish;
         }
 
         bool english = dish.Language == "en";
+        if (english && StoneOvens.Metric(dish))
+        {
+            dish = StoneOvens.Of(dish, doubts);
+        }
+
         bool fahrenheit = english && (Told(dish, TakenForFahrenheit) || Noted(dish, 'F'));
         bool celsius = Told(dish, t => Letter(t) == 'C') || Noted(dish, 'C');
         Doubt? asked = null;
@@ -101,7 +106,11 @@ internal static class Scales
         return t;
     }
 
-    private static Doubt Ask(Step s, StepTemperature t)
+    /// <summary>True for a figure without a scale that was taken for Fahrenheit by its size alone.</summary>
+    public static bool Inferred(StepTemperature t) => TakenForFahrenheit(t) && Letter(t) == ' ';
+
+    /// <summary>The question which scale a figure is of.</summary>
+    public static Doubt Ask(Step s, StepTemperature t)
     {
         string figure = t.Celsius.ToString("0.#", CultureInfo.InvariantCulture);
         string other = Heat.OfFahrenheit(t.Celsius).ToString("0.#", CultureInfo.InvariantCulture);
@@ -109,6 +118,9 @@ internal static class Scales
     }
 
     private static bool Told(Dish dish, Func<StepTemperature, bool> what) => dish.Components.Any(c => c.Steps.Any(s => s.Temperatures.Any(what)));
+
+    /// <summary>True where a letter somewhere tells Fahrenheit.</summary>
+    public static bool Lettered(Dish dish, char scale) => Told(dish, t => Letter(t) == scale) || Noted(dish, scale);
 
     private static bool Noted(Dish dish, char scale) => dish.Notes.Concat(dish.Components.SelectMany(c => c.Notes)).Any(n => n.Text.Contains('°', StringComparison.Ordinal) && (n.Text.Contains("°" + scale, StringComparison.Ordinal) || n.Text.Contains("° " + scale, StringComparison.Ordinal)));
 

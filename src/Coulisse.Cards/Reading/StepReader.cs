@@ -104,7 +104,7 @@ internal static class StepReader
         for (int i = 0; i < s.Length; i++)
         {
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
-            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? (times.Count > 0 ? null : BareMinutes.At(s, i, lang, temperatures)) ?? BareMinutes.Letter(s, i, lang, temperatures)) is not { } t)
+            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? BareMinutes.At(s, i, lang, temperatures, times.Count > 0 ? times[^1] : null) ?? BareMinutes.Letter(s, i, lang, temperatures) ?? BareWaits.At(s, i, lang)) is not { } t)
             {
                 continue;
             }
@@ -125,6 +125,12 @@ internal static class StepReader
             if (!after.TrimStart().StartsWith("interval", StringComparison.Ordinal) && before.EndsWith(" at", StringComparison.Ordinal) || before == "at" || before.EndsWith("again at", StringComparison.Ordinal))
             {
                 tendAt.Add(t.Min);
+                continue;
+            }
+
+            if (times.Count > 0 && OpenRanges.OrLonger(s, times[^1], t.Start, t.End, t.Max, before) is { } longer)
+            {
+                times[^1] = longer;
                 continue;
             }
 
@@ -249,7 +255,7 @@ internal static class StepReader
         {
             if (Places.FindWord(s, night) is var at and >= 0)
             {
-                if (NightHours.Told(s, at, at + night.Length, times))
+                if (NightHours.Told(s, at, at + night.Length, times) || OrOvernight.Taken(s, at, at + night.Length, times))
                 {
                     break;
                 }
