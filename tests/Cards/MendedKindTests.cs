@@ -78,6 +78,40 @@ public sealed class MendedKindTests
         Assert.Equal(["Riso: 500 g riso originario", "Riso: 1.3 l brodo vegetale", "Riso: 2 pack zafferano", "Panatura: 150 g farina", "Panatura: 400 g pangrattato"], Lines(d));
     }
 
+    [Theory]
+    [InlineData("riso, 500 g brodo vegetale, 1,3 l zafferano, 2 bustine burro, 50 g", "it", "500 g riso + 1.3 l brodo vegetale + 2 pack zafferano + 50 g burro")]
+    [InlineData("flour, 500 g butter, 250 g sugar, 120 g", "en", "500 g flour + 250 g butter + 120 g sugar")]
+    [InlineData("Mehl, 500 g Butter, 250 g Zucker, 120 g", "de", "500 g Mehl + 250 g Butter + 120 g Zucker")]
+    [InlineData("salt, 500 g flour, 250 g butter", "en", "salt + 500 g flour + 250 g butter")]
+    [InlineData("tomatoes, 400 g tin tomatoes", "en", "tomatoes")]
+    [InlineData("beef shin, 4 cm cubes, 2 kg", "en", "2 kg beef shin")]
+    [InlineData("asparagus, 600 g, 400 g trimmed", "en", "600 g asparagus")]
+    public void A_list_that_lost_its_line_ends_keeps_each_amount_with_its_food(string line, string lang, string want)
+    {
+        (IngredientLine read, System.Collections.Immutable.ImmutableArray<Doubt> asked) = CardReader.ReadLineWithDoubts(line, lang);
+
+        Assert.Equal(want, string.Join(" + ", read.Foods.Select(f => FormattableString.Invariant($"{f.Amount} {f.Unit} {f.Food}").Trim())));
+        Assert.Empty(asked);
+    }
+
+    [Fact]
+    public void A_list_whose_amounts_may_stand_before_or_behind_is_asked()
+    {
+        Doubt asked = Assert.Single(CardReader.ReadLineWithDoubts("flour, 500 g butter, 250 g sugar", "en").Doubts);
+
+        Assert.Equal(["500 g butter + 250 g sugar + flour", "500 g flour + 250 g butter + sugar"], asked.Candidates.Select(c => c.Plain));
+    }
+
+    [Theory]
+    [InlineData("10 hake fillets (150 g)", true)]
+    [InlineData("4 salmon fillets (600 g)", false)]
+    [InlineData("10 anchovy fillets (100 g)", false)]
+    public void A_weight_too_small_for_all_is_asked(string line, bool asked) => Assert.Equal(asked, CardReader.ReadLineWithDoubts(line, "en").Doubts.Any(d => d.Question.Contains("does each weigh", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Numbered_names_over_items_further_in() =>
+        Assert.Equal(["Riso: 500 g riso originario", "Riso: 1.3 l brodo vegetale", "Panatura: 150 g farina", "Panatura: 400 g pangrattato"], Lines(Read("Arancini\n\n1. Riso\n   riso originario, 500 g\n   brodo vegetale, 1,3 l\n2. Panatura\n   farina, 150 g\n   pangrattato, 400 g\n\nFriggere 5 minuti.\n")));
+
     [Fact]
     public void The_rest_of_a_broken_bullet_is_still_joined() =>
         Assert.Equal([": 10 piece beef cheeks", ": 200 g butter"], Lines(Read("Beef cheeks\n\n• 10 beef cheeks, trimmed, about\n  280 g each\n• 200 g butter\n\nBraise 3 hours.\n")));

@@ -123,14 +123,18 @@ internal static class BrokenLines
 
     /// <summary>"• Riso" and, further in, "riso originario, 500 g": an item of its own under a name, and no rest of it. Joined, each amount would go to the next food.</summary>
     private static bool Whole(RawLine first, RawLine next, string lang) =>
-        next.Indent > first.Indent && first.Text.AsSpan().IndexOfAnyInRange('0', '9') < 0 && first.Text.Length < 40 && !Hanging.Contains(first.Text[(first.Text.LastIndexOf(' ') + 1)..]) && first.Text[^1] != ',' && Looks.Amounted(Folding.Line(next.Text), lang)
-        || Looks.Amounted(Marks.Strip(Folding.Line(first.Text)), lang) && Alone(Folding.Line(next.Text), lang);
+        Marks.Strip(Folding.Line(first.Text)) is { Length: > 0 } a && (Looks.Amounted(a, lang) ? Alone(Folding.Line(next.Text), lang) is not null
+            : Numberless(a) && a.Length < 40 && !Hanging.Contains(a[(a.LastIndexOf(' ') + 1)..]) && a[^1] != ',' && (next.Indent > first.Indent && Looks.Amounted(Folding.Line(next.Text), lang) || Alone(Folding.Line(next.Text), lang) is { } food && FoodIds.Match($"{a} {food}", lang) is null));
 
-    /// <summary>A food everybody knows, an amount behind it and nothing else.</summary>
-    private static bool Alone(string b, string lang)
+    private static bool Numberless(string s) => s.AsSpan().IndexOfAnyInRange('0', '9') < 0;
+
+    /// <summary>The food everybody knows of a line that tells an amount behind it and nothing else; null for any other.</summary>
+    private static string? Alone(string b, string lang)
     {
         Draft d = new(why: false);
-        return b.AsSpan().IndexOfAnyInRange('0', '9') > 0 && BackAmount.Take(b, lang, d) is { Length: > 2 } food && d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && FoodIds.Match(food.IndexOf(',') is > 0 and var comma ? food[..comma] : food, lang) is not null;
+        string food = !Numberless(b) && !char.IsAsciiDigit(b[0]) ? BackAmount.Take(b, lang, d) : "";
+        food = food.IndexOf(',') is > 0 and var comma ? food[..comma] : food;
+        return food.Length > 2 && d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && FoodIds.Match(food, lang) is not null ? food : null;
     }
 
     /// <summary>"130 g brown butter, cooled" and "to lukewarm", "4 g cornflour mixed" and "with a little cold water": small words that open no item and no name go on with the amount over them. "for the sauce" may be a name.</summary>

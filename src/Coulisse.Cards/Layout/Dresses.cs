@@ -112,14 +112,20 @@ internal static class Dresses
     /// <summary>"• Riso" over lines without a mark that stand further in and tell amounts: the name of the part they list; null for any other line.</summary>
     public static string? Indented(List<RawLine> lines, int i, string lang)
     {
-        if (!Looks.Bullet(lines[i].Text) || i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || lines[i + 1].Indent <= lines[i].Indent || Looks.Bullet(lines[i + 1].Text))
+        if (!Looks.Bullet(lines[i].Text) || i + 2 >= lines.Count || !Under(lines, i, 1, lang))
         {
             return null;
         }
 
+        // Without room before them two items show that the mark is the name's alone.
         string name = Reading.Marks.Strip(Folding.Line(lines[i].Text)).Trimmed(" :");
-        return name.Length > 1 && Looks.Heading(name) && Parts.Numberless(name) && Parts.Listed(lines[i + 1].Text, lang) ? name : null;
+        bool further = lines[i + 1].Indent > lines[i].Indent;
+        return name.Length is > 1 and < 40 && char.IsLetter(name[0]) && name[^1] is not ('.' or ',' or ';') && Parts.Numberless(name) && (further && Looks.Heading(name) || Under(lines, i, 2, lang) && (i == 0 || !Looks.Bullet(lines[i - 1].Text) && !Looks.Used(name, lang))) ? name : null;
     }
+
+    /// <summary>True where so many lines behind it stands an item without a mark.</summary>
+    private static bool Under(List<RawLine> lines, int i, int below, string lang) =>
+        lines[i + below].Block == lines[i].Block && !Looks.Bullet(lines[i + below].Text) && Parts.Listed(lines[i + below].Text, lang) && !Looks.Work(Folding.Line(lines[i + below].Text), lang);
 
     private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :") is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
 

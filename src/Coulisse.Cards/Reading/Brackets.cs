@@ -224,6 +224,9 @@ internal static class Brackets
 
     // A portion of meat or fish weighs more: common practice, no source.
     private const double LeastPortion = 50;
+    private const double LeastFillet = 40;
+    private static readonly WordList Fillets = new("fillet", "fillets", "leg", "legs", "thigh", "thighs", "cuisse", "cuisses", "filet", "filets", "Filet", "Filets", "Keule", "Keulen", "filete", "filetes", "muslo", "muslos", "filetto", "filetti", "coscia", "cosce");
+    private static readonly WordList Little = new("anchovy", "anchovies", "sardine", "sardines", "sprat", "frog", "anchois", "grenouille", "Sardellen", "Sardinen", "anchoa", "anchoas", "boquerones", "sardinas", "acciughe", "alici", "sarde");
     private static readonly WordList Portions = new("portion", "portions", "steak", "steaks", "chop", "chops", "breast", "breasts", "pavé", "pavés", "Portion", "Portionen", "Steak", "Kotelett", "Koteletts", "ración", "raciones", "chuleta", "chuletas", "porzione", "porzioni", "trancio", "tranci");
 
     private static bool Measured(string w, string lang, Draft d)
@@ -346,6 +349,9 @@ internal static class Brackets
             PartReader.Content(d, m.Number.Min, m.Unit, m.Number.Max);
             return true;
         }
+
+        // "10 hake fillets (150 g)": of one, or of all? Anchovies weigh so little.
+        d.EachOrAll ??= grams is >= 100 and { } told && d.Amount > 1 && d.Unit is null or { Kind: "count" } && told / d.Amount < LeastFillet && Fillets.In(d.Food) && !Little.In(d.Food) && rest.Length == 0 ? t[..m.End].Trim() : null;
 
         // the content of a container: "3 Dosen (je 240 g)", "1 (400 g) tin", "2 (14 1/2-ounce) cans"
         if (d.Unit is { Kind: "container" } && grams is { } one && d.Amount is { } n)

@@ -31,6 +31,11 @@ internal static class LineReader
             drafts[0].Minus = true;
         }
 
+        if (drafts.Count > 2)
+        {
+            FoodFirst.Ask(s, lang, span.Line, doubts);
+        }
+
         foreach (Draft d in drafts)
         {
             d.Known = ids?.Of(d, s);
@@ -84,7 +89,7 @@ internal static class LineReader
         }
 
         string? whole = null;
-        foreach (string part in EachOf.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Joins.Split(s, lang))
+        foreach (string part in EachOf.Parts(s, lang) ?? FoodFirst.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {
