@@ -28,8 +28,8 @@ internal static class CardCases
 
             foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
             {
-                // The step that begins so, before one that says it on the way.
-                string starts = Plain(step.GetProperty("starts").GetString()!);
+                // The step that begins so, before one that says it on the way. A case quotes its source, where a page writes "&deg;" for a degree.
+                string starts = Plain(System.Net.WebUtility.HtmlDecode(step.GetProperty("starts").GetString()!));
                 Step[] all = dish is null ? [] : [.. dish.Components.SelectMany(k => k.Steps)];
                 Step? found = System.Array.Find(all, s => s.Text.StartsWith(starts, StringComparison.OrdinalIgnoreCase)) ?? System.Array.Find(all, s => s.Text.Contains(starts, StringComparison.OrdinalIgnoreCase));
                 Figures(minutes, degrees, found, dish?.Language ?? "en", CaseFile.Id(c), step);

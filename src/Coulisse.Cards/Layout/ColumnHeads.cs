@@ -37,6 +37,18 @@ internal static class ColumnHeads
 
     private static readonly string[] Asides = ["allerg", "allerg.", "allergen", "allergens", "allergene", "allergènes", "allergène", "alérgenos", "alérgeno", "allergeni", "アレルゲン", "アレルギー", "supplier", "lieferant", "fournisseur", "proveedor", "fornitore", "仕入先"];
 
+    private static readonly HashSet<string> Handled = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "note", "notes", "remark", "remarks", "comment", "comments", "hinweis", "hinweise", "bemerkung", "bemerkungen", "anmerkung", "anmerkungen", "notiz", "notizen", "remarque", "remarques", "observation", "observations", "commentaire", "commentaires", "nota", "notas", "observación", "observaciones", "comentario", "comentarios", "osservazioni", "annotazioni", "備考", "メモ", "注意", "注意点",
+        "cut", "cuts", "preparation", "prep", "prep.", "corte", "cortes", "preparación", "taglio", "tagli", "taille", "coupe", "découpe", "préparation", "schnitt", "zuschnitt", "vorbereitung", "verarbeitung", "切り方", "下処理", "下ごしらえ", "状態",
+        "temp", "temp.", "temperature", "temperatur", "température", "temperatura", "温度",
+    };
+
+    private static readonly HashSet<string> Times = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "day", "days", "hour", "hours", "hrs", "minutes", "mins", "min", "time", "shelf life", "tag", "tage", "stunde", "stunden", "std", "std.", "minuten", "zeit", "dauer", "jours", "heures", "durée", "temps", "días", "horas", "minutos", "tiempo", "duración", "giorni", "ore", "minuti", "tempo", "durata", "日数", "時間", "分数",
+    };
+
     private static readonly string[] Eaters = ["plate", "portion", "serving", "person", "cover", "guest", "head", "pax", "teller", "gast", "assiette", "personne", "couvert", "convive", "plato", "ración", "persona", "comensal", "piatto", "porzione", "coperto"];
 
     private static readonly string[] GrossNet = ["gross", "net", "brutto", "netto", "brut", "bruto", "neto", "lordo", "ap", "ep", "総量", "正味"];
@@ -81,6 +93,12 @@ internal static class ColumnHeads
 
     /// <summary>Allergens, suppliers: said of a food, and neither its name nor what is done to it.</summary>
     public static bool Aside(string head) => Places.HasAny(head, Asides);
+
+    /// <summary>What is said of a food or done to it: "18 °C" of a note, "6 cm cubes" of a cut. A figure there weighs nothing.</summary>
+    public static bool Note(string head) => Handled.Contains(head.Trimmed(" :*"));
+
+    /// <summary>"Days", "min": how long, and never how much of a food.</summary>
+    public static bool Time(string head) => Times.Contains(head.Trimmed(" :*")) || head.Length > 4 && head[^1] == ')' && head.LastIndexOf('(') is > 1 and var open && Times.Contains(head[(open + 1)..^1]);
 
     /// <summary>"1° impasto", "2nd dough", "Stage 1", "Teig 2": a stage with its number, no size.</summary>
     public static bool Stages(IReadOnlyList<string> heads)

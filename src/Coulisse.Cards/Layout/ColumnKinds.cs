@@ -8,10 +8,10 @@ internal static class ColumnKinds
     private const int FewestScaled = 3;
     private static readonly string[] Systems = ["metric", "imperial", "us", "volume", "weight", "cups", "métrique", "métriques", "metrisch", "métrico", "metrico"];
 
-    /// <summary>The columns that hold amounts. Money, shares and energy never do; numbers of rows, rates, repeated totals and what a food is made of do not where another column weighs.</summary>
+    /// <summary>The columns that hold amounts. Money, shares, energy and times never do; numbers of rows, rates, repeated totals and what a food is made of do not where another column weighs.</summary>
     public static List<int> Counted(int[] figures, string[] names, string[][] rows, string lang)
     {
-        List<int> left = [.. figures.Where(c => At(names, c) is var h && !ColumnHeads.Price(h) && !ColumnHeads.Share(h) && !ColumnHeads.Energy(h))];
+        List<int> left = [.. figures.Where(c => At(names, c) is var h && !ColumnHeads.Price(h) && !ColumnHeads.Share(h) && !ColumnHeads.Energy(h) && !ColumnHeads.Time(h))];
         Without(left, c => ColumnHeads.Number(At(names, c)));
         // "per plate" beside "total": the total is the other size, and repeats nothing.
         if (!(left.Count == 2 && left.Exists(c => ColumnHeads.Each(At(names, c)))))

@@ -38,7 +38,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
                 }
 
                 units[c] += cell.Length < 12 && Lexicon.LongestUnit(cell, 0, lang, out int whole) is { Kind: not "length" } && whole >= cell.Length ? 1 : 0;
-                bool amount = char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && (Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null || Said(cell, lang));
+                bool amount = !ColumnHeads.Note(At(names, c)) && !Degrees(cell) && (char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && (Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null || Said(cell, lang)));
                 amounts[c] += amount ? 1 : 0;
                 words[c] += amount ? 0 : 1;
             }
@@ -46,19 +46,14 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
 
         int unit = Array.FindIndex(units, n => n > 1);
         unit = unit >= 0 && units[unit] == words[unit] + amounts[unit] ? unit : -1;
-        int food = -1;
-        for (int c = 0; c < columns; c++)
-        {
-            if (c != unit && words[c] > amounts[c] && !Says(At(names, c)) && (food < 0 || (words[c] > words[food] && !Opening(names, food))))
-            {
-                food = c;
-            }
-        }
+        // "Cut" beside the foods tells their cut; alone it is the column of the foods itself.
+        int food = Named(names, c => c != unit && words[c] > amounts[c] && !Says(At(names, c)) && !ColumnHeads.Note(At(names, c)), words);
+        food = food >= 0 ? food : Named(names, c => c != unit && words[c] > amounts[c] && !Says(At(names, c)), words);
 
         int[] figures = [.. Enumerable.Range(0, columns).Where(c => c != food && c != unit && amounts[c] > 0 && amounts[c] >= words[c])];
         List<int> counted = ColumnKinds.Counted(figures, names, rows, lang);
 
-        int preparation = -1;
+        int preparation = Enumerable.Range(0, columns).FirstOrDefault(c => c != food && words[c] > 0 && ColumnHeads.Note(At(names, c)), -1);
         for (int c = 0; c < columns; c++)
         {
             preparation = c != food && c != unit && !counted.Contains(c) && !figures.Contains(c) && !Says(At(names, c)) && words[c] > 0 && preparation < 0 ? c : preparation;
@@ -72,6 +67,21 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         // A table without a head of its own and with several amount columns says nothing of what they are.
         return names.Length == 0 && counted.Count > 1 ? new TableColumns(-1, -1, [], false, false) : new TableColumns(food, preparation, counted, sizes, told) { Units = unit, Compound = compound, Beside = beside };
     }
+
+    /// <summary>The column of most words among those that may hold the foods; one whose head says so keeps its place. -1 for none.</summary>
+    private static int Named(string[] names, Predicate<int> may, int[] words)
+    {
+        int food = -1;
+        for (int c = 0; c < words.Length; c++)
+        {
+            food = may(c) && (food < 0 || (words[c] > words[food] && !Opening(names, food))) ? c : food;
+        }
+
+        return food;
+    }
+
+    /// <summary>"18 °C": how warm a food is, and no amount of it.</summary>
+    private static bool Degrees(string cell) => cell.Length < 16 && cell.IndexOf('°') is > 0 and var at && char.IsAsciiDigit(cell[0]) && at + 1 < cell.Length && cell.AsSpan(at + 1).Trim() is "C" or "F" or "c" or "f";
 
     /// <summary>"q.b.", "to taste", "大さじ2", "少々": what stands for an amount without beginning with a figure.</summary>
     public static bool Said(string cell, string lang) => lang == "ja"
@@ -101,7 +111,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     private static bool Says(string head) => ColumnHeads.Number(head) || ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Share(head);
 
     /// <summary>What is worth showing beside the list: numbers of rows and shares are not.</summary>
-    private static bool Kept(string head) => head.Length > 0 && (ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Energy(head) || ColumnHeads.Of(head) || ColumnHeads.Rate(head));
+    private static bool Kept(string head) => head.Length > 0 && (ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Energy(head) || ColumnHeads.Of(head) || ColumnHeads.Rate(head) || ColumnHeads.Time(head));
 
     private static string At(string[] cells, int column) => column < cells.Length ? cells[column] : "";
 }

@@ -62,7 +62,7 @@ internal static class Tables
             return true;
         }
 
-        if (UnweighedTable.Times(rows[0].Cells, body, lang, into))
+        if (UnweighedTable.Times(rows[0].Cells, body, lang, into) || SideTables.Cut(rows, body, names, columns, lang, into))
         {
             return true;
         }
@@ -89,7 +89,7 @@ internal static class Tables
         if (plan.Amounts.Count == 1 || plan.SecondMeasures)
         {
             // Over a row that is a name itself ("Sponge") the head of the first column says only what such names are ("Stage").
-            if (plan.Food == 0 && names.Length > 1 && names[0].Length > 1 && body[0].Cells.Skip(1).Any(c => c.Length > 0) && names.Skip(1).All(n => n.Length == 0 || ColumnHeads.Weighs(n, lang) || TableColumns.UnitOf(n, lang) is not null || ColumnHeads.Share(n) || ColumnHeads.Rate(n) || ColumnHeads.Price(n)) && !TableColumns.Opens(names[0]))
+            if (plan.Food == 0 && names.Length > 1 && names[0].Length > 1 && body[0].Cells.Skip(1).Any(c => c.Length > 0) && names.Skip(1).All(n => n.Length == 0 || ColumnHeads.Weighs(n, lang) || TableColumns.UnitOf(n, lang) is not null || ColumnHeads.Share(n) || ColumnHeads.Rate(n) || ColumnHeads.Price(n)) && !TableColumns.Opens(names[0]) && !ColumnHeads.Note(names[0]))
             {
                 into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }

@@ -16,6 +16,7 @@ internal static class Undress
             return (lines, asides);
         }
 
+        lines = WikiMarks.Off(lines);
         lines = HollowBullets.Off(lines, lang);
         lines = Frames.Off(lines);
         lines = Stamps.Off(lines, asides);

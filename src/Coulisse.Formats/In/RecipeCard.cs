@@ -39,7 +39,7 @@ internal static class RecipeCard
             }
 
             lines.ForEach(l => b.Append("- ").AppendLine(l));
-            int same = sections.FindIndex(s => group.Length > 0 && s.Name.Equals(group, StringComparison.OrdinalIgnoreCase));
+            int same = sections.FindIndex(s => ListHeads.Same(group, s.Name));
             if (same >= 0 && told.Add(same))
             {
                 b.AppendLine();
@@ -145,30 +145,24 @@ internal static class RecipeCard
     private static List<(string Name, List<string> Lines)> Groups(JsonElement recipe)
     {
         List<(string Name, List<string> Lines)> groups = [("", [])];
-        HashSet<string> named = new(Sections(recipe).Where(s => s.Name.Length > 0).Select(s => s.Name), StringComparer.OrdinalIgnoreCase);
-        // One name of a section in the list shows that the list has such names: others stand beside it.
-        bool headed = Texts(recipe, "recipeIngredient").FirstOrDefault() is { } opening && named.Contains(One(opening));
-        foreach (string raw in Texts(recipe, "recipeIngredient").Concat(Texts(recipe, "ingredients")))
+        List<string> list = [.. Texts(recipe, "recipeIngredient").Concat(Texts(recipe, "ingredients")).SelectMany(raw => raw.Split('\n')).Select(One).Where(l => l.Length > 0)];
+        List<(string Name, List<string> Steps)> sections = Sections(recipe);
+        ListHeads heads = new(list, sections.Select(s => s.Name), sections.SelectMany(s => s.Steps));
+        for (int i = 0; i < list.Count; i++)
         {
-            foreach (string line in raw.Split('\n').Select(One).Where(l => l.Length > 0))
+            if (heads.At(i))
             {
-                if (line[^1] == ':' && line.Length < 80 || named.Contains(line) || headed && Bare(line))
-                {
-                    groups.Add((line.TrimEnd(':', ' '), []));
-                }
-                else
-                {
-                    groups[^1].Lines.Add(line);
-                }
+                groups.Add((list[i].TrimEnd(':', ' '), []));
+            }
+            else
+            {
+                groups[^1].Lines.Add(list[i]);
             }
         }
 
         groups.RemoveAll(g => g.Lines.Count == 0 && g.Name.Length == 0);
         return groups;
     }
-
-    /// <summary>A word or two without an amount, as the names of sections in the list are.</summary>
-    private static bool Bare(string line) => line.Length < 30 && char.IsUpper(line[0]) && !line.Contains(',') && !line.AsSpan().ContainsAnyInRange('0', '9') && line.Count(c => c == ' ') < 2 && !line.StartsWith("Salt", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Steps however they are nested: one string, strings, steps, sections, sections in sections.</summary>
     private static List<(string Name, List<string> Steps)> Sections(JsonElement recipe, List<string>? tips = null)

@@ -190,7 +190,7 @@ public static class RecipePage
                 b.Append("~~");
                 break;
             default:
-                if (Blocks.Contains(e.LocalName))
+                if (Blocks.Contains(e.LocalName) && !TermPair.Closes(e))
                 {
                     NewLine(b);
                 }
@@ -253,6 +253,10 @@ public static class RecipePage
             {
                 NewLine(b);
                 b.AppendLine();
+            }
+            else if (TermPair.Opens(e))
+            {
+                b.Append(e.TextContent.AsSpan().TrimEnd() is [.., ':' or '：'] ? " " : ": ");
             }
             else if (e.LocalName is "li" or "tr" || Blocks.Contains(e.LocalName))
             {
