@@ -120,6 +120,12 @@ public sealed class MendedKindTests
     public void Small_words_under_an_amount_go_on_with_it() =>
         Assert.Equal([": 130 g brown butter", ": 50 g flour", ": 2 piece eggs"], Lines(Read("Small cakes\n\n130 g brown butter, cooled\nto lukewarm\n50 g flour\n2 eggs\n\nMix. Bake 12 minutes.\n")));
 
+    [Theory]
+    [InlineData("and a few walnuts", "walnuts")]
+    [InlineData("with milk", "milk")]
+    public void A_food_is_not_hidden_in_the_line_over_it(string line, string food) =>
+        Assert.Contains(Read($"Small cakes\n\n130 g brown butter, cooled\n{line}\n50 g flour\n\nMix. Bake 12 minutes.\n").Components.SelectMany(c => c.Ingredients), l => l.Text == line && l.Foods.Any(f => f.Food.Contains(food, StringComparison.Ordinal)));
+
     [Fact]
     public void A_name_in_small_letters_is_not_joined() =>
         Assert.Contains("for the sauce", Read("Small cakes\n\n130 g butter\n50 g flour\n\nfor the sauce\n100 g cream\n2 eggs\n\nMix. Bake 12 minutes.\n").Components.Select(c => c.Name));
@@ -167,6 +173,22 @@ public sealed class MendedKindTests
         Assert.Equal(3, d.Components.Sum(c => c.Steps.Length));
         Assert.Equal(3, Lines(d).Length);
     }
+
+    [Theory]
+    [InlineData("Omas Apfelkuchen\n\nButter und Zucker schaumig rühren, Eier zugeben.\nMehl unterheben und in die Form füllen.\nBei 180 °C 45 Minuten backen.\n\nZutaten:\n125 g Butter\n125 g Zucker\n3 Eier\n200 g Mehl\n", 3)]
+    [InlineData("Tarte aux pommes\n\nÉtaler la pâte et foncer le moule.\nÉplucher les pommes et les ranger sur la pâte.\nCuire 40 minutes à 180 °C.\n\nIl faut :\n6 pommes\n50 g de sucre\n", 3)]
+    [InlineData("Omas Krabben\n\nMeine Oma hat die Krabben sonntags gekocht.\nWir haben sie auf Brot gegessen.\n\n125 g Butter\n500 g Krabben\n200 g Mehl\n", 0)]
+    public void A_method_over_its_list_in_other_languages(string card, int steps) => Assert.Equal(steps, Read(card).Components.Sum(c => c.Steps.Length));
+
+    [Theory]
+    [InlineData("2 g Uova", "it", true)]
+    [InlineData("120 g Uova", "it", false)]
+    [InlineData("2 g salt", "en", false)]
+    public void Two_grams_of_eggs_are_asked(string line, string lang, bool asked) => Assert.Equal(asked, !CardReader.ReadLineWithDoubts(line, lang).Doubts.IsEmpty);
+
+    [Fact]
+    public void The_number_of_a_step_goes_on_over_a_blank_line() =>
+        Assert.Equal(["RAGU: 2 kg Onions", "RAGU: 5 kg Passata"], Lines(Read("LASAGNE - 60 portions\n\nRAGU\nOnions     2 kg\nPassata    5 kg\n\n1  Soften the onions, 15 min.\n\n2  Add passata and simmer 45 min.\n\n3  Hold above 63°C for service.\n")));
 
     [Fact]
     public void A_head_note_over_a_list_is_no_work() =>

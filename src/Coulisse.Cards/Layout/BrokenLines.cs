@@ -82,9 +82,9 @@ internal static class BrokenLines
     private static bool Label(string a) => a.Length is > 6 and < 60 && a.EndsWith("**", StringComparison.Ordinal) && Marks.ListNumber(a, 0) is > 0 and var number && a.AsSpan(number).TrimStart().StartsWith("**") && a.AsSpan(number).TrimStart()[2..^2].IndexOf("**") < 0;
 
     /// <summary>"juni-" and "per, leave", "… bake for 2 hours" and "15 minutes", ", about 200 g" and "each", a sentence of a full width and small letters under it.</summary>
-    private static bool GoesOn(string a, string b)
+    private static bool GoesOn(string a, string b, string lang)
     {
-        if (b is "each" or "each." or "apiece" || a.Contains(',') && char.IsAsciiDigit(a[0]) && b.Length < 24 && (b.StartsWith("and ", StringComparison.Ordinal) || b.StartsWith("et ", StringComparison.Ordinal) || b.StartsWith("und ", StringComparison.Ordinal)) && b.AsSpan().IndexOfAnyInRange('0', '9') < 0)
+        if (b is "each" or "each." or "apiece" || a.Contains(',') && char.IsAsciiDigit(a[0]) && b.Length < 24 && (b.StartsWith("and ", StringComparison.Ordinal) || b.StartsWith("et ", StringComparison.Ordinal) || b.StartsWith("und ", StringComparison.Ordinal)) && b.AsSpan().IndexOfAnyInRange('0', '9') < 0 && !Feeds(b, b.IndexOf(' ') + 1, lang))
         {
             return true;
         }
@@ -144,8 +144,24 @@ internal static class BrokenLines
         string b = next.Text;
         int word = b.IndexOf(' ');
         return word is > 0 and < 6 && b.Length < 40 && char.IsAsciiDigit(a[0]) && char.IsLower(b[0]) && Openers.Contains(b[..word]) && b.AsSpan().IndexOfAnyInRange('0', '9') < 0 && b[^1] is not (':' or '.' or '?' or '!')
-            && Amounts.At(a, 0, lang) is { } m && m.End < a.Length && Sections.Of(b, lang) is null && !Parts.Finish(b, lang) && Lexicon.Longest("heading", b, 0, 3, lang, out _) is null;
+            && Amounts.At(a, 0, lang) is { } m && m.End < a.Length && Sections.Of(b, lang) is null && !Parts.Finish(b, lang) && Lexicon.Longest("heading", b, 0, 3, lang, out _) is null && !Feeds(b, word + 1, lang);
     }
+
+    /// <summary>"and a few walnuts", "with milk": a food that would be hidden in the name before it; water hides nothing.</summary>
+    private static bool Feeds(string b, int from, string lang)
+    {
+        for (int i = from; i > 0 && i < b.Length && !Waters.In(b); i = b.IndexOf(' ', i) + 1)
+        {
+            if (FoodIds.Match(b[i..], lang) is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static readonly WordList Waters = new("water", "Wasser", "eau", "agua", "acqua");
 
     private static readonly HashSet<string> Openers = new(StringComparer.Ordinal) { "to", "with", "in", "and", "into", "at", "until", "from", "mit", "zu", "bis", "aus", "und", "auf", "avec", "dans", "en", "et", "à", "con", "y", "hasta", "e", "fino", "in" };
 
@@ -154,7 +170,7 @@ internal static class BrokenLines
     {
         string a = first.Text;
         string b = next.Text;
-        if (first.Block == next.Block && a.Length + b.Length <= Longest && (Label(a) && next.Indent > first.Indent && char.IsLetter(b[0]) || GoesOn(a, b)))
+        if (first.Block == next.Block && a.Length + b.Length <= Longest && (Label(a) && next.Indent > first.Indent && char.IsLetter(b[0]) || GoesOn(a, b, lang)))
         {
             return true;
         }

@@ -60,6 +60,10 @@ internal static class MethodFirst
     private static bool Orders(string text, string lang)
     {
         string body = Marks.Strip(Folding.Line(text));
-        return body.Length > 15 && body[^1] is '.' or '。' or '!' && !Looks.Statement(body, lang) && (lang == "ja" ? Looks.Work(body, lang) : Looks.Opens(body, lang) && Looks.Work(body, lang));
+        return body.Length > 15 && body[^1] is '.' or '。' or '!' && !Looks.Statement(body, lang) && Looks.Work(body, lang) && (lang == "ja" || Looks.Opens(body, lang) || lang == "de" && Closes(body.TrimEnd('.', '!', ' '), lang));
     }
+
+    /// <summary>"Bei 180 °C 45 Minuten backen": a German order ends with its verb; "… am Sonntag Krabben gekocht" tells what somebody did.</summary>
+    private static bool Closes(string body, string lang) =>
+        body.LastIndexOf(' ') is > 0 and var last && body.EndsWith("en", StringComparison.Ordinal) && !body.AsSpan(last + 1).StartsWith("ge") && char.IsLower(body[last + 1]) && Operations.In(body[(last + 1)..], lang).Count > 0;
 }

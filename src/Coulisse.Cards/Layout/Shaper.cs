@@ -155,7 +155,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             bool item = _mode != "method" && !_steps && !_bulleted && Marks.Strip(Folding.Line(s)) is var body && Looks.Amounted(body, lang) && !Looks.Work(body, lang) && !(lang == "ja" && body[^1] == '。');
             Add(new Piece(item ? PieceKind.Item : PieceKind.Step, s, raw.Span));
         }
-        else if (_pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Step && char.IsAsciiDigit(s[0]) && Numbering.GoesOn(lines, i))
+        else if (_pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Step && char.IsAsciiDigit(s[0]) && Numbering.GoesOn(lines, i, lang))
         {
             Add(new Piece(PieceKind.Step, _counted.Without(s), raw.Span));
         }

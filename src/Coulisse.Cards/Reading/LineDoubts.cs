@@ -5,6 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Questions a single line raises. Each has a near miss that stays silent.</summary>
 internal static class LineDoubts
 {
+    private const double MostShells = 6;
+
     /// <summary>Adds the questions of one food of a line.</summary>
     public static void Of(Draft d, string line, string lang, int number, List<Doubt> doubts)
     {
@@ -24,6 +26,13 @@ internal static class LineDoubts
         {
             string? figure = AmountWords.Of(d, line, lang);
             Ask($": {Say()} {BareGrams.Question}", figure, $"{Say()} g or {Say()} ml", 10, ($"{Say()} g", $"{figure ?? Say()} g"), ($"{Say()} ml", $"{figure ?? Say()} ml"));
+        }
+
+        if (d is { Unit.Unit: "g", Amount: >= 1 and <= MostShells and { } shells, AmountMax: null, Second: null, Bare: false, Repaired: false, Known.Id: "egg" } && shells == Math.Floor(shells))
+        {
+            // A column of grams, and in it the eggs: "Uova | 2".
+            string? told = AmountWords.Of(d, line, lang);
+            Ask($": {Say()} g of egg, or {Say()} eggs?", told, $"{Say()} g or {Say()} eggs", shells * 50, ($"{Say()} g", told ?? $"{Say()} g"), ($"{Say()} eggs", Say()));
         }
 
         TwoAmounts.Of(d, line, lang, number, doubts);
