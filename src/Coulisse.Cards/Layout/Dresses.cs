@@ -47,6 +47,12 @@ internal static class Dresses
     public static string? Flagged(List<RawLine> lines, int i, string lang)
     {
         string s = lines[i].Text;
+        if (s.Length is > 2 and < Longest && Flags.Contains(s[0], StringComparison.Ordinal) && Folding.Line(s.AsSpan(1)).Trimmed(" :：") is var section && Sections.Of(section, lang) is not null)
+        {
+            // "●作り方" over its steps, whatever other heads carry
+            return section;
+        }
+
         if (s.Length is < 2 or > Longest || !Flags.Contains(s[0], StringComparison.Ordinal) || i + 1 >= lines.Count || lines[i + 1].Text[0] == s[0])
         {
             return null;

@@ -45,7 +45,7 @@ internal static class Front
             return null;
         }
 
-        return Row(s) is { } row ? Namers.Contains(row.Label) && row.Value.Length > 2 && char.IsLetter(row.Value[0]) && !Looks.Amounted(row.Value, lang) ? (row.Value, "") : null
+        return Row(s) is { } row ? Namers.Contains(row.Label) && row.Value.Length > 2 && char.IsLetter(row.Value[0]) && (!Looks.Amounted(row.Value, lang) || YieldClauses.OfName(row.Value, default, lang) is not null) ? (row.Value, "") : null
             : Sheet(s) ?? Cells(s, lang) ?? Sectioned(s) ?? Sentenced(s, lang) ?? (Counts(lines, i, Folding.Line(s), lang) ? (Folding.Line(s), "") : null);
     }
 
@@ -64,6 +64,11 @@ internal static class Front
             return false;
         }
 
+        if (over && DoughYield(s) && Last(lines, i, lang))
+        {
+            return true;
+        }
+
         if (over && i is 1 && TitleCount.Of(lines[0].Text, s, default, lang) is not null && Last(lines, i, lang))
         {
             return true;
@@ -73,6 +78,9 @@ internal static class Front
         return (counts ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
             || over && (Row(s) is { } row && Labels.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
     }
+
+    /// <summary>"Teigausbeute 160 · 40 Stück", "TA 165": parts of dough to a hundred of flour, and no food.</summary>
+    public static bool DoughYield(string s) => s.StartsWith("Teigausbeute", StringComparison.OrdinalIgnoreCase) ? s.Length == 12 || !char.IsLetter(s[12]) : s.Length > 5 && s.StartsWith("TA ", StringComparison.Ordinal) && s[3] == '1' && char.IsAsciiDigit(s[4]) && char.IsAsciiDigit(s[5]) && (s.Length == 6 || !char.IsLetterOrDigit(s[6]) && s[6..].TrimStart() is not ['g' or 'k', ..]);
 
     /// <summary>"FICHE TECHNIQUE N° 27": the words and the number of a sheet, and nothing else.</summary>
     public static bool Sheeted(string s) => FirstOfSheets.May(s, 0) && Sheet(s) is { Name.Length: 0 };
@@ -138,7 +146,7 @@ internal static class Front
     private static (string Name, string Beside)? Sentenced(string s, string lang)
     {
         int stop = s.IndexOf(". ", StringComparison.Ordinal);
-        return stop > 3 && char.IsLetter(s[0]) && s.AsSpan(0, stop).IndexOfAnyInRange('0', '9') < 0 && !s.AsSpan(0, stop).Contains(':') && s[(stop + 2)..].Trim().TrimEnd('.') is { Length: > 0 } rest && YieldClauses.Only(rest, lang) ? (s[..stop], rest) : null;
+        return stop > 3 && char.IsLetter(s[0]) && s.AsSpan(0, stop).IndexOfAnyInRange('0', '9') < 0 && (s.IndexOf('(') is var open && (open < 0 || open > stop || s.IndexOf(')') < stop)) && !s.AsSpan(0, stop).Contains(':') && s[(stop + 2)..].Trim().TrimEnd('.') is { Length: > 0 } rest && YieldClauses.Only(rest, lang) ? (s[..stop], rest) : null;
     }
 
     private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];

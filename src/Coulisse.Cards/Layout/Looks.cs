@@ -308,7 +308,7 @@ internal static class Looks
             return false;
         }
 
-        return Header(body) || body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang);
+        return Header(body) || body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang) || Apart(body, lang);
     }
 
     /// <summary>"Prep 10 min | Cook 50 min | Serves 4", "4 personas · 50 minutos", "Feeds four, generously.": a short line that tells the yield in another way.</summary>
@@ -344,6 +344,9 @@ internal static class Looks
         int space = body.IndexOf(' ');
         return space > 2 && body.IndexOfAny(['x', '×', '('], space) > 0 && !body.Contains(':') && FoodIds.Match(body[..space], lang) is not null;
     }
+
+    /// <summary>"(8 portions, ragù can be frozen up to 3 months)": guests in brackets on a line of their own.</summary>
+    private static bool Apart(string body, string lang) => body.Length is > 4 and < 120 && (body[0], body[^1]) is ('(', ')') && char.IsAsciiDigit(body[1]) && YieldWords.Guests(body[1..^1], lang);
 
     /// <summary>"だし巻き卵 2本分", "卵黄…3個分": a name, and behind it how many; "分量: 4人分" names nothing.</summary>
     private static bool Named(string body)

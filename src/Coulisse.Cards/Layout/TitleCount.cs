@@ -8,6 +8,7 @@ internal static class TitleCount
 {
     private const int Longest = 40;
     private const int Shortest = 4;
+    private const int Compound = 5;
 
     /// <summary>The yield such a line tells; null for any other.</summary>
     public static CardYield? Of(string title, string s, Span span, string lang)
@@ -23,6 +24,22 @@ internal static class TitleCount
             : null;
     }
 
+    /// <summary>"2 Strudel" behind "Apfelstrudel - ", "30 tacos" behind "Tacos de cochinita · ": a count of what the title names, and nothing else; null for any other words.</summary>
+    public static (Numeral Amount, string Unit)? Tail(string title, string clause, string lang)
+    {
+        int at = title.IndexOf(clause, StringComparison.Ordinal);
+        if (at < Shortest || clause.Length is < Shortest or > Longest || !char.IsAsciiDigit(clause[0]) || Numbers.Range(clause, 0, lang) is not { Min: > 1 } n || Amounts.At(clause, 0, lang) is { Unit: not null })
+        {
+            return null;
+        }
+
+        string noun = clause[Places.Skip(clause, n.End)..].TrimEnd('.', ' ');
+        return noun.Length >= Shortest && noun.Count(' ') < 3 && noun.All(c => char.IsLetter(c) || c is ' ' or '-') && Named(title[..at], noun) && (FoodIds.Match(noun, lang) is null || Whole(title[..at], noun)) ? (n, "pieces") : null;
+    }
+
+    /// <summary>"CROISSANTS · 40 croissants": of a food everybody knows only where the title names nothing else; "Egg curry · 12 eggs" are bought.</summary>
+    private static bool Whole(string title, string noun) => title.Trimmed(" -·|/,;:(").Count(' ') == noun.Count(' ');
+
     /// <summary>True when every word of the noun is one of the title, in one or in many.</summary>
     private static bool Named(string title, string noun)
     {
@@ -33,6 +50,12 @@ internal static class TitleCount
     /// <summary>"fishcakes" and "fishcake", "torta" and "torte": all but the last letters, which tell how many.</summary>
     private static bool Same(string a, string b)
     {
+        if (b.Length > Compound && a.EndsWith(b, StringComparison.Ordinal))
+        {
+            // "Apfelstrudel"
+            return true;
+        }
+
         int common = a.AsSpan().CommonPrefixLength(b);
         return common >= 3 && a.Length - common <= 2 && b.Length - common <= 2;
     }

@@ -7,6 +7,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Walks the lines of a card once and puts each where its shape says it belongs.</summary>
 internal sealed class CardBuilder(string text, string lang)
 {
+    /// <summary>A card of more parts is a book, whose sentences tell of what stands over them.</summary>
+    private const int MostAsked = 40;
     private readonly string _lang = lang;
     private readonly FoodIds _ids = new(lang);
     private readonly List<Component> _components = [];
@@ -124,7 +126,7 @@ internal sealed class CardBuilder(string text, string lang)
             {
                 int told = _yields.Count;
                 _yields.Add(made);
-                YieldClauses.Add(name, span, _lang, _yields, told);
+                YieldClauses.Add(name, span, _lang, _yields, told, named: true);
             }
 
             return;
@@ -268,12 +270,23 @@ internal sealed class CardBuilder(string text, string lang)
             _yields.Add(made);
         }
 
+        int before = _makes.Count;
         Statements.Read(s, span, _lang, inComponent ? _makes : _yields, _keeps, _vessels, _plate);
+        if (inComponent && _makes.Count > before && _makes.Skip(before).Any(OfAnother))
+        {
+            // "Makes 14 scones and 4 jars of jam" under the last list tells of the dish.
+            _yields.AddRange(_makes.Skip(before));
+            _makes.RemoveRange(before, _makes.Count - before);
+        }
+
         if (!inComponent && Heat.In(s, _lang, null, []).FirstOrDefault(t => t.Of == TemperatureOf.Oven) is { } oven)
         {
             _dishOven = oven;
         }
     }
+
+    /// <summary>True for a count of what another part is called by.</summary>
+    private bool OfAnother(CardYield made) => made.Unit.Length > 3 && made.Unit is not ("pieces" or "portions") && !Places.HasAny(_name!, made.Unit) && _components.Take(MostAsked).Any(c => Places.HasAny(c.Name, made.Unit));
 
     private void Close()
     {

@@ -23,6 +23,21 @@ internal static class JapaneseYields
             }
         }
 
+        if (s.IndexOf('型') is > 0 and var form && form + 2 < s.Length && char.IsAsciiDigit(s[form + 1]))
+        {
+            // "15cm丸型1台": how many of that tin
+            int end = form + 1;
+            while (end < s.Length && char.IsAsciiDigit(s[end]))
+            {
+                end++;
+            }
+
+            if (end < s.Length && end - form < 4 && s[end] is '台' or '個' or '本')
+            {
+                return new CardYield(double.Parse(s.AsSpan(form + 1, end - form - 1), System.Globalization.CultureInfo.InvariantCulture), s[end..(end + 1)], s, span);
+            }
+        }
+
         foreach (string w in s.AsSpan().ContainsAny('分', '前') ? Counted : [])
         {
             int at = s.IndexOf(w, StringComparison.Ordinal);

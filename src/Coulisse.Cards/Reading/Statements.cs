@@ -5,6 +5,10 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Sentences outside the lists: what it makes, how long it keeps, in which tin, what is on one plate.</summary>
 internal static class Statements
 {
+    private const int FurthestAnd = 30;
+    private static readonly System.Buffers.SearchValues<char> Letters = System.Buffers.SearchValues.Create("abcdefghijklmnopqrstuvwxyzäöüßéèêàâùûôîïçñáíóúìò");
+    private static readonly HashSet<string> Children = new(StringComparer.OrdinalIgnoreCase) { "adults", "children", "kids", "teenagers", "enfants", "adultes", "kinder", "erwachsene", "niños", "adultos", "bambini", "adulti" };
+
     /// <summary>Reads the sentences of a paragraph into the lists.</summary>
     public static void Read(string s, Span span, string lang, List<CardYield> yields, List<Keeping> keeps, List<Vessel> vessels, List<PlatePart> plate)
     {
@@ -115,16 +119,40 @@ internal static class Statements
                 yields.Add(cut);
             }
 
+            if (word.Length > 4 && word != "Serves" && And(s, m.End, span, lang) is { } also)
+            {
+                yields.Add(also);
+            }
+
             return;
         }
     }
+
+    /// <summary>"about 16 pancakes": a number that is only near, of a thing nobody eats with and that is no food bought for it.</summary>
+    private static Numeral? About(string s, string lang) =>
+        Lexicon.Longest("hedge", s, 0, 2, lang, out int end) is not null && Numbers.Range(s, Places.Skip(s, end), lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && noun + 3 < s.Length && s.AsSpan(noun).IndexOfAnyExcept(Letters) < 0
+        && !YieldWords.Guest(s[noun..]) && Amounts.At(s, Places.Skip(s, end), lang) is { Unit: null or { Kind: not ("mass" or "volume" or "length") } } && Clock.At(s, Places.Skip(s, end), lang) is null && FoodIds.Match(s[noun..], lang) is null && !Children.Contains(s[noun..]) ? n : null;
 
     /// <summary>How many pieces the whole is cut into, told in brackets behind it.</summary>
     private static CardYield? Bracketed(string s, int from, Span span, string lang)
     {
         int open = from < s.Length ? s.IndexOf('(', from) : -1;
         int close = open > 0 ? s.IndexOf(')', open) : -1;
-        return close > open && YieldWords.PiecesOf(s[(open + 1)..close], lang) is { } n ? new CardYield(n.Min, "pieces", s, span) { AmountMax = n.Max } : null;
+        return close > open && (YieldWords.PiecesOf(s[(open + 1)..close], lang) ?? About(s[(open + 1)..close], lang)) is { } n ? new CardYield(n.Min, "pieces", s, span) { AmountMax = n.Max } : null;
+    }
+
+    /// <summary>"Makes 14 scones and 4 jars of jam": what else it makes.</summary>
+    private static CardYield? And(string s, int from, Span span, string lang)
+    {
+        string and = Conjunction.Spaced(lang);
+        int at = from < s.Length ? s.IndexOf(and, from, StringComparison.OrdinalIgnoreCase) : -1;
+        if (at < 0 || at - from > FurthestAnd || Numbers.Range(s, at + and.Length, lang) is not { } n || Amounts.At(s, at + and.Length, lang) is not { Unit: null or { Kind: not ("mass" or "volume" or "length") } })
+        {
+            return null;
+        }
+
+        string noun = new([.. s[Places.Skip(s, n.End)..].TakeWhile(char.IsLetter)]);
+        return noun.Length > 3 && Clock.At(s, at + and.Length, lang) is null ? new CardYield(n.Min, noun.ToLowerInvariant(), s, span) { AmountMax = n.Max } : null;
     }
 
     private static double? EachGrams(string s, string lang)

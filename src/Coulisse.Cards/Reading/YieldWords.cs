@@ -14,8 +14,8 @@ internal static class YieldWords
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
     ];
 
-    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
-    private static readonly string[] PieceWords = ["piece", "pcs", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
+    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "cov", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
+    private static readonly string[] PieceWords = ["piece", "pcs", "pc", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
     private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
@@ -49,7 +49,7 @@ internal static class YieldWords
         {
             foreach (string part in s.Replace("  ", "|", StringComparison.Ordinal).Split(Bars, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             {
-                if (One(part, span, lang) is { } told)
+                if ((One(part, span, lang) ?? (Layout.Front.DoughYield(s) && Made(part, lang) is { } made ? new CardYield(made.Amount.Min, made.Unit, s, span) { AmountMax = made.Amount.Max } : null)) is { } told)
                 {
                     return told with { Text = s };
                 }
@@ -93,7 +93,7 @@ internal static class YieldWords
             }
         }
 
-        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : JapaneseYields.In(s, span);
+        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : JapaneseYields.In(s, span) ?? ToldYields.In(s, span, lang);
     }
 
     /// <summary>"x 20 snacks": the sign of times before the count.</summary>
@@ -118,6 +118,11 @@ internal static class YieldWords
         }
 
         title = title.Replace(" // ", " - ", StringComparison.Ordinal);
+        if (title.LastIndexOf(" / ", StringComparison.Ordinal) is > 2 and var stroke && stroke + 3 < title.Length && char.IsAsciiDigit(title[stroke + 3]))
+        {
+            // "VERRINE / 30 glasses"
+            title = $"{title[..stroke]} - {title[(stroke + 3)..]}";
+        }
 
         int open = Math.Max(title.LastIndexOf('('), title.LastIndexOf('['));
         string inside = open > 2 && title[^1] is ')' or ']' ? title[(open + 1)..^1].Trim() : "";
@@ -351,7 +356,8 @@ internal static class YieldWords
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;
 
-    private static bool Guest(string noun) => noun.Length >= 2 && (noun.Length > 2 || Places.IsJapanese(noun[0])) && Begins(noun, GuestWords);
+    /// <summary>True for a word for those who eat.</summary>
+    public static bool Guest(string noun) => noun.Length >= 2 && (noun.Length > 2 || Places.IsJapanese(noun[0])) && Begins(noun, GuestWords);
 
     private static bool Begins(string noun, string[] words)
     {

@@ -67,7 +67,7 @@ internal static class TimeWords
         {
             foreach ((string word, double minutes) in Japanese)
             {
-                if (s.AsSpan(i).StartsWith(word) && !(word == "分" && s.AsSpan(i + 1).StartsWith("立て")) && !(word == "分" && s.AsSpan(i + 1).StartsWith("量")))
+                if (s.AsSpan(i).StartsWith(word) && !(word == "分" && s.AsSpan(i + 1).StartsWith("立て")) && !(word == "分" && s.AsSpan(i + 1).StartsWith("量")) && !(word == "分" && s.AsSpan(i + 1) is ['の', (>= '0' and <= '9') or (>= '０' and <= '９') or '一' or '二' or '三' or '四' or '五', ..]))
                 {
                     end = i + word.Length;
                     return minutes;
