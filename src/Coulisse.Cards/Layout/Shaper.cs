@@ -104,6 +104,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
+        else if (_mode != "method" && TotalHeads.Of(lines, i, lang) is { } whole)
+        {
+            Head(whole, 2, raw.Span);
+        }
         else if (_mode != "method" && (TwoLists.Cut(lines, i, lang, _pieces, out int both) || TwoLists.Pairs(lines, i, lang, _pieces, out both)))
         {
             Note(0);
