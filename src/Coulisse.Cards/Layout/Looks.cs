@@ -114,7 +114,7 @@ internal static class Looks
         Draft d = new(why: false);
         if (BackAmount.Take(body, lang, d) != body && d.Amount is not null)
         {
-            return !Statement(body, lang);
+            return !Statement(body, lang) && !(body.Length > 50 && body[^1] == '.' && body.IndexOf(':') is > 2 and < 30 && Clock.Tells(body, 1, lang) && Work(body, lang));
         }
 
         if (Shared(body, lang, d))

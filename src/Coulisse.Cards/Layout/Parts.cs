@@ -7,6 +7,7 @@ internal static class Parts
 {
     private const int Longest = 50;
     private const int Highest = 12;
+    private const int MostRow = 60;
 
     /// <summary>True for the words of an assembly on a line of their own: "To serve", "Dressage", "仕上げ".</summary>
     public static bool Finish(string body, string lang) => body.Length < 30 && Lexicon.Word("assembly", Folding.Key(body.TrimmedEnd(": ")), lang) is not null;
@@ -63,7 +64,35 @@ internal static class Parts
         }
 
         string body = Folding.Line(lines[i].Text.AsSpan(number)).Trimmed(" :");
-        return Looks.Heading(body) && !Looks.Amounted(body, lang) && (Looks.Capitals(body) || Reading.Operations.In(body, lang).Count == 0) && Listed(lines[i + 1].Text, lang) && !Looks.Work(Folding.Line(lines[i + 1].Text), lang);
+        return Looks.Heading(body) && !Looks.Amounted(body, lang) && (Looks.Capitals(body) || Reading.Operations.In(body, lang).Count == 0 || Row(lines, i, body, lang)) && Listed(lines[i + 1].Text, lang) && !Looks.Work(Folding.Line(lines[i + 1].Text), lang);
+    }
+
+    /// <summary>"3. Dip" and "2. Celeriac puree" behind "1. Dough": words that may be work head a list where the first number of the row surely names a part.</summary>
+    private static bool Row(List<RawLine> lines, int i, string body, string lang)
+    {
+        if (body.Count(' ') > 2)
+        {
+            return false;
+        }
+
+        for (int k = i - 1; k >= 0 && i - k < MostRow; k--)
+        {
+            if (Reading.Marks.ListNumber(lines[k].Text, 0) is > 0 and var number && lines[k].Indent <= lines[i].Indent)
+            {
+                string name = Folding.Line(lines[k].Text.AsSpan(number)).Trimmed(" :");
+                if (!Looks.Heading(name) || Looks.Amounted(name, lang) || !Listed(lines[k + 1].Text, lang))
+                {
+                    return false;
+                }
+
+                if (Reading.Operations.In(name, lang).Count == 0)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"flake cod into mash, shape 8 cakes" over "chill 30 mins": lines in lower case behind a list, one of which tells a time and none an amount, are the work.</summary>

@@ -136,8 +136,12 @@ internal static class Prose
             }
         }
 
-        return RunningText.NamedBy(s);
+        return RunningText.NamedBy(s) ?? Label(s);
     }
+
+    /// <summary>"Spätzle: 400 g Mehl, … schlagen": a short name before a colon.</summary>
+    private static string? Label(string s) =>
+        s.IndexOf(':') is > 2 and < 30 and var colon && char.IsUpper(s[0]) && s.AsSpan(0, colon).Count(' ') < 3 && s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Sections.Of(s[..colon], "en") is null ? s[..colon].Trim() : null;
 
     /// <summary>"250 g gooseberries" for each weight or volume of the sentence; "110 g each" is no food.</summary>
     internal static List<string> Foods(string s, string lang)
@@ -179,10 +183,18 @@ internal static class Prose
             int from = PartReader.Of(s, Places.Skip(s, told), lang);
             string food = Named(s, from, out int end);
             food = lang == "de" ? Nouns(food) : food;
-            // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none.
-            if (told == m.End && m.Unit is null or { Kind: "count" } && (Kit.In(food) || !Known(food, lang)))
+            // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none. A slice or a sprig is counted of anything, unless it is cut into them.
+            if (told == m.End && m.Unit is null or { Kind: "count" } && (Kit.In(food) || !Known(food, lang) && !(m.Unit is not null && from > told && !Into(s, i))))
             {
                 i = word ? Places.WordEnd(s, i) - 1 : i;
+                continue;
+            }
+
+            if (m.Unit is null && Weighing(s, from, ref end, lang) is { } weighed)
+            {
+                // "1 gallina de 1,8 kg": the weight of what is counted, and no other food
+                found.Add($"{s[i..told].Trim()} {weighed}");
+                i = Math.Max(i, end - 1);
                 continue;
             }
 
@@ -196,6 +208,24 @@ internal static class Prose
         }
 
         return found;
+    }
+
+    /// <summary>"cut into 4 slices", "en 8 rodajas": what is made of it, and no food.</summary>
+    private static bool Into(string s, int at) => Places.Ends(Folding.Lower(s.AsSpan(Math.Max(0, at - 6), Math.Min(6, at)).ToString()).TrimEnd(), "into", "in", "en", "into the", "a", "zu");
+
+    /// <summary>"gallina (1,8 kg)" of "gallina de 1,8 kg"; null where no weight stands right behind the name.</summary>
+    private static string? Weighing(string s, int from, ref int end, string lang)
+    {
+        string name = s[from..end].Trim();
+        int of = name.LastIndexOf(' ');
+        if (of < 2 || name[(of + 1)..] is not ("de" or "di" or "da" or "von" or "of" or "zu" or "à") || end >= s.Length || !char.IsAsciiDigit(s[end]) || Reading.Amounts.At(s, end, lang) is not { Unit.Kind: "mass" } m)
+        {
+            return null;
+        }
+
+        string weight = s[end..m.End].Trim();
+        end = m.End;
+        return $"{name[..of]} ({weight})";
     }
 
     /// <summary>End of "2 x 2.5kg tins": a count, what one holds, and the vessel; else of the amount itself.</summary>

@@ -47,20 +47,21 @@ internal static class RunningText
     public static bool Is(string s, string lang)
     {
         int first = s.AsSpan(1).IndexOfAny(Dots);
-        return first >= 0 && s.AsSpan(first + 2).IndexOfAny(Dots) >= 0 && LineKinds.HasAmount(s, lang);
+        // "FINISH • peanuts 80 g": one food is a list behind a name in capitals.
+        return first >= 0 && (s.AsSpan(first + 2).IndexOfAny(Dots) >= 0 || first + 3 < s.Length && char.IsLetter(s[first + 3]) && Looks.Capitals(s[..(first + 1)].Trim())) && LineKinds.HasAmount(s, lang);
     }
 
     /// <summary>"Para el caramelo: 120 g de azúcar y 2 cucharadas de agua.": what a part takes, told in one line under its name. False for any other line.</summary>
     public static bool Labelled(RawLine raw, string lang, List<Piece> into)
     {
-        string s = Folding.Line(raw.Text).TrimEnd('.');
+        string s = LabelSigns.Coloned(Folding.Line(raw.Text).TrimEnd('.'), lang);
         int colon = s.IndexOf(':');
         if (colon is > 2 and < 30 && Served(s, colon, raw.Span, lang, into))
         {
             return true;
         }
 
-        if (colon is < 3 or > 50 || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
+        if (colon > 50 || colon < (lang == "ja" ? 2 : 3) || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
         {
             return false;
         }
@@ -220,7 +221,7 @@ internal static class RunningText
     internal static IEnumerable<string> Foods(string s, string lang)
     {
         string and = Conjunction.Spaced(lang);
-        string[] parts = s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        string[] parts = s.Split(lang == "ja" && s.Contains('、') ? "、" : s.Contains("; ", StringComparison.Ordinal) ? "; " : ", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         for (int i = 0; i < parts.Length; i++)
         {
             string part = parts[i];

@@ -204,6 +204,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 1, raw.Span);
         }
+        else if (Again(i, body))
+        {
+            Head(body.TrimmedEnd(": "), 2, raw.Span);
+        }
         else if (Titles.Same(body))
         {
             Add(new Piece(PieceKind.Variant, body.TrimEnd(':'), raw.Span));

@@ -1,4 +1,5 @@
 using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
 
@@ -19,13 +20,18 @@ internal sealed partial class Shaper
         i > 0 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && lines[i - 1].Block == lines[i].Block && body.Length < 30 && Parts.Numberless(body) && (lang == "ja" ? body[^1] != '。' : Looks.Heading(body)) && body.AsSpan().IndexOfAny(",、(") < 0
         && Listed(lines[i - 1].Text) && Listed(lines[i + 1].Text) && !Looks.Food(body, lang) && !Looks.Used(body, lang) && !Looks.Work(body, lang);
 
-    private bool Listed(string s) => Looks.Bullet(s) && Marks.Strip(Words.Folding.Line(s)) is { Length: > 0 } item && Looks.Amounted(item, lang);
+    /// <summary>"SAUCE" over its work, where "SAUCE – 1 litre" headed its list: the same part, told in two places.</summary>
+    private bool Again(int i, string body) =>
+        _items && !_marked && body.Length < 40 && _pieces.Count < MostPieces && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Parts.Numberless(body) && !Parts.Listed(lines[i + 1].Text, lang)
+        && body.TrimmedEnd(": ") is { Length: > 2 } name && _pieces.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 } && p.Text.Length > name.Length + 3 && p.Text.StartsWith(name, StringComparison.OrdinalIgnoreCase) && p.Text.AsSpan(name.Length).StartsWith(" - ") && char.IsAsciiDigit(p.Text[name.Length + 3]));
+
+    private bool Listed(string s) => Looks.Bullet(s) && Marks.Strip(Folding.Line(s)) is { Length: > 0 } item && Looks.Amounted(item, lang);
 
     /// <summary>"| Chocolate tart |": the one cell over a table; null for a row.</summary>
     private string? Spanning(string s)
     {
         string cell = s.Trim('|', ' ');
-        return cell.Length > 2 && !cell.Contains('|') && lines.Count > 1 && lines[1].Text is ['|', ..] next && next.Trim('|', ' ').Contains('|') && Looks.Heading(cell) && !Looks.Amounted(cell, lang) ? Words.Folding.Line(cell) : null;
+        return cell.Length > 2 && !cell.Contains('|') && lines.Count > 1 && lines[1].Text is ['|', ..] next && next.Trim('|', ' ').Contains('|') && Looks.Heading(cell) && !Looks.Amounted(cell, lang) ? Folding.Line(cell) : null;
     }
 
     /// <summary>True when no line but the first is underlined or marked as a heading.</summary>

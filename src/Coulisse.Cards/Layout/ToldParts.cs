@@ -24,8 +24,10 @@ internal static class ToldParts
         while (from < pieces.Count)
         {
             int end = from + 1;
-            while (end < pieces.Count && pieces[end].Kind is not (PieceKind.Heading or PieceKind.Variant))
+            bool titled = pieces[from] is { Kind: PieceKind.Heading, Level: 1 } or { Kind: PieceKind.Paragraph };
+            while (end < pieces.Count && pieces[end].Kind is not (PieceKind.Heading or PieceKind.Variant) && !(titled && pieces[end].Kind is PieceKind.Item or PieceKind.Step && pieces[end - 1].Kind == PieceKind.Paragraph))
             {
+                // Sentences under the title are a part of their own, whatever list stands behind them.
                 end++;
             }
 

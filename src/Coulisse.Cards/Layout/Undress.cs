@@ -18,6 +18,7 @@ internal static class Undress
 
         lines = WikiMarks.Off(lines);
         lines = HollowBullets.Off(lines, lang);
+        lines = Emblems.Off(lines);
         lines = Frames.Off(lines);
         lines = Stamps.Off(lines, asides);
         lines = Tags.Off(lines, lang);

@@ -42,7 +42,7 @@ internal static class BareWaits
             }
 
             string figure = s[i..n.End];
-            if (step.Times.Any(t => t.Words.Contains(figure, StringComparison.Ordinal)) || step.Temperatures.Any(t => t.Words.Contains(figure, StringComparison.Ordinal)))
+            if (Read(step, figure))
             {
                 continue;
             }
@@ -56,6 +56,8 @@ internal static class BareWaits
 
         return null;
     }
+
+    private static bool Read(Step step, string figure) => step.Times.Any(t => t.Words.Contains(figure, StringComparison.Ordinal)) || step.Temperatures.Any(t => t.Words.Contains(figure, StringComparison.Ordinal));
 
     private static bool Sure(Numeral n, bool cooks) => n.Min >= Fewest && (n.Max ?? n.Min) <= Most && (n.Max is not null ? n.Max > n.Min : !cooks || n.Min % 5 == 0);
 
@@ -73,15 +75,42 @@ internal static class BareWaits
             from--;
         }
 
-        string verb = s[from..(at - 1)];
-        bool cooks = Array.Exists(Cooks, w => w.Equals(verb, StringComparison.OrdinalIgnoreCase));
-        if (!cooks && !Array.Exists(Waits, w => w.Equals(verb, StringComparison.OrdinalIgnoreCase)) || Numbers.Range(s, at, lang) is not { InWords: false } n)
+        ReadOnlySpan<char> verb = s.AsSpan(from..(at - 1));
+        bool cooks = Among(verb, Cooks);
+        if (!cooks && !Among(verb, Waits) || Numbers.Range(s, at, lang) is not { InWords: false } n)
         {
             return null;
         }
 
         // "the rest 20" is what is left over; "bake 30 g", "rest 2 to 3 days" tell their unit.
-        bool closes = n.End >= s.Length || s[n.End] is ',' or ';' or ')' || s[n.End] == '.' && (n.End + 1 == s.Length || s[n.End + 1] == ' ') || s[n.End] == ' ' && Array.Exists(Joints, w => Places.WordAt(s, n.End + 1, w) && Places.Skip(s, n.End + 1 + w.Length) is var next && next < s.Length && char.IsLetter(s[next]));
+        bool closes = n.End >= s.Length || s[n.End] is ',' or ';' or ')' || s[n.End] == '.' && (n.End + 1 == s.Length || s[n.End + 1] == ' ') || s[n.End] == ' ' && Joined(s, n.End + 1);
         return closes && !(from > 4 && Places.WordAt(s, from - 4, "the")) ? (n, cooks) : null;
+    }
+
+    // Asked at every figure of every step: nothing is made for the asking.
+    private static bool Among(ReadOnlySpan<char> verb, string[] words)
+    {
+        foreach (string w in words)
+        {
+            if (verb.Equals(w, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Joined(string s, int at)
+    {
+        foreach (string w in Joints)
+        {
+            if (Places.WordAt(s, at, w) && Places.Skip(s, at + w.Length) is var next && next < s.Length && char.IsLetter(s[next]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -39,7 +39,7 @@ internal static class SameParts
             {
                 parts[i] = all[i] with
                 {
-                    Name = all[k].Name, Code = all[i].Code ?? all[k].Code, Steps = all[k].Steps, Notes = all[i].Notes.AddRange(all[k].Notes), Makes = all[i].Makes.AddRange(all[k].Makes), Keeps = all[i].Keeps.AddRange(all[k].Keeps), Vessels = all[i].Vessels.AddRange(all[k].Vessels),
+                    Name = Untotalled(all[i].Name) == all[i].Name ? all[k].Name : all[i].Name, Code = all[i].Code ?? all[k].Code, Steps = all[k].Steps, Notes = all[i].Notes.AddRange(all[k].Notes), Makes = all[i].Makes.AddRange(all[k].Makes), Keeps = all[i].Keeps.AddRange(all[k].Keeps), Vessels = all[i].Vessels.AddRange(all[k].Vessels),
                 };
                 parts[k] = null;
                 joined = true;
@@ -52,10 +52,13 @@ internal static class SameParts
     /// <summary>The name without the words that lead to it.</summary>
     private static string Bare(string name)
     {
-        string key = Folding.Lower(name).Trim(' ', ':');
+        string key = Folding.Lower(Untotalled(name)).Trim(' ', ':');
         string? tail = Array.Find(Tails, t => key.EndsWith(t, StringComparison.Ordinal));
         key = tail is null ? key : key[..^tail.Length].TrimEnd();
         string? lead = Array.Find(Leads, l => key.StartsWith(l, StringComparison.Ordinal));
         return lead is null ? key : key[lead.Length..].Trim();
     }
+
+    /// <summary>"SAUCE - 1 litre" without what it makes.</summary>
+    private static string Untotalled(string name) => name.LastIndexOf(" - ", StringComparison.Ordinal) is > 0 and var at && at + 3 < name.Length && char.IsAsciiDigit(name[at + 3]) ? name[..at] : name;
 }
