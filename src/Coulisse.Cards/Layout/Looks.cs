@@ -286,8 +286,8 @@ internal static class Looks
     {
         foreach (string w in FirstOfStatements.May(body, 0) ? Statements : [])
         {
-            // "Pour 200 ml of stock over it" is an order in English.
-            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang) && !(w == "Pour" && lang == "en" && Reading.Amounts.At(body, 5, lang) is { Unit: not null })))
+            // "Pour half the sauce over it" is an order in English.
+            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang) && !(w == "Pour" && lang == "en" && !Places.HasAny(body, "personnes", "pers", "couverts"))))
             {
                 return true;
             }
@@ -296,7 +296,7 @@ internal static class Looks
         foreach (string w in FirstOfKeepers.MayIn(body) ? Keepers : [])
         {
             int at = Places.FindWord(body, w);
-            if (at >= 0 && body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 || at >= 0 && w is "keeps" or "haltbar")
+            if (at >= 0 && (w is "keeps" or "haltbar" || body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 and var figure && !Kept(body, at + figure, lang)) && !(body.IndexOf(':') is > 2 and < 30 and var label && label < at && Opens(body[(label + 1)..].TrimStart(), lang)))
             {
                 return true;
             }
@@ -310,6 +310,9 @@ internal static class Looks
 
         return Header(body) || body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang) || Apart(body, lang);
     }
+
+    /// <summary>"keep 100 ml of the milk": what is set aside, and no time.</summary>
+    private static bool Kept(string body, int figure, string lang) => Reading.Amounts.At(body, figure, lang) is { Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && Clock.At(body, figure, lang) is null;
 
     /// <summary>"Prep 10 min | Cook 50 min | Serves 4", "4 personas · 50 minutos", "Feeds four, generously.": a short line that tells the yield in another way.</summary>
     private static bool Told(string body, string lang)

@@ -11,6 +11,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
     private readonly List<Piece> _pieces = new(lines.Count);
     private readonly BulletRuns _runs = new(lines);
     private readonly HashSet<int> _pages = PageHeads.Of(lines);
+    private readonly Dictionary<int, int> _bulletHeads = BulletHeads.Of(lines, lang);
     private readonly StepCount _counted = new(lang);
     private readonly bool _marked = lines.Exists(l => l.Text.StartsWith("## ", StringComparison.Ordinal) || l.Text.StartsWith("### ", StringComparison.Ordinal));
     private readonly bool _numbered = lines.Exists(l => Marks.ListNumber(l.Text, 0) > 0);
@@ -35,7 +36,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             i = One(i);
         }
 
-        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang, foreseen) : MethodFirst.Read(ToldParts.Read(_pieces, lang), lang);
+        return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang, foreseen) : OneParagraph.Cut(MethodFirst.Read(ToldParts.Read(_pieces, lang), lang), lang);
     }
 
     private int One(int i)
@@ -59,6 +60,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         else if (_pages.Count > 0 && _pages.Contains(i))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
+        }
+        else if (_bulletHeads.TryGetValue(i, out int dressed))
+        {
+            Head(Marks.Strip(Folding.Line(s)).Trimmed(" :"), dressed, raw.Span);
         }
         else if (lang == "ja" && _mode is not ("notes" or "method") && JapaneseGroups.Line(s))
         {
@@ -194,7 +199,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
 
         bool opens = i == 0 || lines[i - 1].Block != raw.Block || _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Heading;
         bool listed = i + 1 < lines.Count && lines[i + 1].Block == raw.Block && Parts.Listed(lines[i + 1].Text, lang);
-        listed |= opens && Parts.Apart(lines, i, lang);
+        listed |= opens && (Parts.Apart(lines, i, lang) || OverCount(i));
         bool over = listed && lines[i + 1].Indent > raw.Indent;
         if (body.Length < 60 && Sections.Of(body.TrimmedEnd(": "), lang) is { } section && !(section == "notes" && char.IsLower(body[0]) && !opens && body[^1] != ':'))
         {
@@ -254,6 +259,11 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             Head(body, 1, raw.Span);
         }
         else if (!_marked && _mode.Length == 0 && FigureSheets.Line(lines, i, body, lang))
+        {
+            _plain++;
+            Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
+        }
+        else if (Served(i, body) || Counting(i, body))
         {
             _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));

@@ -25,6 +25,23 @@ internal sealed partial class Shaper
         _items && !_marked && body.Length < 40 && _pieces.Count < MostPieces && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Parts.Numberless(body) && !Parts.Listed(lines[i + 1].Text, lang)
         && body.TrimmedEnd(": ") is { Length: > 2 } name && _pieces.Exists(p => p is { Kind: PieceKind.Heading, Level: > 1 } && p.Text.Length > name.Length + 3 && p.Text.StartsWith(name, StringComparison.OrdinalIgnoreCase) && p.Text.AsSpan(name.Length).StartsWith(" - ") && char.IsAsciiDigit(p.Text[name.Length + 3]));
 
+    /// <summary>"Arroz blanco" right under "Para servir" and over an amount: what is served, and no name of a part.</summary>
+    private bool Served(int i, string body) =>
+        !_marked && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } head && head.Span.Line == lines[i - 1].Span.Line && Parts.Finish(head.Text, lang)
+        && body.Length < 40 && body[^1] is not ('.' or ':' or '。') && !Looks.Capitals(body) && !Looks.Work(body, lang) && !Looks.Opens(body, lang) && !Looks.Timed(body, lang);
+
+    /// <summary>True over a line that ends with a count, and under that a line with an amount: "Fumet" over "Cabezas de carabinero 12" and "Cebolla 150 g".</summary>
+    private bool OverCount(int i) =>
+        i + 2 < lines.Count && lines[i + 2].Block == lines[i].Block && lines[i + 1].Block == lines[i].Block && BackAmount.Counts(Folding.Line(lines[i + 1].Text), lang) && Parts.Listed(lines[i + 2].Text, lang);
+
+    /// <summary>"Cabezas de carabinero 12" in a list that tells its amounts last.</summary>
+    private bool Counting(int i, string body) =>
+        !_marked && _mode != "method" && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Item or PieceKind.Heading } before && i > 0 && lines[i - 1].Block == lines[i].Block && BackAmount.Counts(body, lang)
+        && (before.Kind == PieceKind.Heading ? before.Level > 1 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Last(lines[i + 1].Text) : Last(before.Text));
+
+    /// <summary>True for an item that tells its amount behind its name.</summary>
+    private bool Last(string s) => Folding.Line(s) is { Length: > 3 } item && char.IsLetter(item[0]) && Looks.Amounted(item, lang) && !Looks.Statement(item, lang);
+
     private bool Listed(string s) => Looks.Bullet(s) && Marks.Strip(Folding.Line(s)) is { Length: > 0 } item && Looks.Amounted(item, lang);
 
     /// <summary>"| Chocolate tart |": the one cell over a table; null for a row.</summary>

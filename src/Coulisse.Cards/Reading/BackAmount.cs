@@ -179,7 +179,7 @@ internal static class BackAmount
         {
             food = food[..^2].TrimEnd();
         }
-        else if ((char.IsAsciiDigit(last[0]) || Numbers.Vulgar(last[0]) > 0) && (food.Count(' ') > 1 && !parted && !Kept(food, lang) || Typed(food)))
+        else if ((char.IsAsciiDigit(last[0]) || Numbers.Vulgar(last[0]) > 0) && (Words(food) > 2 && !parted && !Kept(food, lang) || Typed(food)))
         {
             return null;
         }
@@ -200,6 +200,23 @@ internal static class BackAmount
         }
 
         return null;
+    }
+
+    /// <summary>True for a short name and a small count behind it, of whatever food: "Cabezas de carabinero 12". A list that tells its amounts last has such lines.</summary>
+    public static bool Counts(string s, string lang) =>
+        s.Length is > 4 and < 50 && char.IsLetter(s[0]) && char.IsAsciiDigit(s[^1]) && Count(s, lang, new Draft(why: false)) is { Length: > 2 } food && food.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Words(food) < 4 && food.AsSpan().IndexOfAny(",:;.()/") < 0 && !Places.HasAny(s, "gas", "gas mark", "mark", "Stufe", "th", "no", "nr") && !Layout.Looks.Statement(s, lang);
+
+    /// <summary>How many words a name has beside the small ones that bind them.</summary>
+    private static int Words(string food)
+    {
+        int words = 1;
+        for (int i = food.IndexOf(' '); i > 0; i = food.IndexOf(' ', i + 1))
+        {
+            int end = food.IndexOf(' ', i + 1);
+            words += food.AsSpan(i + 1, (end < 0 ? food.Length : end) - i - 1) is "de" or "del" or "di" or "da" or "of" or "du" or "des" or "von" or "à" ? 0 : 1;
+        }
+
+        return words;
     }
 
     /// <summary>"cipolle 2, bruciate": a small count behind a name of one word, and what is done to it behind a comma.</summary>
