@@ -263,7 +263,7 @@ public sealed class PaperKindTests
 
         Assert.StartsWith("Sourdough", d.Title, StringComparison.Ordinal);
         Assert.Equal([": 4 kg strong white", ": 3.6 kg water", ": 100 g salt"], Lines(d));
-        Assert.Single(Steps(d));
+        Assert.Equal([": Autolyse 1h.", ": Add levain + salt.", ": Bulk 4h @ 25c.", ": Bake 20min @ 250c."], Steps(d));
     }
 
     [Fact]

@@ -3,7 +3,7 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
 
-/// <summary>A whole method told in one paragraph: each of its sentences is a step, as each has its own time and its own pan. A numbered step, a line among other steps, the paragraph of one part beside another's, and two sentences that share one time stay what they are.</summary>
+/// <summary>A whole method told in one paragraph: each of its sentences is a step, as each has its own time and its own pan. A numbered step, a line among other steps, the paragraph of one part beside another's, and two sentences stay what they are.</summary>
 internal static class OneParagraph
 {
     private const int Fewest = 3;
@@ -51,12 +51,11 @@ internal static class OneParagraph
         return only;
     }
 
-    /// <summary>Its sentences, when they are steps of their own: three and more of them, or two that each tell a time.</summary>
+    /// <summary>Its sentences, when they are steps of their own: three and more of them, two of which tell a time.</summary>
     private static List<string> Sentences(string body, string lang)
     {
         List<string> all = MethodProse.Sentences(body);
-        int timed = all.Count(s => Timed(s, lang));
-        return timed > 1 && (all.Count >= Fewest || timed == all.Count) ? all : [];
+        return all.Count >= Fewest && all.Count(s => Timed(s, lang)) > 1 ? all : [];
     }
 
     private static bool Timed(string s, string lang) => lang == "ja" ? s.AsSpan().ContainsAny("分秒") || s.Contains("時間", StringComparison.Ordinal) : Clock.Tells(s, 0, lang) || Places.HasAny(s, "overnight");

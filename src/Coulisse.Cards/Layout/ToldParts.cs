@@ -37,10 +37,12 @@ internal static class ToldParts
                 result = [.. pieces.Take(from)];
             }
 
+            bool began = false;
             for (int i = from; i < end && result is not null; i++)
             {
-                if (told && pieces[i].Kind is PieceKind.Paragraph && Sentences(pieces[i], lang))
+                if (told && pieces[i].Kind is PieceKind.Paragraph && (Sentences(pieces[i], lang) || began && GoesOn(pieces[i], lang)))
                 {
+                    began = true;
                     Prose.Cut(pieces[i], lang, result);
                 }
                 else
@@ -73,7 +75,7 @@ internal static class ToldParts
                 return false;
             }
 
-            if (pieces[i].Kind != PieceKind.Paragraph || !Sentences(pieces[i], lang))
+            if (pieces[i].Kind != PieceKind.Paragraph || !Sentences(pieces[i], lang) && !(worked && GoesOn(pieces[i], lang)))
             {
                 continue;
             }
@@ -94,5 +96,12 @@ internal static class ToldParts
     {
         string text = Marks.Strip(Folding.Line(p.Text));
         return text.Length > 3 && !Looks.Statement(text, lang) && Prose.Full(text).First() is var first && (Looks.Work(first, lang) || Looks.Opens(first, lang));
+    }
+
+    /// <summary>"Mash them with 80 g of butter." behind a sentence of work: it takes a food, whatever its verb.</summary>
+    private static bool GoesOn(Piece p, string lang)
+    {
+        string text = Marks.Strip(Folding.Line(p.Text));
+        return text.Length > 10 && text[^1] is '.' or '。' && !Looks.Statement(text, lang) && Prose.Foods(text, lang).Count > 0;
     }
 }
