@@ -36,6 +36,6 @@ internal static class CompoundAmounts
         int j = Places.Skip(s, m.End);
         return m is { Unit: { Unit: "lb" or "kg" or "l", Base: { } big, Kind: { } kind }, Number.Max: null } && j < s.Length && char.IsAsciiDigit(s[j]) && Amounts.At(s, j, lang) is { Unit: { Base: { } small } unit, Number.Max: null } more && unit.Kind == kind && small < big
             ? m with { Number = m.Number with { Min = m.Number.Min + (more.Number.Min * small / big) }, End = more.End }
-            : m;
+            : AddedSpoons.At(s, m, lang);
     }
 }

@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Splits a line that names more than one food, and puts back together amounts that belong to one.</summary>
 internal static class Joins
 {
-    private static readonly string[] Ands = ["and", "et", "und", "y", "e", "plus", "more", "dazu", "&"];
+    private static readonly string[] Ands = ["and", "et", "und", "y", "e", "plus", "más", "più", "more", "dazu", "&"];
     private static readonly string[] Mores = ["più quello per", "più un po'", "más un poco", "plus extra", "plus a little", "plus more", "plus a drizzle", "plus a few", "sowie etwas", "et un peu"];
     private static readonly string[] Leads = ["and ", "dazu ", "y ", "plus ", "et "];
     private static readonly string[] Extras = ["extra for", "extra to", "extra", "a little for", "a little extra", "more for", "more to", "more as", "more if", "a drizzle to", "a drizzle for", "a pinch to", "a splash to", "a few to", "some for", "un peu pour", "etwas für", "etwas zum", "un poco más para", "un poco para", "quello per", "quella per", "più quello per", "più quella per", "altra per", "altro per", "un po' per", "plus extra", "plus more", "plus a little", "q.b. per", "qb per", "quanto basta per"];

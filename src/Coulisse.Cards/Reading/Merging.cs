@@ -45,7 +45,7 @@ internal static class Merging
         bool lastBare = last.Food.Length == 0 && last.Amount is not null;
         if ((noFood || lastBare) && d.Amount is { } more && last.Amount is { } had && last.AmountMax is null && d.AmountMax is null)
         {
-            Sum(drafts, last, d, had, more, lastBare);
+            Sum(drafts, last, d, had, more, lastBare, lang);
             return;
         }
 
@@ -60,14 +60,13 @@ internal static class Merging
             return;
         }
 
-        // "salt and pepper, to taste": what is said of the last holds for both
-        if (last.Amount is null && d.Amount is null && last.Use is null && d.Use is not null && !d.Fronted)
+        // "salt, pepper, sumac – to taste": what is said of the last holds for all before it
+        for (int k = drafts.Count - 1; k >= 0 && drafts[k] is { Amount: null, Use: null } && d is { Amount: null, Use: not null, Fronted: false }; k--)
         {
-            last.Use = d.Use;
+            drafts[k].Use = d.Use;
         }
 
         drafts.Add(d);
-        _ = lang;
     }
 
     /// <summary>"for the tin", "extra pour le moule": what an amount without a food of its own is for; null for a food.</summary>
@@ -100,7 +99,7 @@ internal static class Merging
 
     private static bool IsPart(string words, string lang) => Lexicon.Longest("part", words, 0, 5, lang, out int end) is not null && end >= words.Length;
 
-    private static void Sum(List<Draft> drafts, Draft last, Draft d, double had, double more, bool lastBare)
+    private static void Sum(List<Draft> drafts, Draft last, Draft d, double had, double more, bool lastBare, string lang)
     {
         if (lastBare)
         {
@@ -124,7 +123,7 @@ internal static class Merging
         {
             last.Amount = had + more * b / a;
         }
-        else
+        else if (!AddedSpoons.Weighed(last, d, lang))
         {
             // "¾ cup and 2 tablespoons butter": two measures of one food stay two amounts.
             d.Food = last.Food;

@@ -19,7 +19,11 @@ internal static class NameList
         }
 
         string and = Conjunction.Spaced(lang);
-        string[] names = s.Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        string[] names = s.Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Replace(" & ", ", ", StringComparison.Ordinal).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        // "salt, pepper and sumac, to taste": what is said of the last, and no name
+        string? tail = names.Length > 2 && (Uses.Begins(names[^1], lang) || Lexicon.Longest("use", names[^1], 0, 3, lang, out int whole) is not null && whole >= names[^1].Length) ? names[^1] : null;
+        names = tail is null ? names : names[..^1];
+        bool told = tail is not null;
         if (names.Length is < 2 or > MostNames)
         {
             return null;
@@ -30,6 +34,7 @@ internal static class NameList
         {
             // "soy sauce, rice vinegar to taste": what is said of the last is no part of its name.
             string name = i == names.Length - 1 ? WithoutUse(names[i], lang).TrimEnd(' ', '-', '–') : names[i];
+            told |= i == names.Length - 1 && name.Length < names[i].Length;
             name = Little(name, lang);
             bool food = FoodIds.Match(name, lang) is not null;
             known += food ? 1 : 0;
@@ -39,8 +44,8 @@ internal static class NameList
             }
         }
 
-        // One name of three or more may be unknown ("aceite", of whatever seed).
-        return known >= Math.Max(2, names.Length - 1) && names[0].Count(c => c == ' ') < 2 ? [.. names] : null;
+        // One name of three or more may be unknown ("aceite", of whatever seed); beside salt and one more all others, where they are to taste.
+        return (known >= Math.Max(2, names.Length - 1) || told && known >= 2 && Joins.IsSalt(names[0])) && names[0].Count(c => c == ' ') < 2 ? [.. names[..^1], tail is null ? names[^1] : names[^1] + ", " + tail] : null;
     }
 
     /// <summary>"a little nutmeg", "etwas Muskat", "un peu de muscade": the name behind words that tell no figure.</summary>
