@@ -230,12 +230,13 @@ def main():
             edible = 100 - refuse if refuse else None
             cite = "Japan 2020 " + source[1:]
         else:
-            parts = {k: float(v) for k, v in (x.split("=") for x in source[2:].split(","))}
+            # "k:" with nothing behind it: a food whose names and allergens are known and whose figures no source at hand holds.
+            parts = {k: float(v) for k, v in (x.split("=") for x in source[2:].split(",") if x)}
             if parts.get("fat") == 0:
                 parts["trans"], parts["cholesterol"] = 0.0, 0.0
                 # What dissolves in fat alone is not in a pure substance without any.
                 parts["vitd"], parts["vita"] = 0.0, 0.0
-            cite = "our own parts"
+            cite = "our own parts" if parts else "no figures held"
         if "acid" in extras:
             parts["acid"] = float(extras["acid"])
         if "also" in extras:

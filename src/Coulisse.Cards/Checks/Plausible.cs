@@ -114,5 +114,5 @@ internal static class Plausible
 
     private static double? Spoon(string unit) => unit switch { "tsp" => 5, "dsp" => 10, "tbsp" => 15, "cup" => 240, _ => null };
 
-    private static bool Wet(FoodAmount f) => f.FoodId is not { } id || Matter.Foods.FoodTable.Default.Find(id) is not { } food || food.Composition.Water > 20;
+    private static bool Wet(FoodAmount f) => f.FoodId is not { } id || Matter.Foods.FoodTable.Default.Find(id) is not { Composition.Water: <= 20 };
 }

@@ -80,4 +80,12 @@ public sealed class MadeOfTests
 
         Assert.Equal(codes, string.Join(' ', Allergens.Of(food, language, "", 1, line).Where(r => r.Status == AllergenStatus.Contains).Select(r => r.Code!).Distinct().Order(StringComparer.Ordinal)));
     }
+
+    [Theory]
+    [InlineData("100 g panko", "wheat")]
+    [InlineData("100 g lupin flour", "lupin")]
+    [InlineData("100 g smoked eel", "fish")]
+    [InlineData("100 g halloumi", "milk")]
+    [InlineData("100 g fresh breadcrumbs", "wheat")]
+    public void A_food_without_figures_still_tells_what_it_holds(string line, string codes) => Assert.Equal(codes, Codes(Sheet(line), AllergenStatus.Contains));
 }
