@@ -32,7 +32,7 @@ internal static class Finishing
             components.Add(linked);
         }
 
-        dish = dish with { Components = components.MoveToImmutable() };
+        dish = KeptParts.Of(dish with { Components = components.MoveToImmutable() });
         remarks.AddRange(Checks.CrossChecks.Of(dish));
         BareGrams.Settle(dish, doubts);
         remarks.AddRange(PrintedMarks.Of(dish));
