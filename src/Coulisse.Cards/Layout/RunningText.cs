@@ -52,7 +52,14 @@ internal static class RunningText
     }
 
     /// <summary>"Para el caramelo: 120 g de azúcar y 2 cucharadas de agua.": what a part takes, told in one line under its name. False for any other line.</summary>
-    public static bool Labelled(RawLine raw, string lang, List<Piece> into)
+    public static bool Labelled(RawLine raw, string lang, List<Piece> into) => MayBe(raw.Text) && Label(raw, lang, into);
+
+    /// <summary>False only for a line without a sign that may part a name from its list: nearly every line.</summary>
+    private static bool MayBe(string s) => s.AsSpan().ContainsAny(Parting) || s.Contains(". ", StringComparison.Ordinal);
+
+    private static readonly System.Buffers.SearchValues<char> Parting = System.Buffers.SearchValues.Create(":：-–—‐‑‒−－&");
+
+    private static bool Label(RawLine raw, string lang, List<Piece> into)
     {
         string s = LabelSigns.Coloned(Folding.Line(raw.Text).TrimEnd('.'), lang);
         int colon = s.IndexOf(':');

@@ -77,13 +77,16 @@ internal static class BareMinutes
             // "Lid off another 30." goes on from the step before; "bake 30" stands beside the oven's own figure.
             // "until it reads 54 °C in the middle, then rest 10": what is rested was hot.
             bool rested = verb && temperatures.Count > 0 && before.EndsWith("rest", StringComparison.OrdinalIgnoreCase);
-            return another || rested || verb && n.Max is null && temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited && s.IndexOf(t.Words, StringComparison.Ordinal) < at) ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
+            return another || rested || verb && n.Max is null && OvenBefore(s, at, temperatures) ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
         }
 
         bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
             || verb || another || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
+
+    // Apart, as this is asked at every word: nothing is made for the asking.
+    private static bool OvenBefore(string s, int at, List<StepTemperature> temperatures) => temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited && s.IndexOf(t.Words, StringComparison.Ordinal) < at);
 
     // "sweat 15 min, add cream, cook 10, blend 3 min"
     private static readonly string[] Verbs = ["cook", "simmer", "boil", "fry", "sweat", "roast", "bake", "rest", "blend", "steam", "poach", "knead", "braise"];

@@ -54,10 +54,12 @@ internal static class OwnWork
     /// <param name="temperatures">The heats of the step.</param>
     public static bool Strays(string op, string clause, List<StepTemperature> temperatures) => TimeKinds.Plain(op, "", own: true) switch
     {
-        TimeKind.Rest or TimeKind.Chill => temperatures.Exists(t => t.Celsius >= Hot && t.Words.Length > 0 && clause.Contains(t.Words, StringComparison.Ordinal)),
+        TimeKind.Rest or TimeKind.Chill => Heated(clause, temperatures),
         TimeKind.Cook or TimeKind.Oven or TimeKind.Machine => TimeKinds.IsCold(clause) || Waits.In(clause),
         _ => false,
     };
+
+    private static bool Heated(string clause, List<StepTemperature> temperatures) => temperatures.Exists(t => t.Celsius >= Hot && t.Words.Length > 0 && clause.Contains(t.Words, StringComparison.Ordinal));
 
     /// <summary>"Fry at 140 °C 6 min, drain, then at 190 °C 2 min": a heat told behind handwork goes on with the work over heat before it; null where none is.</summary>
     public static string? Carried(List<(int At, string Id)> all, string s, int from, int start, List<StepTemperature> temperatures)

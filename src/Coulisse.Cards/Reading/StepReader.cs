@@ -113,6 +113,7 @@ internal static class StepReader
             lower ??= Folding.Lower(s);
             string before = lower.AsSpan(Math.Max(0, i - 40)..i).TrimEnd().ToString();
             string after = lower[t.End..Math.Min(s.Length, t.End + 24)];
+            string tail = after.TrimStart();
             int open = s.LastIndexOf('(', i);
             bool inHands = open >= 0 && s.IndexOf(')', open) is var close && (close < 0 || close > i) && Bracketed(s, open);
             i = t.End - 1;
@@ -122,7 +123,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (!after.TrimStart().StartsWith("interval", StringComparison.Ordinal) && before.EndsWith(" at", StringComparison.Ordinal) || before == "at" || before.EndsWith("again at", StringComparison.Ordinal))
+            if (!tail.StartsWith("interval", StringComparison.Ordinal) && before.EndsWith(" at", StringComparison.Ordinal) || before == "at" || before.EndsWith("again at", StringComparison.Ordinal))
             {
                 tendAt.Add(t.Min);
                 continue;
@@ -165,16 +166,16 @@ internal static class StepReader
 
             string clause = Sentences.Around(s, t.Start);
             int begin = Sentences.Begin(s, t.Start);
-            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || after.TrimStart().StartsWith("max", StringComparison.Ordinal), t.Min) || Storing.Said(s, i, before))
+            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || tail.StartsWith("max", StringComparison.Ordinal), t.Min) || Storing.Said(s, i, before))
             {
                 storage.Add(new StepStorage(StoragePlaces.Of(s, clause, words, temperatures), t.Max / 1440));
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || after.TrimStart().StartsWith("以上", StringComparison.Ordinal) || after.TrimStart().StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(after.TrimStart(), 0, "min") || after.TrimStart().StartsWith("or more", StringComparison.Ordinal) || after.TrimStart() is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || tail.StartsWith("以上", StringComparison.Ordinal) || tail.StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || tail.StartsWith("or more", StringComparison.Ordinal) || tail is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
             bool limit = !longest && Ends(before, "within", "in weniger als", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
-            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || after.TrimStart() is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
+            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
             if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most) is { } range)
             {
                 times[^1] = range;
@@ -198,7 +199,7 @@ internal static class StepReader
             string? op = verb ?? OwnWork.Last(operations, begin, t.Start);
             if (op is null)
             {
-                op = Operations.Before(operations, t.Start) ?? (after.TrimStart().StartsWith("before", StringComparison.Ordinal) || OwnWork.Follows(operations, s, t.End) ? null : main);
+                op = Operations.Before(operations, t.Start) ?? (tail.StartsWith("before", StringComparison.Ordinal) || OwnWork.Follows(operations, s, t.End) ? null : main);
                 op = op is not null && OwnWork.Strays(op, clause, temperatures) ? here : op;
             }
 

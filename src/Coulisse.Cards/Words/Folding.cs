@@ -152,18 +152,10 @@ internal static class Folding
     /// <summary>True for a mark that says which way to write, and nothing else.</summary>
     public static bool IsDirection(char c) => c is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
-    private static bool IsPlain(ReadOnlySpan<char> text)
-    {
-        foreach (char c in text)
-        {
-            if (c is < ' ' or > '~' or '&' or '<' or '[' or '*' or '`' or '_' or '~' or '!')
-            {
-                return false;
-            }
-        }
+    // What would be written as anything but itself. Letters with accents, the sign of degrees and fractions stay what they are.
+    private static readonly System.Buffers.SearchValues<char> Plain = System.Buffers.SearchValues.Create([.. Enumerable.Range(' ', 0x100 - ' ').Select(c => (char)c).Where(c => c is not ('&' or '<' or '[' or '*' or '`' or '_' or '~' or '!' or '\u007F' or (>= '\u0080' and <= '\u00AF') or '\u00B4' or '\u00BA' or '\u00BB'))]);
 
-        return true;
-    }
+    private static bool IsPlain(ReadOnlySpan<char> text) => text.IndexOfAnyExcept(Plain) < 0;
 
     private static void One(StringBuilder b, char c, ReadOnlySpan<char> text, int i)
     {
