@@ -10,9 +10,31 @@ public sealed class SheetShapeTests
     [Theory]
     [InlineData("| Scones | | Jam | |\n|---|---|---|---|\n| flour | 450 g | plums | 1 kg |\n| butter | 100 g | sugar | 900 g |\n| eggs | 2 | | |")]
     [InlineData("| | Scones | | Jam |\n|---|---|---|---|\n| 450 g | flour | 1 kg | plums |\n| 100 g | butter | 900 g | sugar |\n| 2 | eggs | | |")]
+    [InlineData("Scones                Jam\nflour       450 g     plums    1 kg\nbutter      100 g     sugar    900 g\neggs        2")]
+    [InlineData("Scones\t\tJam\t\nflour\t450 g\tplums\t1 kg\nbutter\t100 g\tsugar\t900 g\neggs\t2\t\t")]
     [InlineData("| Scones | | Jam | |\n|---|---|---|---|\n| Ingredient | Qty | Ingredient | Qty |\n| flour | 450 g | plums | 1 kg |\n| butter | 100 g | sugar | 900 g |\n| eggs | 2 | | |")]
     public void Parts_side_by_side_are_both_read(string table) =>
         Assert.Equal("Scones: 450 g flour, 100 g butter, 2 piece eggs | Jam: 1 kg plums, 900 g sugar", Outline($"Cream tea\n\n{table}\n\nBake the scones 12 minutes."));
+
+    [Fact]
+    public void A_short_row_far_in_belongs_to_the_right_part()
+    {
+        string outline = Outline("Cream tea\n\nScones                          Jam\nflour                450 g      plums          1 kg\nbutter               100 g      sugar          900 g\nmilk                 250 ml     pectin         10 g\nsalt                 5 g        vanilla        2 g\n                                lemon juice    30 ml\neggs                 2\n\nBake 12 minutes.");
+
+        Assert.Equal("Scones: 450 g flour, 100 g butter, 250 ml milk, 5 g salt, 2 piece eggs | Jam: 1 kg plums, 900 g sugar, 10 g pectin, 2 g vanilla, 30 ml lemon juice", outline);
+    }
+
+    [Fact]
+    public void Parts_side_by_side_are_both_read_in_Japanese() =>
+        Assert.Equal("生地: 100 g 薄力粉, 3 piece 卵 | クリーム: 200 ml 生クリーム, 2 tbsp 砂糖", Outline("# ケーキ\n\n| 生地 | | クリーム | |\n|---|---|---|---|\n| 薄力粉 | 100g | 生クリーム | 200ml |\n| 卵 | 3個 | 砂糖 | 大さじ2 |\n\n1. 170℃で20分焼く。"));
+
+    [Fact]
+    public void A_name_told_in_every_row_is_the_part() =>
+        Assert.Equal("茶碗蒸し: 6 piece 卵, 900 ml だし | 蟹あん: 200 g ずわい蟹, 12 g 葛粉", Outline("# 茶碗蒸し 蟹あん\n\n| 部分 | 材料 | 分量 |\n|---|---|---|\n| 茶碗蒸し | 卵 | 6個 |\n| 茶碗蒸し | だし | 900ml |\n| 蟹あん | ずわい蟹 | 200g |\n| 蟹あん | 葛粉 | 12g |\n\n1. 18分蒸す。"));
+
+    [Fact]
+    public void Sizes_side_by_side_repeat_no_food_as_its_cut() =>
+        Assert.Equal(": 500 g flour, 300 g milk", Outline("# Buns\n\n| Ingredient | 10 buns | Ingredient | 20 buns |\n|---|---|---|---|\n| flour | 500 g | flour | 1000 g |\n| milk | 300 g | milk | 600 g |\n\n1. Bake 14 minutes."));
 
     [Fact]
     public void Parts_side_by_side_take_the_unit_of_their_head() =>

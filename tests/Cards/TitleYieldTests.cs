@@ -17,6 +17,7 @@ public sealed class TitleYieldTests
     [InlineData("# Apfelstrudel - 2 Strudel, 12 Portionen", "12 portions, 2 pieces")]
     [InlineData("# WALNUT CAKE        1 cake, 12 portions", "12 portions, 1 cake")]
     [InlineData("# duck pancakes 6cov", "6 portions")]
+    [InlineData("# Focaccia, 2 trays of 12", "2 trays")]
     [InlineData("# BUTTERMILK VERRINE / 30 glasses", "30 glasses")]
     [InlineData("# Baccalà con polenta (scheda n. 8 - 10 porzioni antipasto)", "10 portions")]
     [InlineData("# ショートケーキ 15cm丸型1台", "1 台")]
@@ -45,6 +46,7 @@ public sealed class TitleYieldTests
     [Theory]
     [InlineData("Does 8 of us.", 8)]
     [InlineData("Does 6.", 6)]
+    [InlineData("Will serve six.", 6)]
     [InlineData("Alcanza para 6.", 6)]
     [InlineData("(8 portions, the sauce can be frozen up to 3 months)", 8)]
     public void The_last_line_tells_it(string line, double made)

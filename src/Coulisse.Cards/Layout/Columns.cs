@@ -42,7 +42,9 @@ internal static class Columns
         }
 
         // Two columns are read as lines; three and more need to know what each holds.
-        return rows.Count >= FewestRows && columns >= 2 && rows.Count(r => r.Text.Count(c => c == '|') >= columns - 1) * 2 > rows.Count ? Aligned(rows, columns) : null;
+        // A head that names two parts, each over its two columns, is no row of them.
+        int spanning = rows.Count > 0 && columns == 3 && rows[0].Text.Count(c => c == '|') == 1 ? 1 : 0;
+        return rows.Count >= FewestRows && columns >= 2 && rows.Count(r => r.Text.Count(c => c == '|') >= columns - 1) * 2 > rows.Count - spanning ? Aligned(rows, columns) : null;
     }
 
     /// <summary>True for a line over a stroke that is the head of a table, and so no heading: what stands under the stroke has columns as well.</summary>

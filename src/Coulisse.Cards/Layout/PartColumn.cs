@@ -7,7 +7,7 @@ internal static class PartColumn
 {
     private static readonly HashSet<string> Heads = new(StringComparer.OrdinalIgnoreCase)
     {
-        "component", "components", "part", "section", "stage", "element", "sub-recipe", "teil", "komponente", "bestandteil", "stufe", "partie", "composant", "élément", "étape", "sous-recette", "parte", "componente", "elaboración", "elemento", "fase", "preparazione", "パーツ", "部位", "工程", "区分",
+        "component", "components", "part", "section", "stage", "element", "sub-recipe", "teil", "komponente", "bestandteil", "stufe", "partie", "composant", "élément", "étape", "sous-recette", "parte", "componente", "elaboración", "elemento", "fase", "preparazione", "パーツ", "パート", "部分", "構成", "部位", "工程", "区分",
     };
 
     /// <summary>Place of the column; -1 when there is none.</summary>

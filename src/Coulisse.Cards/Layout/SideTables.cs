@@ -11,17 +11,19 @@ internal static class SideTables
 {
     private const int FewestRows = 2;
     private const int MostHalves = 4;
+    private const int FarIn = 12;
 
     /// <summary>Adds the halves one behind the other; false when the table has none.</summary>
     public static bool Cut(List<(string[] Cells, Span Span)> rows, List<(string[] Cells, Span Span)> body, string[] names, int columns, string lang, List<Piece> into)
     {
-        int[] used = [.. Enumerable.Range(0, columns).Where(c => At(names, c).Length > 0 || body.Exists(r => At(r.Cells, c).Length > 0))];
+        int[] used = [.. Enumerable.Range(0, columns).Where(c => names.Length * 2 > columns && At(names, c).Length > 0 || body.Exists(r => At(r.Cells, c).Length > 0))];
         if (used.Length < 4 || used.Length % 2 != 0 || used.Length / 2 > MostHalves || body.Count < FewestRows)
         {
             return false;
         }
 
-        string[] heads = [.. used.Select(c => At(names, c))];
+        // A typist sets each name once over its two columns: "Scones            Jam".
+        string[] heads = names.Length * 2 == used.Length && Array.TrueForAll(names, n => n.Length > 0) ? [.. names.SelectMany(n => (string[])[n, ""])] : [.. used.Select(c => At(names, c))];
         List<(string[] Cells, Span Span)> cells = [.. body.Select(r => ((string[])[.. used.Select(c => At(r.Cells, c))], r.Span))];
         string[] parts = [.. Enumerable.Range(0, used.Length / 2).Select(k => heads[2 * k].Length > 0 && !ColumnHeads.Weighs(heads[2 * k], lang) ? heads[2 * k] : heads[(2 * k) + 1])];
         // A row of heads under the names: "| Ingredient | Qty | Ingredient | Qty |".
@@ -60,6 +62,24 @@ internal static class SideTables
         }
 
         return true;
+    }
+
+    /// <summary>A short row that stands far in belongs to the right half.</summary>
+    public static void Place(List<(string[] Cells, Span Span)> rows, List<int> indents, int columns)
+    {
+        if (columns != 4 || rows[0].Cells.Length is not (2 or 4))
+        {
+            return;
+        }
+
+        int least = indents.Min();
+        for (int i = 1; i < rows.Count; i++)
+        {
+            if (indents[i] - least >= FarIn && rows[i].Cells.Length == 2)
+            {
+                rows[i] = (["", "", .. rows[i].Cells], rows[i].Span);
+            }
+        }
     }
 
     /// <summary>True where the foods stand left of their amounts, false where they stand right; null for two columns that are no foods with amounts.</summary>
@@ -104,7 +124,7 @@ internal static class SideTables
         return true;
     }
 
-    private static bool Word(string cell) => cell.Length > 1 && char.IsLetter(cell[0]);
+    private static bool Word(string cell) => cell.Length > 0 && char.IsLetter(cell[0]) && (cell.Length > 1 || Places.IsJapanese(cell[0]));
 
     private static bool Amount(string cell, string lang) => cell.Length is > 0 and < 30 && (char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || TableColumns.Said(cell, lang) || Amounts.At(cell, 0, lang) is { } m && m.End >= cell.Length);
 

@@ -56,7 +56,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         int preparation = Enumerable.Range(0, columns).FirstOrDefault(c => c != food && words[c] > 0 && ColumnHeads.Note(At(names, c)), -1);
         for (int c = 0; c < columns; c++)
         {
-            preparation = c != food && c != unit && !counted.Contains(c) && !figures.Contains(c) && !Says(At(names, c)) && words[c] > 0 && preparation < 0 ? c : preparation;
+            preparation = c != food && c != unit && !counted.Contains(c) && !figures.Contains(c) && !Says(At(names, c)) && !Opening(names, c) && words[c] > 0 && preparation < 0 ? c : preparation;
         }
 
         string[] heads = [.. counted.Select(c => At(names, c))];
@@ -74,7 +74,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         int food = -1;
         for (int c = 0; c < words.Length; c++)
         {
-            food = may(c) && (food < 0 || (words[c] > words[food] && !Opening(names, food))) ? c : food;
+            food = may(c) && (food < 0 || !Opening(names, food) && (words[c] > words[food] || Opening(names, c))) ? c : food;
         }
 
         return food;

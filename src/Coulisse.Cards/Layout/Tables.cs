@@ -29,6 +29,7 @@ internal static class Tables
     public static bool Cut(List<RawLine> lines, int from, int to, string lang, List<Piece> into, string? stated = null)
     {
         List<(string[] Cells, Span Span)> rows = [];
+        List<int> indents = [];
         bool ruled = false;
         for (int i = from; i < to; i++)
         {
@@ -40,6 +41,7 @@ internal static class Tables
             else
             {
                 rows.Add((cells, lines[i].Span));
+                indents.Add(lines[i].Indent);
             }
         }
 
@@ -49,6 +51,7 @@ internal static class Tables
         }
 
         int columns = Math.Min(MostColumns, rows.Max(r => r.Cells.Length));
+        SideTables.Place(rows, indents, columns);
         // A first row without a name over rows that have one is a head, whatever it counts: "10 pax | 50 pax".
         bool unnamed = rows[0].Cells.Length > 2 && rows[0].Cells[0].Length == 0 && rows.Skip(1).All(r => r.Cells[0].Length > 0 && char.IsLetter(r.Cells[0][0]));
         // "Dough | " over its rows names the first part, where other parts stand alone in a row too.

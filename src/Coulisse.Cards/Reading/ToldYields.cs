@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class ToldYields
 {
     private const int Longest = 60;
-    private static readonly string[] Phrases = ["does", "will do", "does for", "will do for", "will feed", "alcanza para", "da de comer a", "suficiente para", "basta para", "llega para", "basta per", "bastano per", "è per", "sufficiente per", "suffit pour", "assez pour", "genügt für", "genug für", "das reicht für"];
+    private static readonly string[] Phrases = ["does", "will do", "does for", "will do for", "will feed", "will serve", "should feed", "should serve", "enough to serve", "enough to feed", "alcanza para", "da de comer a", "suficiente para", "basta para", "llega para", "basta per", "bastano per", "è per", "sufficiente per", "suffit pour", "assez pour", "genügt für", "genug für", "das reicht für", "reicht locker für", "reicht gut für", "reicht bequem für"];
     private static readonly HashSet<string> Us = new(StringComparer.OrdinalIgnoreCase) { "", "of us", "of you", "of them", "hungry people", "easily", "generously", "de nosotros", "di noi", "d'entre nous", "von uns" };
     private static readonly Beginnings First = new(Phrases);
 

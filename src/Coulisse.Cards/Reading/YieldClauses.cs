@@ -40,6 +40,12 @@ internal static class YieldClauses
             {
                 return new CardYield(tail.Amount.Min, tail.Unit, name, span) { AmountMax = tail.Amount.Max };
             }
+
+            if (YieldWords.Leads(clause, span, lang) is { } led)
+            {
+                // "Focaccia, 2 trays of 12"
+                return led with { Text = name };
+            }
         }
 
         return null;
