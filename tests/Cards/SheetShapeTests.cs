@@ -28,6 +28,18 @@ public sealed class SheetShapeTests
     public void Parts_side_by_side_are_both_read_in_Japanese() =>
         Assert.Equal("生地: 100 g 薄力粉, 3 piece 卵 | クリーム: 200 ml 生クリーム, 2 tbsp 砂糖", Outline("# ケーキ\n\n| 生地 | | クリーム | |\n|---|---|---|---|\n| 薄力粉 | 100g | 生クリーム | 200ml |\n| 卵 | 3個 | 砂糖 | 大さじ2 |\n\n1. 170℃で20分焼く。"));
 
+    [Theory]
+    [InlineData("| Layer | Ingredient | Amount |\n|---|---|---|\n| Base | Biscuits | 200 g |\n| | Butter | 90 g |\n| Filling | Cream cheese | 600 g |\n| | Butter | 40 g |\n")]
+    [InlineData("| Layer | Ingredient | Amount |\n|---|---|---|\n| Base | Biscuits | 200 g |\n| Base | Butter | 90 g |\n| Filling | Cream cheese | 600 g |\n| Filling | Butter | 40 g |\n")]
+    public void A_first_column_that_goes_on_names_parts(string table) =>
+        Assert.Equal("Base: 200 g Biscuits, 90 g Butter | Filling: 600 g Cream cheese, 40 g Butter", Outline($"# Cheesecake\n\n{table}\n1. Bake 40 minutes."));
+
+    [Theory]
+    [InlineData("| Category | Ingredient | Amount |\n|---|---|---|\n| Dairy | Cream cheese | 600 g |\n| | Butter | 90 g |\n| Dry | Biscuits | 200 g |\n| | Sugar | 40 g |\n")]
+    [InlineData("| Aisle | Ingredient | Amount |\n|---|---|---|\n| Dairy | Cream cheese | 600 g |\n| Dry | Biscuits | 200 g |\n| Dry | Sugar | 40 g |\n| Dairy | Butter | 90 g |\n")]
+    public void Groups_of_goods_name_no_part(string table) =>
+        Assert.Equal("", Assert.Single(Read($"# Cheesecake\n\n{table}\n1. Bake 40 minutes.").Components).Name);
+
     [Fact]
     public void A_name_told_in_every_row_is_the_part() =>
         Assert.Equal("茶碗蒸し: 6 piece 卵, 900 ml だし | 蟹あん: 200 g ずわい蟹, 12 g 葛粉", Outline("# 茶碗蒸し 蟹あん\n\n| 部分 | 材料 | 分量 |\n|---|---|---|\n| 茶碗蒸し | 卵 | 6個 |\n| 茶碗蒸し | だし | 900ml |\n| 蟹あん | ずわい蟹 | 200g |\n| 蟹あん | 葛粉 | 12g |\n\n1. 18分蒸す。"));

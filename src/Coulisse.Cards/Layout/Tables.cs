@@ -60,7 +60,7 @@ internal static class Tables
         string[] names = head ? rows[0].Cells : [];
         List<(string[] Cells, Span Span)> body = head ? rows[1..] : rows;
         names = TableUnits.Told(names, ref body, stated ?? TableUnits.Stated(lines, from, to, lang), lang);
-        if (PartColumn.Of(names) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
+        if ((PartColumn.Of(names) is var said and >= 0 ? said : PartColumn.Shown(names, body)) is var parted and >= 0 && PartColumn.Cut(rows[0], body, names, parted, lang, into))
         {
             return true;
         }
