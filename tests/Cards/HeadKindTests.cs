@@ -77,4 +77,37 @@ public sealed class HeadKindTests
     [Fact]
     public void A_list_that_tells_amounts_last_may_begin_with_a_count_of_any_food() =>
         Assert.Equal(["Fumet: 12 piece Cabezas de carabinero", "Fumet: 150 g Cebolla", "Arroz: 320 g Arroz bomba", "Arroz: 0.3 g Azafrán"], Lines(Read("ARROZ (4 pax)\n\nFumet\nCabezas de carabinero 12\nCebolla 150 g\n\nArroz\nArroz bomba 320 g\nAzafrán 0,3 g\n\nElaboración\nCocer 16 min.")));
+
+    [Theory]
+    [InlineData("Confit\n\nCuisses de canard 4\nGros sel 60 g\nGraisse de canard 800 g\n\nCuire 6 heures.", ": 4 piece Cuisses de canard")]
+    [InlineData("シフォンケーキ\n\n【生地】\n薄力粉 70g\n\n【メレンゲ】\n卵白 4個分\n砂糖 50g\n\n【作り方】\n4分泡立てる。", "メレンゲ: 4 piece 卵白")]
+    [InlineData("Lunch\n\nMarie rose: 1 l mayonnaise, 500 ml ketchup\n6 lettuces\nPaprika, cress to garnish\n60 slices brown bread\n\nMix and serve.", "Marie rose:   Paprika")]
+    public void The_first_of_a_list_and_what_a_garnish_is_are_no_names(string card, string line) => Assert.Contains(line, Lines(Read(card)));
+
+    [Fact]
+    public void A_side_sauce_told_behind_the_method_is_a_part() =>
+        Assert.Equal(["Sauce: 2 tbsp mustard", "Sauce: 1 piece egg yolk", "Sauce: 150 ml oil"], Lines(Read("GRAVLAX\n\n1 kg salmon\n60 g salt\n\nCure for 48 hours in the fridge.\nSlice thinly.\nSauce: 2 tbsp mustard, 1 egg yolk, 150ml oil")).Skip(2));
+
+    [Fact]
+    public void Work_behind_a_label_stays_work() =>
+        Assert.Equal(2, Steps(Read("GRAVLAX\n\n1 kg salmon\n60 g salt\n\nCure for 48 hours in the fridge.\nSauce: 20 minutes on a low heat, stirring, then cool")).Length);
+
+    [Fact]
+    public void The_name_over_the_only_list_is_the_title()
+    {
+        Dish d = Read("Gulasch\n1 kg Rindfleisch, 800 g Zwiebeln, 500 ml Brühe\n\nFleisch anbraten und 2 Stunden schmoren.");
+
+        Assert.Equal("Gulasch", d.Title);
+        Assert.Equal([": 1 kg Rindfleisch", ": 800 g Zwiebeln", ": 500 ml Brühe"], Lines(d));
+    }
+
+    [Theory]
+    [InlineData("Croquetas\nPara unas 30 croquetas\n\n100 g mantequilla\n1 l leche\n\nCocer 15 minutos.", 30)]
+    [InlineData("SATAY SAUCE (batch for 40)\n\n500 g peanuts\n400 ml coconut milk\n\nBlend 3 minutes.", 40)]
+    [InlineData("Fish pie mix - 12 ptns\n\n500 g cod\n400 ml milk\n\nPoach 8 minutes.", 12)]
+    public void A_yield_is_told_beside_the_title_or_under_it(string card, double amount) => Assert.Equal(amount, Assert.Single(Read(card).Yields).Amount);
+
+    [Fact]
+    public void In_a_card_with_marked_heads_a_count_goes_on_in_its_list() =>
+        Assert.Equal(["Slaw: 3 cup red cabbage", "Shrimp: 2 tsp smoked paprika", "Shrimp: 8 piece corn tortillas"], Lines(Read("## Tacos\n\n**Slaw**\n\n3 cups shredded red cabbage\n\n**Shrimp**\n\n2 teaspoons smoked paprika\n8 corn tortillas, warmed\n\n**Directions**\n\n1. Sear for 2 minutes.")));
 }

@@ -29,7 +29,7 @@ internal static class Parts
     /// <summary>True for a name over a list: one that a kitchen calls its parts by, or, behind a method, any short name over "Ingredients" or over two amounts.</summary>
     public static bool Restarts(List<RawLine> lines, int i, string body, string lang, bool method)
     {
-        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" && !(body.Length > 2 && char.IsLower(body[0]) && body[^1] is not ('.' or ',')) || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Leaders.In(body) || Looks.Work(body, lang) || Reading.WholeOf.Behind(body) > 0)
+        if (body.Length > Longest || !Looks.Heading(body) && lang != "ja" && !(body.Length > 2 && char.IsLower(body[0]) && body[^1] is not ('.' or ',')) || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || Leaders.In(body) || Looks.Used(body, lang) || Looks.Work(body, lang) || Reading.WholeOf.Behind(body) > 0)
         {
             return false;
         }

@@ -15,6 +15,9 @@ internal static class RunningText
     /// <summary>"For the crust: 100 g flour, …": the same, before its list on one line.</summary>
     public static bool Led(string s) => s.AsSpan(0, Math.Min(s.Length, 50)).IndexOf(':') is > 6 and var colon && Opens(s[..colon]);
 
+    /// <summary>"Sauce: 2 tbsp mustard, 1 egg yolk, 150 ml oil": an amount right behind the name.</summary>
+    public static bool Weighed(string s) => s.AsSpan(0, Math.Min(s.Length, 50)).IndexOf(':') is > 2 and var colon && Places.Skip(s, colon + 1) is var figure && figure < s.Length && char.IsAsciiDigit(s[figure]) && s.Contains(", ", StringComparison.Ordinal);
+
     /// <summary>What a sentence that opens so names: "Para la masa se ponen tres huevos …" the masa. Null where no short name stands there.</summary>
     public static string? NamedBy(string sentence)
     {
@@ -241,7 +244,8 @@ internal static class RunningText
             // "and" parts two amounts; "salt and pepper" it leaves together.
             int at = part.LastIndexOf(and, StringComparison.OrdinalIgnoreCase);
             string tail = at > 0 ? part[(at + and.Length)..] : "";
-            if (at > 0 && LineKinds.HasAmount(part[..at], lang) && (Amounts.At(tail, 0, lang) is not null || Lexicon.Longest("part", tail, 0, 3, lang, out _) is not null || lang is "es" && tail.StartsWith("la ", StringComparison.Ordinal)))
+            bool inside = at > 0 && part.AsSpan(0, at).LastIndexOf('(') > part.AsSpan(0, at).LastIndexOf(')');
+            if (at > 0 && !inside && LineKinds.HasAmount(part[..at], lang) && (Amounts.At(tail, 0, lang) is not null || Lexicon.Longest("part", tail, 0, 3, lang, out _) is not null || lang is "es" && tail.StartsWith("la ", StringComparison.Ordinal)))
             {
                 yield return part[..at];
                 yield return tail;

@@ -36,6 +36,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             i = One(i);
         }
 
+        Titles.Only(_pieces, lines);
         return Prose.Is(_pieces, lang) ? Prose.Cut(_pieces, lang, foreseen) : OneParagraph.Cut(MethodFirst.Read(ToldParts.Read(_pieces, lang), lang), lang);
     }
 
@@ -132,7 +133,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             Note(_pieces.Count - 1);
             _named = true;
         }
-        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s) || _mode.Length == 0 && RunningText.Led(s)) && RunningText.Labelled(raw, lang, _pieces))
+        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s) || _mode.Length == 0 && (RunningText.Led(s) || RunningText.Weighed(s))) && RunningText.Labelled(raw, lang, _pieces))
         {
             _labelled = true;
             _plain = 2;
@@ -268,7 +269,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
         }
-        else if (!_marked && (listed && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && Parts.Plain(body, lang) && !AlikeParts.Opened(_pieces, body) || opens && !_steps && AlikeParts.Name(lines, i, body, lang, _pieces)))
+        else if (!_marked && (listed && !Counted(i, body) && (opens || over || Looks.Capitals(body) || RunningText.Opens(body)) && Parts.Plain(body, lang) && !AlikeParts.Opened(_pieces, body) || opens && !_steps && AlikeParts.Name(lines, i, body, lang, _pieces)))
         {
             Head(body, 2, raw.Span);
         }
@@ -307,7 +308,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         if (Looks.Amounted(body, lang))
         {
             // In a card with marked headings a sentence may open with a figure; there a list stands under its name, before the steps.
-            return _marked ? _named && !_steps && Reading.Amounts.At(body, 0, lang) is { Unit: not null } : !Looks.Work(body, lang) || !_items;
+            return _marked ? _named && !_steps && (Reading.Amounts.At(body, 0, lang) is { Unit: not null } || !opens && _pieces[^1].Kind == PieceKind.Item && !Looks.Work(body, lang)) : !Looks.Work(body, lang) || !_items;
         }
 
         if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && !Looks.Work(body, lang) && (body[^1] != '.' && (Looks.Food(body, lang) || AlikeParts.Takes(_pieces, body)) || Looks.Used(body, lang)))

@@ -36,8 +36,14 @@ internal sealed partial class Shaper
 
     /// <summary>"Cabezas de carabinero 12" in a list that tells its amounts last.</summary>
     private bool Counting(int i, string body) =>
-        !_marked && _mode != "method" && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Item or PieceKind.Heading } before && i > 0 && lines[i - 1].Block == lines[i].Block && BackAmount.Counts(body, lang)
+        !_marked && _mode != "method" && Counted(i, body)
+        || !_marked && _mode != "method" && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Item or PieceKind.Heading } before && i > 0 && lines[i - 1].Block == lines[i].Block && BackAmount.Counts(body, lang)
         && (before.Kind == PieceKind.Heading ? before.Level > 1 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Last(lines[i + 1].Text) : Last(before.Text));
+
+    /// <summary>"Cuisses de canard 4" over "Gros sel 60 g", "卵白 4個分" over "砂糖 50g": the first of a list, and no name of it.</summary>
+    private bool Counted(int i, string body) =>
+        i > 0 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Last(lines[i + 1].Text) && BackAmount.Unit(Folding.Line(lines[i + 1].Text), lang)
+        && (lang == "ja" ? body.Length < 20 && body[^1] is '分' or '前' && body.AsSpan().IndexOfAny(" …:・") is > 0 and var gap && FoodIds.Match(body[..gap], lang) is not null : BackAmount.Counts(body, lang));
 
     /// <summary>True for an item that tells its amount behind its name.</summary>
     private bool Last(string s) => Folding.Line(s) is { Length: > 3 } item && char.IsLetter(item[0]) && Looks.Amounted(item, lang) && !Looks.Statement(item, lang);

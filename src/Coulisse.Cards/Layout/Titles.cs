@@ -57,6 +57,17 @@ internal static class Titles
         return Sections.Of(body, lang) is not null || Looks.Statement(body, lang) && !Looks.Amounted(body, lang) || next[0] == '|' && !lines.Skip(i + 1).Any(l => l.Text.StartsWith("**", StringComparison.Ordinal));
     }
 
+    /// <summary>"Gulasch" over the only list of a card without a title: the name of the dish, and of no part of it.</summary>
+    public static void Only(List<Piece> pieces, List<RawLine> lines)
+    {
+        if (pieces.Count is > 1 and < MostPieces && pieces[0] is { Kind: PieceKind.Heading, Level: > 1 } first && first.Span.Line == lines[0].Span.Line && lines[0].Text[0] != '#' && !Looks.Bullet(lines[0].Text) && pieces.FindIndex(1, p => p.Kind is PieceKind.Heading or PieceKind.Variant) < 0)
+        {
+            pieces[0] = first with { Level = 1 };
+        }
+    }
+
+    private const int MostPieces = 400;
+
     /// <summary>A name without what stands behind it in brackets: "Country loaf (2 x 900g)", "Levain (night before, 12h @ 24°C)".</summary>
     public static string Unbracketed(string body) => body[^1] == ')' && body.IndexOf('(') is > 2 and var open ? body[..open].TrimEnd() : body;
 

@@ -206,6 +206,13 @@ internal static class BackAmount
     public static bool Counts(string s, string lang) =>
         s.Length is > 4 and < 50 && char.IsLetter(s[0]) && char.IsAsciiDigit(s[^1]) && Count(s, lang, new Draft(why: false)) is { Length: > 2 } food && food.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Words(food) < 4 && food.AsSpan().IndexOfAny(",:;.()/") < 0 && !Places.HasAny(s, "gas", "gas mark", "mark", "Stufe", "th", "no", "nr") && !Layout.Looks.Statement(s, lang);
 
+    /// <summary>True for a line that ends with an amount and its unit: "Gros sel 60 g".</summary>
+    public static bool Unit(string s, string lang)
+    {
+        Draft d = new(why: false);
+        return Take(s, lang, d) != s && d.Unit is not null && !d.Bare;
+    }
+
     /// <summary>How many words a name has beside the small ones that bind them.</summary>
     private static int Words(string food)
     {

@@ -9,12 +9,12 @@ internal static class YieldWords
     private const int LongestCount = 40;
     private static readonly string[] Openers =
     [
-        "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "fills", "remplit", "füllt", "llena", "riempie", "soit", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch",
+        "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "fills", "remplit", "füllt", "llena", "riempie", "soit", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch for", "batch of", "batch",
         "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
         "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
     ];
 
-    private static readonly string[] GuestWords = ["serving", "portion", "port", "people", "guest", "cover", "cov", "prs", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
+    private static readonly string[] GuestWords = ["serving", "portion", "port", "ptn", "people", "guest", "cover", "cov", "prs", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
     private static readonly string[] PieceWords = ["piece", "pcs", "pc", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
     private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
@@ -87,7 +87,7 @@ internal static class YieldWords
                 i++;
             }
 
-            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang)) || Guest(Noun(s, behind, lang))))
+            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang) || Near(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
                 return w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
@@ -101,6 +101,9 @@ internal static class YieldWords
 
     /// <summary>"lunch is for 25, please …": a figure and the end of the clause.</summary>
     private static bool Closed(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { Min: > 1 } n && (n.End >= s.Length || s[n.End] is ',' or '.' or ';' || Guest(Noun(s, i, lang)));
+
+    /// <summary>"Para unas 30 croquetas": about so many of one word, and nothing behind it.</summary>
+    private static bool Near(string s, int i, string lang) => Hedged(s, i, lang) > i && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && Letters(s, noun) is { Length: > 3 } word && Places.Skip(s, noun + word.Length) >= s.TrimEnd('.', ':').Length;
 
     /// <summary>True when nothing but a full stop stands behind the figure.</summary>
     private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trimmed(" .):").Length == 0;

@@ -9,6 +9,7 @@ namespace Coulisse.Formats.In;
 internal static class BoldLine
 {
     private const int Longest = 60;
+    private const int LongestRow = 80;
     private const int MostWrapped = 4;
     private const int MostNeighbours = 5000; // an element looks for its neighbour among all of them, which costs their square
 
@@ -24,12 +25,16 @@ internal static class BoldLine
         bool named = words.Length is > 1 and <= Longest && !char.IsAsciiDigit(words[0]) && words[^1] is not ('.' or '!' or '?' or ';' or ',' or '。') && !words.Contains('*', StringComparison.Ordinal);
         return named && (Next(e) switch
         {
-            null => Next(holder) is IElement { LocalName: "ul" or "ol" or "dl" or "table" },
+            null => Next(holder) is IElement under && (under.LocalName is "ul" or "ol" or "dl" or "table" || under.LocalName is "p" or "div" && Rows(under)),
             IElement { LocalName: "ul" or "ol" or "dl" or "table" } => true,
             IElement { LocalName: "br" } line => Next(line) is IText { Data: var item } && item.AsSpan().TrimStart() is { Length: > 0 } first && (char.IsNumber(first[0]) || first[0] is '-' or '–' or '•'),
             _ => false,
         });
     }
+
+    /// <summary>True for a paragraph that is a list without its marks: it opens with an amount, and breaks its lines or is one short line.</summary>
+    private static bool Rows(IElement e) =>
+        e.FirstChild is IText { Data: var told } && told.AsSpan().TrimStart() is { Length: > 2 } first && char.IsNumber(first[0]) && (e.QuerySelector("br") is not null || e.TextContent.Length < LongestRow && e.TextContent.AsSpan().TrimEnd()[^1] is not ('.' or '!' or '?'));
 
     /// <summary>Bold or underlined as a whole, in whatever wrappings.</summary>
     private static bool Stressed(IElement e)
