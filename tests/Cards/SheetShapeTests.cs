@@ -78,6 +78,17 @@ public sealed class SheetShapeTests
         Assert.Equal("Vorteig: 500 g Mehl, 300 g Wasser | Hauptteig: 2500 g Mehl, 60 g Salz", Outline($"Laugenbrezeln\n\n{table}\n14 Min. bei 220 °C backen."));
 
     [Fact]
+    public void Rows_that_sum_what_stands_under_them_name_parts() =>
+        Assert.Equal("Sponge: 500 g Flour, 300 g Water | Dough: 1000 g Flour, 250 g Butter", Outline("# Brioche\n\n| Ingredient | Weight |\n|---|---|\n| **Sponge** | **800 g** |\n| Flour | 500 g |\n| Water | 300 g |\n| **Dough** | **1250 g** |\n| Flour | 1000 g |\n| Butter | 250 g |\n\n1. Bake 14 minutes."));
+
+    [Theory]
+    [InlineData("| Milk | 500 g |\n| Cream | 250 g |\n| Sugar | 250 g |\n", 3)]
+    [InlineData("| Milk | 500 g |\n| Cream | 250 g |\n| Sugar | 250 g |\n| Butter | 200 g |\n| Flour | 120 g |\n| Starch | 80 g |\n", 6)]
+    [InlineData("| Sponge | 800 g |\n| Flour | 500 g |\n| Water | 310 g |\n| Dough | 1250 g |\n| Flour | 1000 g |\n| Butter | 250 g |\n", 6)]
+    public void Rows_that_happen_to_add_up_stay_foods(string rows, int foods) =>
+        Assert.Equal(foods, Read($"# Custard\n\n| Ingredient | Weight |\n|---|---|\n{rows}\n1. Cook 14 minutes.").Components.Sum(c => c.Ingredients.Length));
+
+    [Fact]
     public void A_cut_in_figures_weighs_nothing() =>
         Assert.Equal(": 400 g Carrots, 300 g Leeks", Outline("Stew\n\n| Ingredient | Amount | Cut |\n|---|---|---|\n| Carrots | 400 g | 2 cm |\n| Leeks | 300 g | 1 cm rings |\n\nStew 40 minutes."));
 

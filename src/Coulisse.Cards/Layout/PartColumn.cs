@@ -13,7 +13,7 @@ internal static class PartColumn
     private const int FewestRows = 4;
     private static readonly HashSet<string> Groups = new(StringComparer.OrdinalIgnoreCase)
     {
-        "category", "type", "group", "store", "storage", "place", "shop", "department", "kategorie", "art", "gruppe", "warengruppe", "lager", "ort", "abteilung", "catégorie", "type", "groupe", "rayon", "stock", "lieu", "famille", "categoría", "tipo", "grupo", "almacén", "lugar", "familia", "categoria", "gruppo", "magazzino", "luogo", "分類", "カテゴリ", "種類", "保管", "売り場", "step", "stage no", "day", "station", "posten", "poste", "partida", "担当",
+        "category", "type", "group", "store", "storage", "place", "shop", "department", "kategorie", "art", "gruppe", "warengruppe", "lager", "ort", "abteilung", "catégorie", "groupe", "rayon", "stock", "lieu", "famille", "categoría", "tipo", "grupo", "almacén", "lugar", "familia", "categoria", "gruppo", "magazzino", "luogo", "分類", "カテゴリ", "種類", "保管", "売り場", "step", "stage no", "day", "station", "posten", "poste", "partida", "担当",
     };
 
     /// <summary>Place of the column; -1 when there is none.</summary>

@@ -97,9 +97,18 @@ internal static class Tables
                 into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }
 
-            int sum = plan.Compound ? -1 : SumRow.Of([.. body.Select(r => (At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], At(names, plan.Amounts[0]), plan, lang)))], names.Any(ColumnHeads.Share), lang);
+            List<(string Food, string Amount)> told = plan.Compound ? [] : [.. body.Select(r => (At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], At(names, plan.Amounts[0]), plan, lang)))];
+            int sum = plan.Compound ? -1 : SumRow.Of(told, names.Any(ColumnHeads.Share), lang);
+            HashSet<int> groups = GroupSums.Of(told, lang);
             for (int r = 0; r < body.Count; r++)
             {
+                if (groups.Contains(r))
+                {
+                    into.Add(new Piece(PieceKind.Heading, told[r].Food.Trimmed(" :*"), body[r].Span, 3));
+                    into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", body[r].Cells.Where(c => c.Length > 0)), body[r].Span));
+                    continue;
+                }
+
                 if (r == sum)
                 {
                     into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", body[r].Cells.Where(c => c.Length > 0)), body[r].Span));

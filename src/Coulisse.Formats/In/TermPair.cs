@@ -6,7 +6,7 @@ namespace Coulisse.Formats.In;
 internal static class TermPair
 {
     private const int Longest = 200;
-    private const int MostNeighbours = 5000; // an element looks for its neighbour among all of them, which costs their square
+    private const int MostNeighbours = 400; // an element looks for its neighbour among all of them, which costs their square
 
     /// <summary>True for a term that goes on in the description behind it.</summary>
     public static bool Opens(IElement e) =>
