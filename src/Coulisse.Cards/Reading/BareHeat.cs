@@ -43,6 +43,12 @@ internal static class BareHeat
             return true;
         }
 
+        if (k < s.Length && (Ends(before, "then", "puis", "dann", "luego", "poi") || before.EndsWith(';')) && Places.Skip(s, s[k] == ',' ? k + 1 : k) is var timed && timed > n.End && timed < s.Length && char.IsAsciiDigit(s[timed]) && Clock.At(s, timed, lang) is not null)
+        {
+            // "Oven 240, 8 mins; 180, 20 mins"
+            return true;
+        }
+
         bool leads = before.EndsWith('@') || Ends(before, "at", "to", "à", "auf", "bei", "a", "fan", "oven", "umluft", "heißluft", "ventilato", "ventilado");
         bool ends = k >= s.Length || s[k] is ',' or ';' or ')' or '(' or '/' || (s[k] == '.' && (k + 1 == s.Length || s[k + 1] == ' ')) || Behind(s, k, "for", "and", "until", "till", "pendant", "durante", "per", "fan", "et", "y", "e", "und", "then", "puis", "dann", "with", "on", "poi", "luego", "unos", "about", "approx", "etwa", "ca", "circa", "environ", "lid", "steam") || k < s.Length && k > n.End && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is not null;
         return leads && ends || Verbal(s, n, k, before, lang);
@@ -108,7 +114,7 @@ internal static class BareHeat
             return true;
         }
 
-        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, BareCores.Names) || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
+        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, BareCores.Names) || Ends(before, "registers", "register", "registering") || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
         {
             // Fahrenheit without its sign.
             return true;

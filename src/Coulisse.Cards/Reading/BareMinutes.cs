@@ -62,7 +62,7 @@ internal static class BareMinutes
     public static (double Min, double Max, int Start, int End)? Leaning(string s, int at, string lang, bool timed, List<StepTemperature> temperatures)
     {
         // Without a time or a heat before it a figure leans on "another" alone: asked first, as this is asked at every word.
-        if (lang != "en" || !NumberBeginnings.May(s, at) || !timed && temperatures.Count == 0 && !s.AsSpan(0, at).TrimEnd().EndsWith(" another", StringComparison.Ordinal) || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
+        if (lang != "en" || !NumberBeginnings.May(s, at) || !timed && temperatures.Count == 0 && !More(s.AsSpan(0, at).TrimEnd()) || Numbers.Range(s, at, lang) is not { } n || n.Min > 600)
         {
             return null;
         }
@@ -70,7 +70,7 @@ internal static class BareMinutes
         int j = Places.Skip(s, n.End);
         bool stops = j >= s.Length || s[j] is ',' or '.' or ';';
         string before = stops ? s[..at].TrimEnd() : "";
-        bool another = stops && !Places.HasAny(before, "or on") && before.EndsWith(" another", StringComparison.Ordinal) && n is { InWords: false, Min: >= 2 and <= 120 };
+        bool another = stops && !Places.HasAny(before, "or on") && More(before) && n is { InWords: false, Min: >= 2 and <= 120 };
         bool verb = stops && n is { InWords: false, Min: >= 2 and <= 60 } && Places.Ends(before.ToLowerInvariant(), Verbs);
         if (!timed)
         {
@@ -81,12 +81,15 @@ internal static class BareMinutes
         }
 
         bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
-            || verb || another || (stops && !Places.HasAny(before, "or on") && (before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" for", StringComparison.Ordinal)));
+            || verb || another || (stops && !Places.HasAny(before, "or on") && (More(before) || before.EndsWith(" for", StringComparison.Ordinal)));
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
 
     // Apart, as this is asked at every word: nothing is made for the asking.
     private static bool OvenBefore(string s, int at, List<StepTemperature> temperatures) => temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited && s.IndexOf(t.Words, StringComparison.Ordinal) < at);
+
+    /// <summary>"another 30", "for a further 30".</summary>
+    private static bool More(ReadOnlySpan<char> before) => before.EndsWith(" another", StringComparison.Ordinal) || before.EndsWith(" a further", StringComparison.Ordinal);
 
     // "sweat 15 min, add cream, cook 10, blend 3 min"
     private static readonly string[] Verbs = ["cook", "simmer", "boil", "fry", "sweat", "roast", "bake", "rest", "blend", "steam", "poach", "knead", "braise"];

@@ -12,9 +12,7 @@ internal static class Heat
     private const int Behind = 32;
 
     private const double MostFridge = 15;
-    private static readonly string[] Degrees = ["degrees", "degree", "deg", "degrés", "Grad", "grados", "gradi"];
-    private static readonly Beginnings FirstOfDegrees = new(Degrees);
-    private static readonly (string Word, char Scale)[] Scales = [("Celsius", 'C'), ("centigrade", 'C'), ("centígrados", 'C'), ("centigradi", 'C'), ("Fahrenheit", 'F')];
+    private static readonly string[] Untils = ["until", "until it reaches", "till", "jusqu'à", "jusqu'à atteindre", "bis", "bis zu", "hasta", "hasta los", "fino a"];
 
     /// <summary>All temperatures in order; one setting told in two scales is one.</summary>
     public static List<StepTemperature> In(string s, string lang, string? main, List<(int At, string Id)> operations)
@@ -55,10 +53,10 @@ internal static class Heat
             }
 
             int j = Places.Skip(s, n.End);
-            int sign = Degree(s, j);
+            int sign = DegreeSigns.Degree(s, j);
             bool degree = sign > j;
             int k = degree ? Places.Skip(s, sign) : j;
-            char scale = Scale(s, k, n, out int scaleEnd);
+            char scale = DegreeSigns.Scale(s, k, n, out int scaleEnd);
             int end = scale != ' ' ? scaleEnd : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
             bool core = false;
@@ -71,8 +69,9 @@ internal static class Heat
             }
 
             bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
-            bool minus = i > 0 && s[i - 1] == '-' && (i == 1 || s[i - 2] is ' ' or '(' or ':' or '/') || i > 5 && Signed(s, i);
-            double celsius = minus ? -n.Min : fahrenheit ? OfFahrenheit(n.Min) : n.Min;
+            bool minus = Minus.At(s, i);
+            double told = minus ? -n.Min : n.Min;
+            double celsius = fahrenheit ? OfFahrenheit(told) : told;
             double? most = minus || n.Max is not { } upper || upper <= n.Min ? null : fahrenheit ? OfFahrenheit(upper) : upper;
             lower ??= Folding.Lower(s);
             string before = lower[From(s, i)..i];
@@ -99,7 +98,7 @@ internal static class Heat
             }
 
             // "82 °C (180 °F)": the same, the other way round
-            if (found.Count > 0 && fahrenheit && Math.Abs(found[^1].Celsius - celsius) < 6 && before.TrimEnd() is { Length: > 0 } told && told[^1] is '/' or '(')
+            if (found.Count > 0 && fahrenheit && Math.Abs(found[^1].Celsius - celsius) < 6 && before.TrimEnd() is { Length: > 0 } lead && lead[^1] is '/' or '(')
             {
                 found[^1] = found[^1] with { Words = found[^1].Words + " / " + words };
                 continue;
@@ -114,8 +113,8 @@ internal static class Heat
             {
                 Fan = fan, CelsiusMax = most,
                 Bound = Airs.Passed(before) ? Bound.AtMost
-                    : Near(after, " or more", " or above", "以上") || before.TrimEnd().EndsWith("above", StringComparison.Ordinal) ? Bound.AtLeast
-                    : Near(after, " or less", " or below") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) ? Bound.AtMost : Bound.At,
+                    : Near(after, " or more", " or above", "以上") || before.TrimEnd() is var edge && (edge.EndsWith("above", StringComparison.Ordinal) || edge.EndsWith('>') || edge.EndsWith('≥')) ? Bound.AtLeast
+                    : Near(after, " or less", " or below", "以下") || before.Contains("not get warmer than", StringComparison.Ordinal) || before.Contains("below", StringComparison.Ordinal) ? Bound.AtMost : Bound.At,
             });
         }
 
@@ -184,60 +183,6 @@ internal static class Heat
         }
 
         return floor;
-    }
-
-    /// <summary>"minus 18 °C", "moins 18 °C".</summary>
-    private static bool Signed(string s, int i)
-    {
-        string before = Folding.Lower(s[Math.Max(0, i - 6)..i].TrimEnd());
-        return before.EndsWith("minus", StringComparison.Ordinal) || before.EndsWith("moins", StringComparison.Ordinal) || before.EndsWith("menos", StringComparison.Ordinal) || before.EndsWith(" meno", StringComparison.Ordinal);
-    }
-
-    /// <summary>End of a degree sign or word; the place itself when there is none.</summary>
-    private static int Degree(string s, int j)
-    {
-        if (j < s.Length && s[j] is '°' or '度')
-        {
-            return j + 1;
-        }
-
-        foreach (string w in FirstOfDegrees.May(s, j) ? Degrees : [])
-        {
-            if (Places.WordAt(s, j, w))
-            {
-                return j + w.Length < s.Length && s[j + w.Length] == '.' && w == "deg" ? j + w.Length + 1 : j + w.Length;
-            }
-        }
-
-        return j;
-    }
-
-    /// <summary>C or F behind a figure, also as a word or a small letter that touches the figure ("180c"); a blank for neither.</summary>
-    private static char Scale(string s, int k, Numeral n, out int end)
-    {
-        end = k;
-        if (k >= s.Length)
-        {
-            return ' ';
-        }
-
-        bool alone = k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1]) || Places.IsJapanese(s[k + 1]);
-        if (alone && (s[k] is 'C' or 'F' || s[k] is 'c' or 'f' && k == n.End && n.Min is >= 30 and <= 550))
-        {
-            end = k + 1;
-            return char.ToUpperInvariant(s[k]);
-        }
-
-        foreach ((string word, char scale) in s[k] is 'C' or 'c' or 'F' or 'f' ? Scales : [])
-        {
-            if (Places.WordAt(s, k, word))
-            {
-                end = k + word.Length;
-                return scale;
-            }
-        }
-
-        return ' ';
     }
 
     /// <summary>Degrees Celsius of degrees Fahrenheit, to a tenth.</summary>
@@ -335,7 +280,12 @@ internal static class Heat
             return TemperatureOf.Core;
         }
 
-        if (c is >= 120 and <= 230 && op is not ("bake" or "roast") && (Places.HasAny(before, "oil", "öl", "huile", "aceite", "olio", "frying fat") || after.StartsWith("の油", StringComparison.Ordinal)))
+        if (c is >= 120 and <= 230 && op is not ("bake" or "roast") && !FatBaths.Coats(before, after) && (Places.HasAny(before, "oil", "öl", "huile", "aceite", "olio", "frying fat") || after.StartsWith("の油", StringComparison.Ordinal)))
+        {
+            return TemperatureOf.Pan;
+        }
+
+        if (FatBaths.Of(before, after, c))
         {
             return TemperatureOf.Pan;
         }
@@ -381,6 +331,12 @@ internal static class Heat
         if (Has("water bath") || Has("bain-marie") || c > 30 && op is "water_bath" or "fill_bath" || c is >= 40 and <= 95 && Airs.Bath(after) || before.Contains("bath", StringComparison.Ordinal) && c is > 40 and < 100)
         {
             return TemperatureOf.Bath;
+        }
+
+        if (c < 100 && op is "bake" or "roast" && Places.Ends(before.TrimEnd(), Untils))
+        {
+            // "cuire jusqu'à 84 °C": nothing is baked until the oven is so hot.
+            return TemperatureOf.Food;
         }
 
         return op switch

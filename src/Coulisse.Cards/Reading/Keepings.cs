@@ -20,7 +20,7 @@ internal static class Keepings
             return;
         }
 
-        if (!Speaks.In(s) && !s.Contains("保存", StringComparison.Ordinal))
+        if (!Speaks.In(s) && !s.Contains("保存", StringComparison.Ordinal) && !Storing.Eaten(s))
         {
             return;
         }
@@ -30,7 +30,7 @@ internal static class Keepings
         int before = keeps.Count;
         for (int i = 0; i < s.Length; i++)
         {
-            if (!(char.IsAsciiDigit(s[i]) || i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i])) || i > 0 && char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) || Clock.At(s, i, lang) is not { } t)
+            if (!(char.IsAsciiDigit(s[i]) || i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i])) || i > 0 && char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) || (Clock.At(s, i, lang) ?? KeepTimes.Told(s, i, lang)) is not { } t)
             {
                 continue;
             }

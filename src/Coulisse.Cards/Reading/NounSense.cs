@@ -12,6 +12,7 @@ internal static class NounSense
     private static readonly FrozenSet<string> Prepositions = Set("of with in into for from on onto at by over under through between without until till after before per like");
     // Words that may follow a noun; behind any other the word before it says what kind of thing that is.
     private static readonly FrozenSet<string> Small = Set("and or for to until till in into on onto over at with of from by then well again about once twice before after as but is are it them off up down out through while under at least per");
+    private static readonly FrozenSet<string> Measures = Set("must should temp temps temperature temperatures is needs has reads reaches hits at min minimum registers above over");
     private static readonly FrozenSet<string> Objects = Set("the a an it them this that these those each your its both all any every some well generously lightly heavily together until lots to");
     // Foods that share their word with a verb: in a list they are foods.
     private static readonly FrozenSet<string> Foods = Set("salt cream zest juice sauce purée puree ice bread brine crumble skin seed bone stone shell core fillet pickle powder candy confit caramel batter butter supreme dry brown");
@@ -45,6 +46,12 @@ internal static class NounSense
         string before = Before(s, stop);
         string behind = Behind(s, end);
         string word = Folding.Lower(s[at..end]);
+        if (word == "core" && (Measures.Contains(behind) || behind.Length == 0 && Figured(s, end)))
+        {
+            // "Core must be over 75 °C", "core 54 °C": the middle, and nothing is cut out.
+            return true;
+        }
+
         bool food = Foods.Contains(word);
         bool named = food || Things.Contains(word) || behind.Length > 0 && !Small.Contains(behind) && !behind.EndsWith("ly", StringComparison.Ordinal);
         if (Articles.Contains(before) || Prepositions.Contains(before) || word == "heat" && Degrees.Contains(before))
@@ -61,6 +68,8 @@ internal static class NounSense
         // "Peel, core and slice", "sift and salt": verbs in a row.
         return !joined || !Objects.Contains(behind) && !(verbEnd > 0 && s.AsSpan(verbEnd, at - verbEnd).Trim(" ,&") is "" or "and" or "or");
     }
+
+    private static bool Figured(string s, int end) => Places.Skip(s, end) is var next && next < s.Length && (char.IsAsciiDigit(s[next]) || s[next] is '>' or '≥' or '=' or ':' or '@');
 
     private static string Before(string s, int stop)
     {

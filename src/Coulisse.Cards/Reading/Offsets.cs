@@ -18,8 +18,8 @@ internal static class Offsets
 
     private static readonly string[] Waits = ["for", "at least", "pendant", "au moins", "mindestens", "al menos", "almeno", "minimum", "minimum of", "min", "mínimo de", "minimo di", "minimum de", "un minimum de", "als minimum", "per", "durante", "a further", "another", "a good", "a full"];
     // "Cool 10 minutes before cutting" is a wait, too: the verb stands right before the time, in German behind it.
-    private static readonly string[] Stands = ["cool", "rest", "chill", "leave", "stand", "sit", "prove", "proof", "freeze", "refrigerate", "infuse", "steep", "soak", "drain", "marinate", "cure", "reposer", "refroidir", "tiédir", "infuser", "mariner", "égoutter", "reposar", "enfriar", "templar", "macerar", "escurrir", "riposare", "raffreddare", "intiepidire", "marinare", "scolare"];
-    private static readonly string[] Stood = ["ruhen lassen", "rasten lassen", "abkühlen lassen", "auskühlen lassen", "ziehen lassen", "stehen lassen", "ruhen", "rasten", "abkühlen", "ziehen"];
+    private static readonly string[] Stands = ["wait", "attendre", "attendez", "patienter", "esperar", "aspettare", "attendere", "cool", "rest", "chill", "leave", "stand", "sit", "prove", "proof", "freeze", "refrigerate", "infuse", "steep", "soak", "drain", "marinate", "cure", "reposer", "refroidir", "tiédir", "infuser", "mariner", "égoutter", "reposar", "enfriar", "templar", "macerar", "escurrir", "riposare", "raffreddare", "intiepidire", "marinare", "scolare"];
+    private static readonly string[] Stood = ["warten", "ruhen lassen", "rasten lassen", "abkühlen lassen", "auskühlen lassen", "ziehen lassen", "stehen lassen", "ruhen", "rasten", "abkühlen", "ziehen"];
     private static readonly string[] Taken = ["take", "remove", "bring", "sortir", "retirer", "herausnehmen", "nehmen", "sacar", "retirar", "togliere", "tirare fuori", "出す", "出し"];
 
     /// <summary>True when the words behind a time make it such a point.</summary>

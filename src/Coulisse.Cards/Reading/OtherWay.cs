@@ -19,6 +19,11 @@ internal static class OtherWay
             return null;
         }
 
+        if (ColdStates.In(s, lang) is { } state)
+        {
+            return state;
+        }
+
         if (!FirstOfOrs.MayIn(s))
         {
             return OtherCuts.In(s, lang);
@@ -38,7 +43,7 @@ internal static class OtherWay
                 int sentence = Sentences.Begin(s, at);
                 // A figure right behind is another end of the same time ("20 or 25 min"), unless it is in brackets with its own vessel.
                 bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on") || Own(s, at, word, lang);
-                if (another && Clock.Tells(s[..at], sentence, lang) && Clock.Tells(s[..to], word, lang) && !Storing.Speaks(s, at))
+                if (another && Clock.Tells(s[..at], sentence, lang) && (Clock.Tells(s[..to], word, lang) || Setting(s, word)) && !Storing.Speaks(s, at))
                 {
                     return (at, word, to);
                 }
@@ -46,6 +51,15 @@ internal static class OtherWay
         }
 
         return OtherCuts.In(s, lang);
+    }
+
+    /// <summary>"on low for 8 hours or high for 4": the other setting of the same pot with a bare figure, which is of the same unit.</summary>
+    private static bool Setting(string s, int word)
+    {
+        word = Places.WordAt(s, word, "on") ? Places.Skip(s, word + 2) : word;
+        int end = Places.WordAt(s, word, "high") ? word + 4 : Places.WordAt(s, word, "low") ? word + 3 : -1;
+        int next = end < 0 ? -1 : Places.Skip(s, end);
+        return next > 0 && Places.WordAt(s, next, "for") && Places.Skip(s, next + 3) is var figure && figure < s.Length && char.IsAsciiDigit(s[figure]);
     }
 
     /// <summary>"10 min, or 6 min in a stand mixer", "2 h (2 cm thick) or 3 h (4 cm)": a figure that is a way of its own, by its vessel or its size.</summary>

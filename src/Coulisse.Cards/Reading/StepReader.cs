@@ -10,6 +10,7 @@ internal static class StepReader
     private static readonly Beginnings FirstOfNights = new(Nights);
     private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
     private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
+    private static readonly string[] Folds = ["rabat à", "rabats à", "pli à", "plis à", "fold at", "folds at", "fold after", "folds after", "pliegue a", "pliegues a", "piega a", "pieghe a", "piega dopo", "falten nach", "rabat après", "rabats après"];
     private static readonly string[] Betters = ["better", "preferably", "ideally", "best", "besser", "am besten", "idealerweise", "meglio", "preferibilmente", "idealmente", "mieux", "idéalement", "de préférence", "mejor", "preferiblemente"];
     private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
     private static readonly WordList Leaves = new("unattended", "nobody need stand");
@@ -68,6 +69,7 @@ internal static class StepReader
         List<(int At, string Id)> operations = Operations.Verbs(s, lang, []);
         string? main = Operations.Main(operations);
         List<StepTemperature> temperatures = Heat.In(s, lang, main, operations);
+        main = FatBaths.Settle(s, lang, operations, temperatures) ? Operations.Main(operations) : main;
         List<StepTime> times = [];
         List<StepStorage> storage = [];
         double? hands = null;
@@ -104,7 +106,7 @@ internal static class StepReader
         for (int i = 0; i < s.Length; i++)
         {
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
-            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? BareMinutes.At(s, i, lang, temperatures, times.Count > 0 ? times[^1] : null) ?? BareMinutes.Letter(s, i, lang, temperatures) ?? BareWaits.At(s, i, lang)) is not { } t)
+            if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? BareMinutes.At(s, i, lang, temperatures, times.Count > 0 ? times[^1] : null) ?? BareMinutes.Letter(s, i, lang, temperatures) ?? BareWaits.At(s, i, lang) ?? KeepTimes.At(s, i, lang)) is not { } t)
             {
                 continue;
             }
@@ -159,14 +161,22 @@ internal static class StepReader
                 continue;
             }
 
-            if (Offsets.Is(s, before, after))
+            string clause = Sentences.Around(s, t.Start);
+            if (Offsets.Is(s, before, after) || TotalTimes.Is(clause, before))
             {
                 continue;
             }
 
-            string clause = Sentences.Around(s, t.Start);
+            if (times.Count > 0 && t.Max <= times[^1].MinutesMax && Ends(before, Folds))
+            {
+                // "2 h avec 1 rabat à 1 h": a moment within them
+                tendAt.Add(t.Min);
+                continue;
+            }
+
             int begin = Sentences.Begin(s, t.Start);
-            if (t.Min >= 1440 && Storing.Is(clause, Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || tail.StartsWith("max", StringComparison.Ordinal), t.Min) || Storing.Said(s, i, before))
+            bool upTo = Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || tail.StartsWith("max", StringComparison.Ordinal);
+            if (t.Min >= 1440 && (Storing.Is(clause, upTo, t.Min) || Storing.Verbless(s, clause, t.Min, OwnWork.Last(operations, begin, t.Start) is not (null or "freeze"), lang) || upTo && Storing.Chilled(clause) && !(times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most: true) is not null)) || Storing.Said(s, t.Start, before, t.Min))
             {
                 storage.Add(new StepStorage(StoragePlaces.Of(s, clause, words, temperatures), t.Max / 1440));
                 continue;
@@ -174,8 +184,9 @@ internal static class StepReader
 
             bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || tail.StartsWith("以上", StringComparison.Ordinal) || tail.StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || tail.StartsWith("or more", StringComparison.Ordinal) || tail is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
-            bool limit = !longest && Ends(before, "within", "in weniger als", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
+            bool limit = !longest && Ends(before, "within", "in weniger als", "within a further", "within another", "within the next", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
+            limit = limit || HoldLimits.Is(clause, before, most, t.Min);
             if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most) is { } range)
             {
                 times[^1] = range;
@@ -203,7 +214,7 @@ internal static class StepReader
                 op = op is not null && OwnWork.Strays(op, clause, temperatures) ? here : op;
             }
 
-            if (temperatures.Count > 0 && verb is null && op is not null && TimeKinds.Plain(op, "", own: true) is TimeKind.Hands && OwnWork.Carried(operations, s, begin, t.Start, temperatures) is { } carried)
+            if (temperatures.Count > 0 && verb is null && op is not null && TimeKinds.Plain(op, "", own: true) is TimeKind.Hands or TimeKind.Rest && OwnWork.Carried(operations, s, begin, t.Start, temperatures) is { } carried)
             {
                 op = carried;
             }

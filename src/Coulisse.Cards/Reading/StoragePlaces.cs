@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class StoragePlaces
 {
     private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "congelado", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "tiefgekühlt", "gefroren", "congelatore", "congelare", "congelato");
-    private static readonly WordList Cold = new("fridge", "refrigerator", "refrigerated", "refrigerate", "chilled", "chiller", "walk-in", "walk in", "walkin", "cold room", "coolroom", "cool room", "frais", "réfrigérateur", "chambre froide", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "cella", "Kühlschrank", "Kühlraum", "Kühlhaus", "gekühlt");
+    private static readonly WordList Cold = new("fridge", "refrigerator", "refrigerated", "refrigerate", "refrigerates", "chill", "chilled", "chiller", "walk-in", "walk in", "walkin", "cold room", "coolroom", "cool room", "frais", "réfrigérateur", "chambre froide", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "cella", "Kühlschrank", "Kühlraum", "Kühlhaus", "gekühlt");
     private static readonly WordList Sealed = new("tin", "airtight", "air-tight", "boîte", "luftdicht", "hermético", "ermetico");
     private static readonly WordList Warm = new("room temperature", "room temp", "ambient", "pantry", "larder", "cupboard", "shelf", "cool dark place", "cool dry place", "température ambiante", "Zimmertemperatur", "Raumtemperatur", "temperatura ambiente", "常温", "室温");
     private static readonly string[] Parts = [" or ", " ou ", " oder ", " o ", " and ", " et ", " und ", " y ", " e "];
@@ -42,7 +42,7 @@ internal static class StoragePlaces
         Frozen.In(words) || words.Contains("冷凍", StringComparison.Ordinal) ? "freezer"
         : Chilled(words) ? "fridge"
         : Sealed.In(words) ? "airtight"
-        : Warm.In(words) ? "room" : "";
+        : Warm.In(words.Contains("shelf life", StringComparison.OrdinalIgnoreCase) ? words.Replace("shelf life", "", StringComparison.OrdinalIgnoreCase) : words) ? "room" : "";
 
     private static bool Chilled(string s) => Cold.In(s) || s.Contains("冷蔵", StringComparison.Ordinal);
 
@@ -55,8 +55,8 @@ internal static class StoragePlaces
             return clause;
         }
 
-        int from = clause.AsSpan(0, at).LastIndexOfAny(",;/") + 1;
-        int to = clause.AsSpan(at + words.Length).IndexOfAny(",;/") is var stop and >= 0 ? at + words.Length + stop : clause.Length;
+        int from = clause.AsSpan(0, at).LastIndexOfAny(",;/、，") + 1;
+        int to = clause.AsSpan(at + words.Length).IndexOfAny(",;/、，") is var stop and >= 0 ? at + words.Length + stop : clause.Length;
         foreach (string part in Parts)
         {
             int before = clause.AsSpan(from, at - from).LastIndexOf(part, StringComparison.OrdinalIgnoreCase);

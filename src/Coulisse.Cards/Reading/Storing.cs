@@ -5,16 +5,19 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Sentences that say how long a thing keeps, or may be frozen: storage, no wait ("store up to 5 days", "can be frozen for 3 months", "Holds on semolina 4 hours."). "Hold on ice 4 hours." orders one.</summary>
 internal static class Storing
 {
+    private const double Day = 1440;
     private const double Weeks = 14 * 1440;
     private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva", "will last", "best within", "eat within", "consume within", "à consommer", "consommer sous", "consommer dans", "consumir antes");
     private static readonly string[] Openers = ["holds", "keeps", "it holds", "it keeps", "they hold", "they keep", "will hold", "will keep", "se garde", "se gardent", "se conserve", "se conservent", "tient", "tiennent", "hält", "hält sich", "halten sich", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono", "regge", "reggono", "lasts", "it lasts", "they last", "will last", "good for", "fine for", "shelf life", "storage", "keeping", "stored", "conservation", "Haltbarkeit", "Lagerung", "haltbar", "conservación", "caducidad", "conservazione", "durata"];
+    private static readonly string[] Sayers = ["good for", "fine for", "keeps", "will keep", "lasts", "will last", "hält", "halten", "hält sich", "halten sich", "se garde", "se gardent", "se conserve", "se conservent", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono"];
+    private static readonly string[] Uppers = ["about", "ca.", "etwa", "environ", "unos", "circa", "up to", "jusqu'à", "bis zu", "hasta", "fino a", "max", "max.", "at least", "for"];
     private static readonly Beginnings FirstOfOpeners = new(Openers);
     // What is labelled and dated is put away: days behind it say how long it keeps.
     private static readonly WordList Labelled = new("label", "use within", "use by", "shelf life", "étiqueter", "dlc", "à consommer dans", "etikettieren", "beschriften", "verbrauchen", "etiquetar", "consumir en", "caducidad", "etichettare", "consumare entro", "scadenza");
     private static readonly WordList MayFreeze = new("can be frozen", "may be frozen", "freezes well", "freezes for", "freeze for up to", "freeze up to", "can be kept", "can be stored", "peut se congeler", "peut être congelé", "peut être congelée", "se congèle", "peut se garder", "peut se conserver", "einfrierbar", "lässt sich einfrieren", "eingefroren", "lässt sich aufbewahren", "se puede congelar", "se puede guardar", "se puede conservar", "se congela", "si può congelare", "si può conservare", "si congela");
     // Only with a figure that is an upper end, or where nothing is said to be done afterwards.
-    private static readonly WordList Held = new("keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
-    private static readonly WordList PutAway = new("store", "stored", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
+    private static readonly WordList Held = new("stocker", "aufheben", "keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
+    private static readonly WordList PutAway = new("store", "stored", "stocker", "stockez", "stockage", "aufheben", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
     private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare");
     private static readonly WordList Then = new("before", "then", "avant", "puis", "vor dem", "dann", "danach", "antes", "luego", "después", "prima", "poi");
 
@@ -23,17 +26,48 @@ internal static class Storing
     /// <param name="most">True where the time is an upper end ("up to").</param>
     /// <param name="minutes">The time: nobody freezes for weeks to work on afterwards.</param>
     public static bool Is(string clause, bool most, double minutes) =>
-        Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal)
+        Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal) || Eaten(clause)
         || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && Frozen.In(clause) && !Then.In(clause);
 
+    /// <summary>"5 days fridge / 3 months freezer.", "In frigo 2-3 giorni. Si può congelare.": days in a place and no work, where a second place or the next sentence says that keeping is spoken of. "2 days in the fridge" alone is a wait.</summary>
+    public static bool Verbless(string s, string clause, double minutes, bool works, string lang)
+    {
+        if (minutes < Day || works || !Frozen.In(s) || Then.In(clause))
+        {
+            return false;
+        }
+
+        string behind = Parted(clause);
+        return StoragePlaces.In(clause[..^behind.Length]) is "fridge" or "room" or "airtight" && StoragePlaces.In(behind) is "freezer" && Clock.Tells(behind, 0, lang)
+            || StoragePlaces.In(clause) is "fridge" or "room" or "airtight" && MayFreeze.In(s);
+    }
+
+    private static string Parted(string clause) => clause.AsSpan().LastIndexOfAny("/,") is var at and > 0 ? clause[at..] : "";
+
     /// <summary>True when the sentence around a place says how long a thing keeps: "in the fridge 3 days, or freeze it for a month" are two places and no two ways to work.</summary>
-    public static bool Speaks(string s, int at) => Is(Sentences.Around(s, at), most: false, 0) || Said(s, at, "");
+    public static bool Speaks(string s, int at) => Sentences.Around(s, at) is var clause && (Is(clause, most: false, 0) || Said(s, at, "", 0) || Chilled(clause) && UpTo.In(clause) && Frozen.In(clause));
+
+    /// <summary>"冷蔵で2日以内に食べる".</summary>
+    public static bool Eaten(string clause) => clause.Contains("日以内", StringComparison.Ordinal) && (clause.Contains("食べ", StringComparison.Ordinal) || clause.Contains("使い切", StringComparison.Ordinal) || clause.Contains("召し上が", StringComparison.Ordinal));
+
+    /// <summary>"Refrigerate for up to 3 days": an upper end of days in the cold, where nothing is said to be done afterwards.</summary>
+    public static bool Chilled(string clause) => Cold.In(clause) && !Then.In(clause);
+
+    private static readonly WordList Cold = new("refrigerate", "chill", "fridge", "refrigerator", "réfrigérer", "réfrigérateur", "au frais", "kühl stellen", "kalt stellen", "Kühlschrank", "refrigerar", "nevera", "frigo", "frigorifero");
+    private static readonly WordList UpTo = new("up to", "jusqu'à", "bis zu", "hasta", "fino a");
 
     /// <summary>True when the sentence a time stands in opens with what a thing does by itself ("Holds on semolina 4 hours.", "Tient 2 heures au frais."), whatever the time; "holds its shape after 2 hours" says when, not how long.</summary>
-    public static bool Said(string s, int at, string before)
+    public static bool Said(string s, int at, string before, double minutes)
     {
-        int stop = at > 0 ? s.LastIndexOf(". ", at - 1, StringComparison.Ordinal) : -1;
-        int from = stop < 0 ? 0 : Places.Skip(s, stop + 2);
+        if (minutes >= Day && Places.Ends(Uppers.Aggregate(before, (b, u) => Places.Ends(b, u) ? b[..^u.Length].TrimEnd() : b), Sayers))
+        {
+            // "ready after a day, good for 4 weeks", "(hält 2 Wochen)"
+            return true;
+        }
+
+        int from = Sentences.Begin(s, at);
+        int open = s.AsSpan(from, at - from).LastIndexOf('(');
+        from = Places.Skip(s, open < 0 ? from : from + open + 1);
         if (!FirstOfOpeners.May(s, from) || before.EndsWith("after", StringComparison.Ordinal) || before.EndsWith("après", StringComparison.Ordinal) || before.EndsWith("nach", StringComparison.Ordinal) || before.EndsWith("dopo", StringComparison.Ordinal) || before.EndsWith("después de", StringComparison.Ordinal))
         {
             return false;

@@ -11,7 +11,9 @@ internal static class TimeKinds
     private const double Fridge = 8;
     private static readonly WordList Cold = new("fridge", "freezer", "Kühlschrank", "réfrigérateur", "nevera", "frigo", "au frais", "冷蔵庫", "walk-in", "walk in", "cold room", "coolroom", "Kühlraum", "Kühlhaus", "chambre froide");
     private static readonly WordList OutOf = new("out of the fridge", "out of the freezer", "from the fridge", "from the freezer", "outside the fridge", "hors du frigo", "hors du réfrigérateur", "du frigo", "du réfrigérateur", "du congélateur", "aus dem Kühlschrank", "fuera de la nevera", "de la nevera", "del frigorífico", "fuori dal frigo", "dal frigo", "dal frigorifero", "fuori frigo", "冷蔵庫から");
-    private static readonly WordList Still = new("leave", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar", "lievitazione", "puntata", "pointage", "apprêt", "Gare", "Stockgare", "Stückgare", "levado");
+    private static readonly WordList Still = new("autolyse", "autolisi", "autolisis", "intiepidire", "tiédir", "templar", "entibiar", "leave", "let", "hold", "wait", "bench", "ripen", "repos", "attendre", "warten", "ruhen", "esperar", "aspettare", "riposare", "kristallisieren", "crystallise", "crystallize", "cristalliser", "cristallizzare", "cristalizar", "laisser", "lassen", "dejar", "lasciare", "riposo", "reposar", "lievitazione", "puntata", "pointage", "apprêt", "Gare", "Stockgare", "Stückgare", "levado");
+    // What cools on the table behind the oven is in it no longer.
+    private static readonly WordList Lukewarm = new("intiepidire", "tiédir", "templar", "entibiar", "lauwarm", "autolyse", "autolisi");
     private static readonly WordList InBath = new("sous vide", "sous-vide", "sottovuoto", "al vacío", "vakuum", "sv");
     private static readonly WordList InMachine = new("by machine", "in the mixer", "in a mixer", "stand mixer", "on speed", "on first speed", "on second speed", "on slow speed", "on fast speed", "à vitesse", "au batteur", "au robot", "mit der Maschine", "in der Küchenmaschine", "auf Stufe", "a velocidad", "en la amasadora", "a velocità", "in planetaria");
     private static readonly WordList InOven = new("in the oven", "into the oven", "from the oven after", "°C oven", "°F oven", "C oven", "degree oven", "au four", "im Ofen", "im Backofen", "en el horno", "al horno", "in forno", "nel forno");
@@ -61,6 +63,11 @@ internal static class TimeKinds
         if (kind != TimeKind.Hands || op is not null && Places.Begins(op, Handwork))
         {
             return kind;
+        }
+
+        if (op is null && Lukewarm.In(clause))
+        {
+            return TimeKind.Rest;
         }
 
         if (op is null && temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited) && !Beaten.In(clause))

@@ -10,7 +10,7 @@ internal static class TimeWords
 
     private static readonly FrozenDictionary<string, double> Units = Pairs(
         (1, "minutes minute minuten minuti minuto minutos mins min mn minuters"), (60, "hours hour heures heure stunden stunde horas hora ore ora hrs hr std stdn h hs uur"),
-        (Second, "seconds second secondes seconde sekunden sekunde segundos segundo secondi secondo secs sec sek seg segs sg s"), (Day, "days day jours jour tage tag tagen días día dias dia giorni giorno"),
+        (Second, "seconds second secondes seconde sekunden sekunde segundos segundo secondi secondo secs sec sek seg segs sg s"), (Day, "days day jours jour tage tag tagen días día dias dia giorni giorno j gg"),
         (7 * Day, "weeks week wks wk semaines semaine wochen woche semanas semana settimane settimana"), (30 * Day, "months month mois monate monat monaten meses mes mesi mese")).ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> Look = Units.GetAlternateLookup<ReadOnlySpan<char>>();

@@ -1,0 +1,46 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"Discard after 2 hours", "hot hold above 63 °C max 2 h", "do not leave out more than 2 hours": how long a thing may stand at most. No wait of the plan, and no time it cooks.</summary>
+internal static class HoldLimits
+{
+    private const double Day = 1440;
+    private static readonly WordList Thrown = new("discard", "throw away", "throw out", "bin", "jeter", "wegwerfen", "entsorgen", "verwerfen", "desechar", "tirar", "gettare", "buttare");
+    // What is thrown away is what is left: "discard the bay leaf after 2 hours" is work.
+    private static readonly WordList LeftOver = new("leftovers", "left", "left over", "unused", "remaining", "the rest", "reste", "restes", "Reste", "sobras", "sobrante", "avanzi", "resto");
+    private static readonly WordList Never = new("do not", "don't", "never", "must not", "should not", "nicht", "nie", "ne pas", "jamais", "no dejar", "nunca", "non", "mai");
+    private static readonly WordList Standing = new("leave", "left", "stand", "sit", "keep", "hold", "held", "kept", "store", "out", "stehen", "stehen lassen", "halten", "laisser", "garder", "maintenir", "dejar", "mantener", "lasciare", "tenere", "mantenere");
+    private static readonly WordList Warm = new("hot hold", "hot-hold", "hold hot", "held hot", "keep warm", "kept warm", "keep hot", "kept hot", "hold warm", "held warm", "holds warm", "warm halten", "warmhalten", "tenir au chaud", "maintenir au chaud", "garder au chaud", "au chaud", "mantener caliente", "tenere in caldo", "in caldo");
+    private static readonly WordList May = new("can be kept", "can be held", "can be left", "can be stored", "may be kept", "may be held", "can stand", "can sit", "will hold", "peut se garder", "peut attendre", "kann stehen", "se puede guardar", "si può tenere");
+    private static readonly string[] Afters = ["after", "nach", "après", "dopo", "después de", "tras"];
+    private static readonly string[] Mores = ["more than", "longer than", "over", "länger als", "plus de", "más de", "più di", "oltre"];
+
+    /// <summary>True for a time that is such an end.</summary>
+    /// <param name="clause">The sentence of the time.</param>
+    /// <param name="before">What stands before the time, lower case.</param>
+    /// <param name="most">True where its own words say that it is an upper end.</param>
+    /// <param name="minutes">The time.</param>
+    public static bool Is(string clause, string before, bool most, double minutes)
+    {
+        if (minutes >= Day)
+        {
+            return false;
+        }
+
+        if (Thrown.In(clause) && Places.Ends(before, Afters))
+        {
+            string head = Folding.Lower(clause.TrimStart());
+            int first = head.IndexOf(' ');
+            // "Discard after", "discard any leftovers after": nothing else is named.
+            return LeftOver.In(clause) || first > 0 && Array.Exists(Afters, a => before.EndsWith(head[..first] + " " + a, StringComparison.Ordinal));
+        }
+
+        if (Never.In(clause) && Standing.In(clause) && Places.Ends(before, Mores))
+        {
+            return true;
+        }
+
+        return most && (Warm.In(clause) || May.In(clause));
+    }
+}

@@ -1,0 +1,60 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"Keeps for a year", "freeze for up to a month", "si conserva un anno": the article for one, and years. Only how long a thing keeps is told so; "add a month later" and "18 year old rum" are no times.</summary>
+internal static class KeepTimes
+{
+    private const double Day = 1440;
+    private static readonly (string Word, double Days)[] Ones =
+    [
+        ("a week", 7), ("a month", 30), ("a year", 365), ("a fortnight", 14), ("a day", 1), ("une semaine", 7), ("un mois", 30), ("un an", 365), ("une année", 365), ("eine Woche", 7), ("einen Monat", 30), ("ein Monat", 30), ("ein Jahr", 365),
+        ("una semana", 7), ("un mes", 30), ("un año", 365), ("una settimana", 7), ("un mese", 30), ("un anno", 365),
+    ];
+
+    private static readonly string[] Years = ["years", "year", "yrs", "yr", "ans", "an", "années", "Jahre", "Jahren", "Jahr", "años", "año", "anni", "anno"];
+    private static readonly Beginnings FirstOfOnes = new(Ones.Select(o => o.Word));
+
+    /// <summary>Such a time at a place of a sentence that speaks of keeping; null when none stands there.</summary>
+    public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang) => Told(s, at, lang) is { } t && (Storing.Is(Sentences.Around(s, at), most: true, t.Min) || Storing.Said(s, at, "", t.Min)) ? t : null;
+
+    /// <summary>Such a time at a place, whatever the sentence speaks of.</summary>
+    public static (double Min, double Max, int Start, int End)? Told(string s, int at, string lang)
+    {
+        if (char.IsAsciiDigit(s[at]))
+        {
+            // Asked at every figure that is no time: most have no word of years behind them.
+            int letter = at;
+            while (letter < s.Length && letter - at < 8 && (char.IsAsciiDigit(s[letter]) || s[letter] is ' ' or '-' or '.' or ','))
+            {
+                letter++;
+            }
+
+            if (letter == s.Length || s[letter] is not ('y' or 'Y' or 'a' or 'A' or 'j' or 'J') || Numbers.Range(s, at, lang) is not { InWords: false, Min: >= 1 and <= 10 } n)
+            {
+                return null;
+            }
+
+            int unit = Places.Skip(s, n.End);
+            foreach (string year in unit < s.Length && s[unit] is 'y' or 'Y' or 'a' or 'A' or 'J' ? Years : [])
+            {
+                if (Places.WordAt(s, unit, year))
+                {
+                    return (n.Min * 365 * Day, (n.Max ?? n.Min) * 365 * Day, at, unit + year.Length);
+                }
+            }
+
+            return null;
+        }
+
+        foreach ((string word, double days) in FirstOfOnes.May(s, at) ? Ones : [])
+        {
+            if (Places.WordAt(s, at, word))
+            {
+                return (days * Day, days * Day, at, at + word.Length);
+            }
+        }
+
+        return null;
+    }
+}
