@@ -4,9 +4,14 @@ namespace Coulisse.Cards.Words;
 internal static class Leaders
 {
     private const int Fewest = 3;
+    private const int Sentence = 40;
 
     /// <summary>True when dots lead from words to something behind them.</summary>
-    public static bool In(string s) => At(s, 0, out int end) > 0 && end < s.Length;
+    public static bool In(string s) => At(s, 0, out int end) is var at and > 0 && end < s.Length && !Trails(s, at, end);
+
+    /// <summary>"Bouillir le lait... cuire 3 min après ébullition.": three dots at the end of words and words behind them, in a line that ends like a sentence, lead to no amount.</summary>
+    private static bool Trails(string s, int at, int end) =>
+        s.Length > Sentence && s[^1] == '.' && end - at <= Fewest && char.IsLetter(s[at - 1]) && s[end] == ' ' && end + 1 < s.Length && char.IsLetter(s[end + 1]);
 
     /// <summary>The line with a colon for the first run of dots and a comma for every further one; the same string when it has none.</summary>
     public static string Plain(string s)
