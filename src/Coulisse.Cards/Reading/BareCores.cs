@@ -46,9 +46,22 @@ internal static class BareCores
     /// <param name="after">What stands behind it, in small letters.</param>
     public static bool Named(string before, string after)
     {
-        bool food = Any(before, after, "core", "internal", "registers", "thickest part", "kerntemperatur", "cœur", "coeur", "al cuore", "al corazón") || after.StartsWith(" inside", StringComparison.Ordinal) || after.StartsWith(" au cœur", StringComparison.Ordinal) || after.StartsWith(" à cœur", StringComparison.Ordinal) || after.StartsWith(" à coeur", StringComparison.Ordinal) || after.StartsWith(" im kern", StringComparison.Ordinal) || after.StartsWith(" en el corazón", StringComparison.Ordinal) || Leads(after, "core") || Japanese(before);
+        bool food = Any(before, after, "core", "internal", "thickest part", "kerntemperatur", "cœur", "coeur", "al cuore", "al corazón") || after.StartsWith(" inside", StringComparison.Ordinal) || after.StartsWith(" au cœur", StringComparison.Ordinal) || after.StartsWith(" à cœur", StringComparison.Ordinal) || after.StartsWith(" à coeur", StringComparison.Ordinal) || after.StartsWith(" im kern", StringComparison.Ordinal) || after.StartsWith(" en el corazón", StringComparison.Ordinal) || Leads(after, "core") || Japanese(before);
         return (food || Any(before, after, "al centro", "centre", "center", "middle") || Leads(after, "centre", "center", "middle") || after.StartsWith(" en el centro", StringComparison.Ordinal) || after.StartsWith(" in der mitte", StringComparison.Ordinal))
             && !OvenPlaces.Sets(before) && (food || !OvenPlaces.In(before) && !OvenPlaces.In(after));
+    }
+
+    /// <summary>"Registers 165 °F", "probe: 48 °C", "54 °C for medium": what a probe reads in a food, and not in sugar or oil.</summary>
+    public static bool Probed(string before, string after, double celsius)
+    {
+        if (celsius is < Least or > Most || BareHeat.Sweet.In(before))
+        {
+            return false;
+        }
+
+        string lead = before.TrimEnd(' ', ':');
+        return BareHeat.Ends(lead, "registers", "register", "probe", "probe to", "probe at", "sonde", "sonda") || BareHeat.Ends(lead, "reads", "reaches", "hits", "shows") && Places.HasAny(lead, "thermometer", "probe")
+            || after.StartsWith(" for rare", StringComparison.Ordinal) || after.StartsWith(" for medium", StringComparison.Ordinal) || after.StartsWith(" for well done", StringComparison.Ordinal);
     }
 
     /// <summary>True where a word stands anywhere before a figure, or right behind it.</summary>

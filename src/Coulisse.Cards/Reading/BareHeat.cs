@@ -43,6 +43,12 @@ internal static class BareHeat
             return true;
         }
 
+        if (k < s.Length && s[k] == ',' && n.Min >= 140 && Ends(before, "roast", "bake", "oven", "backen", "enfourner", "hornear", "infornare") && Places.Skip(s, k + 1) is var told && told < s.Length && char.IsAsciiDigit(s[told]) && Clock.At(s, told, lang) is not null)
+        {
+            // "Roast 220, 20 mins"
+            return true;
+        }
+
         if (k < s.Length && (Ends(before, "then", "puis", "dann", "luego", "poi") || before.EndsWith(';')) && Places.Skip(s, s[k] == ',' ? k + 1 : k) is var timed && timed > n.End && timed < s.Length && char.IsAsciiDigit(s[timed]) && Clock.At(s, timed, lang) is not null)
         {
             // "Oven 240, 8 mins; 180, 20 mins"
@@ -116,7 +122,8 @@ internal static class BareHeat
 
         if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, BareCores.Names) || Ends(before, "registers", "register", "registering") || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
         {
-            // Fahrenheit without its sign.
+            // Fahrenheit without its sign; sugar and oil are hotter than any middle.
+            core = !Sweet.In(s);
             return true;
         }
 
@@ -130,6 +137,9 @@ internal static class BareHeat
 
         return Ends(clause, Leads) && (n.Min >= 20 && Verb(clause, Heats, Cools) || Verb(clause, Cools, []));
     }
+
+    /// <summary>What a thermometer stands in that is no middle of a food.</summary>
+    public static readonly WordList Sweet = new("sugar", "syrup", "caramel", "oil", "fat", "jam", "jelly", "toffee", "fudge", "honey", "candy", "milk");
 
     private static bool Verb(string clause, string[] one, string[] other) => Places.HasAny(clause, one) || other.Length > 0 && Places.HasAny(clause, other);
 

@@ -156,6 +156,12 @@ internal static class Clock
         {
             // "45m", "1h 20m": minutes where the letter touches its figure
             bool glued = lang == "en" && !n.InWords && i == n.End && i < s.Length && s[i] is 'm' or 'M' && (i + 1 == s.Length || !char.IsLetterOrDigit(s[i + 1])) && n.Min < 600;
+            if (lang == "en" && !n.InWords && i == n.End && i < s.Length && s[i] == 'd' && (i + 1 == s.Length || !char.IsLetterOrDigit(s[i + 1]) && s[i + 1] != '\'') && n.Min <= 60)
+            {
+                // "cure 5d"
+                return (n.Min * 1440, (n.Max ?? n.Min) * 1440, at, i + 1);
+            }
+
             return glued ? (n.Min, n.Max ?? n.Min, at, i + 1) : Prime(s, n, at, lang);
         }
 

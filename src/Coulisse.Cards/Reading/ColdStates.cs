@@ -24,6 +24,11 @@ internal static class ColdStates
             return null;
         }
 
+        if (Behind(s, Math.Min(frozen, other), Math.Max(frozen, other), lang) is { } behind)
+        {
+            return behind;
+        }
+
         int one = Math.Min(frozen, other);
         int two = Math.Max(frozen, other);
         int to = two;
@@ -33,6 +38,30 @@ internal static class ColdStates
         }
 
         return Clock.Tells(s[..two], one, lang) && Clock.Tells(s[..to], two, lang) ? (two, two, to) : null;
+    }
+
+    /// <summary>"20 mins if chilled, 35 mins if frozen": the time stands before its state.</summary>
+    private static (int From, int Word, int To)? Behind(string s, int one, int two, string lang)
+    {
+        int begin = Sentences.Begin(s, one);
+        int to = two;
+        while (to < s.Length && !Sentences.Ends(s, to) && s[to] is not (',' or ')'))
+        {
+            to++;
+        }
+
+        if (Sentences.Begin(s, two) != begin || !Clock.Tells(s[..one], begin, lang) || Clock.Tells(s[..to], two, lang))
+        {
+            return null;
+        }
+
+        int figure = one;
+        while (figure < two && !(char.IsAsciiDigit(s[figure]) && Clock.At(s, figure, lang) is not null))
+        {
+            figure++;
+        }
+
+        return figure < two ? (figure, figure, to) : null;
     }
 
     private static int Find(string s, string[] words, int from)

@@ -25,10 +25,10 @@ internal static class DegreeSigns
             return Places.WordEnd(s, j + 1);
         }
 
-        if (j + 3 < s.Length && s[j + 3] is 'C' or 'F' && s.AsSpan(j).StartsWith("deg", StringComparison.OrdinalIgnoreCase) && (j + 4 == s.Length || !char.IsLetterOrDigit(s[j + 4])))
+        if (j + 3 < s.Length && s[j] is 'd' or 'D' && s.AsSpan(j).StartsWith("deg", StringComparison.OrdinalIgnoreCase) && (!char.IsLetter(s[j + 3]) || s[j + 3] is 'C' or 'F' && (j + 4 == s.Length || !char.IsLetterOrDigit(s[j + 4]))))
         {
-            // "170 degC"
-            return j + 3;
+            // "170 degC", "400deg F", "400 deg. F"
+            return s[j + 3] == '.' ? j + 4 : j + 3;
         }
 
         foreach (string w in FirstOfDegrees.May(s, j) ? Degrees : [])

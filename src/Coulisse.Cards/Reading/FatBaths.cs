@@ -9,7 +9,7 @@ internal static class FatBaths
     private static readonly string[] Fats = ["oil", "fat", "lard", "dripping", "tallow", "ghee", "shortening", "fryer", "huile", "graisse", "friture", "saindoux", "friteuse", "fett", "öl", "schmalz", "butterschmalz", "schweineschmalz", "gänseschmalz", "frittierfett", "pflanzenfett", "pflanzenöl", "sonnenblumenöl", "rapsöl", "frittieröl", "fritteuse", "aceite", "manteca", "grasa", "freidora", "olio", "strutto", "grasso", "friggitrice"];
     private static readonly string[] Ins = ["in", "into", "im", "dans", "en", "nel", "nella", "nello"];
     // Between the fat and its heat.
-    private static readonly string[] Smalls = ["at", "of", "to", "heated", "hot", "about", "à", "a", "chaude", "chaud", "chauffée", "bei", "auf", "von", "heißem", "heißes", "ca.", "etwa", "caliente", "calda", "caldo", "bollente", "circa", "unos", "environ"];
+    private static readonly string[] Smalls = ["schwimmend", "at", "of", "to", "heated", "hot", "about", "à", "a", "chaude", "chaud", "chauffée", "bei", "auf", "von", "heißem", "heißes", "ca.", "etwa", "caliente", "calda", "caldo", "bollente", "circa", "unos", "environ"];
     private static readonly string[] Ofs = ["de", "di", "d'", "del", "della", "da"];
     private static readonly string[] Behinds = [" oil", " hot oil", " fat", " hot fat", " heißem öl", " heißem fett", " öl", " fett"];
 
@@ -69,7 +69,7 @@ internal static class FatBaths
             }
         }
 
-        return words[fat].StartsWith("nell'", StringComparison.Ordinal);
+        return words[fat].StartsWith("nell'", StringComparison.Ordinal) || fat > 0 && words[fat - 1] == "à" && words[fat].StartsWith("l'", StringComparison.Ordinal);
     }
 
     private static string Bare(string word) => word.IndexOf('\'') is var mark and >= 0 ? word[(mark + 1)..] : word;

@@ -84,7 +84,7 @@ internal static class Heat
             }
 
             // "200 °C (fan 180 °C/400 °F)": told before in the other scale
-            if (fahrenheit && scale == 'F' && before.TrimEnd() is { Length: > 0 } slash && slash[^1] is '/' or '(' or ',' && InCelsius(found, celsius) is var same and >= 0)
+            if (fahrenheit && scale == 'F' && before.TrimEnd(' ', '-') is { Length: > 0 } slash && slash[^1] is '/' or '(' or ',' && InCelsius(found, celsius) is var same and >= 0)
             {
                 found[same] = found[same] with { Words = found[same].Words + " / " + words };
                 continue;
@@ -275,12 +275,12 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (BareCores.Named(before, after))
+        if (BareCores.Named(before, after) || BareCores.Probed(before, after, c))
         {
             return TemperatureOf.Core;
         }
 
-        if (c is >= 120 and <= 230 && op is not ("bake" or "roast") && !FatBaths.Coats(before, after) && (Places.HasAny(before, "oil", "öl", "huile", "aceite", "olio", "frying fat") || after.StartsWith("の油", StringComparison.Ordinal)))
+        if (c is >= 120 and <= 230 && op is not ("bake" or "roast") && !FatBaths.Coats(before, after) && !Airs.Oven(before, after) && (Places.HasAny(before, "oil", "öl", "huile", "aceite", "olio", "frying fat") || after.StartsWith("の油", StringComparison.Ordinal)))
         {
             return TemperatureOf.Pan;
         }

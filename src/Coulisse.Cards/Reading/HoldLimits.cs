@@ -6,7 +6,8 @@ namespace Coulisse.Cards.Reading;
 internal static class HoldLimits
 {
     private const double Day = 1440;
-    private static readonly WordList Thrown = new("discard", "throw away", "throw out", "bin", "jeter", "wegwerfen", "entsorgen", "verwerfen", "desechar", "tirar", "gettare", "buttare");
+    private static readonly string[] Throws = ["discard", "throw away", "throw out", "bin", "jeter", "wegwerfen", "entsorgen", "verwerfen", "desechar", "tirar", "gettare", "buttare"];
+    private static readonly WordList Thrown = new(Throws);
     // What is thrown away is what is left: "discard the bay leaf after 2 hours" is work.
     private static readonly WordList LeftOver = new("leftovers", "left", "left over", "unused", "remaining", "the rest", "reste", "restes", "Reste", "sobras", "sobrante", "avanzi", "resto");
     private static readonly WordList Never = new("do not", "don't", "never", "must not", "should not", "nicht", "nie", "ne pas", "jamais", "no dejar", "nunca", "non", "mai");
@@ -30,10 +31,9 @@ internal static class HoldLimits
 
         if (Thrown.In(clause) && Places.Ends(before, Afters))
         {
-            string head = Folding.Lower(clause.TrimStart());
-            int first = head.IndexOf(' ');
-            // "Discard after", "discard any leftovers after": nothing else is named.
-            return LeftOver.In(clause) || first > 0 && Array.Exists(Afters, a => before.EndsWith(head[..first] + " " + a, StringComparison.Ordinal));
+            // "Discard after", "discard any leftovers after", "nach 2 Stunden wegwerfen": nothing else is named.
+            string head = Folding.Lower(clause.AsSpan().TrimStart().ToString());
+            return LeftOver.In(clause) || Array.Exists(Afters, a => Places.WordAt(head, 0, a)) || Array.Exists(Throws, w => Array.Exists(Afters, a => before.EndsWith(w + " " + a, StringComparison.Ordinal)));
         }
 
         if (Never.In(clause) && Standing.In(clause) && Places.Ends(before, Mores))

@@ -17,7 +17,7 @@ internal static class Marks
         {
             int before = i;
             char c = s[i];
-            if (c is '-' or '+' or '*' or '>' or '–' || Glyphs.Contains(c))
+            if ((c is '-' or '+' or '*' or '>' or '–' || Glyphs.Contains(c)) && !Minus.Opens(s, i))
             {
                 i++;
             }

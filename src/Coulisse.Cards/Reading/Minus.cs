@@ -28,7 +28,21 @@ internal static class Minus
             return Places.Ends(Folding.Lower(s[Math.Max(0, i - 12)..(i - 3)]), Leads);
         }
 
-        return i > 5 && Told(s, i);
+        return i > 1 && Told(s, i);
+    }
+
+    /// <summary>True where a sign at a place belongs to a heat of the cold and is no bullet: "-20 °C for 24 h". No kitchen freezes below 60 under zero, so that "-180 °C" is an item.</summary>
+    public static bool Opens(string s, int at)
+    {
+        int i = at + 1;
+        int figure = 0;
+        while (i < s.Length && i - at < 4 && char.IsAsciiDigit(s[i]))
+        {
+            figure = figure * 10 + s[i++] - '0';
+        }
+
+        int sign = Places.Skip(s, i);
+        return i > at + 1 && figure is > 0 and <= 60 && sign < s.Length && (s[sign] is '°' or '℃' or '度' || s[sign] == 'C' && (sign + 1 == s.Length || !char.IsLetterOrDigit(s[sign + 1])));
     }
 
     /// <summary>What may stand before the sign: no figure, and no Latin word it would join.</summary>
@@ -38,6 +52,6 @@ internal static class Minus
     private static bool Told(string s, int i)
     {
         string before = Folding.Lower(s[Math.Max(0, i - 6)..i].TrimEnd());
-        return before.EndsWith("minus", StringComparison.Ordinal) || before.EndsWith("moins", StringComparison.Ordinal) || before.EndsWith("menos", StringComparison.Ordinal) || before.EndsWith(" meno", StringComparison.Ordinal);
+        return before.EndsWith("minus", StringComparison.Ordinal) || before.EndsWith("moins", StringComparison.Ordinal) || before.EndsWith("menos", StringComparison.Ordinal) || before.EndsWith(" meno", StringComparison.Ordinal) || before.EndsWith("マイナス", StringComparison.Ordinal) || before.EndsWith("零下", StringComparison.Ordinal) || before.EndsWith("氷点下", StringComparison.Ordinal);
     }
 }

@@ -24,6 +24,12 @@ internal static class OtherWay
             return state;
         }
 
+        if (s.IndexOf('/') is var bar and > 0 && Places.Skip(s, bar + 1) is var pot && (Places.WordAt(s, pot, "high") || Places.WordAt(s, pot, "low")) && Clock.Tells(s[..bar], Sentences.Begin(s, bar), lang) && End(s, pot) is var last && Clock.Tells(s[..last], pot, lang))
+        {
+            // "on high 4 hrs / low 8 hrs"
+            return (bar, pot, last);
+        }
+
         if (!FirstOfOrs.MayIn(s))
         {
             return OtherCuts.In(s, lang);

@@ -7,7 +7,12 @@ internal static class OwnWork
 {
     private const double Hot = 60;
     private static readonly WordList Thens = new("then", "puis", "ensuite", "dann", "danach", "luego", "después", "poi", "quindi");
-    private static readonly WordList Waits = new("autolyse", "autolisi", "autolisis", "intiepidire", "tiédir", "templar", "entibiar", "rest", "rests", "proof", "prove", "overnight", "repos", "pointage", "apprêt", "croûter", "lievitazione", "riposo", "puntata", "appretto", "Gare", "Stockgare", "Stückgare", "Ruhe", "Ruhezeit", "reposo", "fermentación", "levado");
+    private static readonly WordList Waits = new("abkühlen", "auskühlen", "lauwarm", "autolyse", "autolisi", "autolisis", "intiepidire", "tiédir", "templar", "entibiar", "rest", "rests", "proof", "prove", "overnight", "repos", "pointage", "apprêt", "croûter", "lievitazione", "riposo", "puntata", "appretto", "Gare", "Stockgare", "Stückgare", "Ruhe", "Ruhezeit", "reposo", "fermentación", "levado");
+
+    private static readonly WordList Stood = new("autolyse", "autolisi", "autolisis");
+
+    /// <summary>"Mix flour and water, autolyse 1 h": dough that stands, in the part of the sentence the time is told in.</summary>
+    public static bool Stands(string part) => Stood.In(part);
 
     /// <summary>The main work of the sentence between two places; null when it tells none.</summary>
     public static string? Main(List<(int At, string Id)> all, int from, int to)

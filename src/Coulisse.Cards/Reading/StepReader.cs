@@ -103,6 +103,7 @@ internal static class StepReader
     private static void Times(string s, string lang, List<(int At, string Id)> operations, List<StepTime> times, List<double> tendAt, List<StepTemperature> temperatures, List<StepStorage> storage, ref double? hands)
     {
         string? lower = null;
+        int fold = 0;
         for (int i = 0; i < s.Length; i++)
         {
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
@@ -167,10 +168,11 @@ internal static class StepReader
                 continue;
             }
 
-            if (times.Count > 0 && t.Max <= times[^1].MinutesMax && Ends(before, Folds))
+            if (times.Count > 0 && t.Max <= times[^1].MinutesMax && (Ends(before, Folds) || fold > 0 && s[fold..t.Start].Trim(' ') is "," or "et" or "and" or "und" or "y" or "e"))
             {
                 // "2 h avec 1 rabat à 1 h": a moment within them
                 tendAt.Add(t.Min);
+                fold = t.End;
                 continue;
             }
 
@@ -184,8 +186,8 @@ internal static class StepReader
 
             bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || tail.StartsWith("以上", StringComparison.Ordinal) || tail.StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || tail.StartsWith("or more", StringComparison.Ordinal) || tail is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s);
-            bool limit = !longest && Ends(before, "within", "in weniger als", "within a further", "within another", "within the next", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than");
-            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
+            bool limit = !longest && Ends(before, "within", "in weniger als", "within a further", "within another", "within the next", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than") || !longest && tail.StartsWith("以内", StringComparison.Ordinal);
+            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "maximal", "massimo", "máximo", "maximum de", "al massimo", "como máximo", "au plus", "au maximum") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
             limit = limit || HoldLimits.Is(clause, before, most, t.Min);
             if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most) is { } range)
             {
@@ -259,6 +261,7 @@ internal static class StepReader
 
             (int repeats, bool between) = Repeats.Of(s, t.Start, before, after);
             TimeKind kind = TimeKinds.Of(op, clause, t.Min * repeats, after, verb is not null, temperatures);
+            kind = kind is TimeKind.Hands or TimeKind.Machine && OwnWork.Stands(StoragePlaces.Part(clause, words)) ? TimeKind.Rest : kind;
             kind = limit ? TimeKind.Limit : between && kind is TimeKind.Hands or TimeKind.Machine ? TimeKind.Rest : kind;
             times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, kind, words) { Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At, Repeats = repeats });
         }

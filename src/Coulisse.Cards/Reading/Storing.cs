@@ -7,9 +7,9 @@ internal static class Storing
 {
     private const double Day = 1440;
     private const double Weeks = 14 * 1440;
-    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva", "will last", "best within", "eat within", "consume within", "à consommer", "consommer sous", "consommer dans", "consumir antes");
+    private static readonly WordList Keepers = new("keeps", "keep for", "will keep", "store in", "dura", "durano", "se conserve", "hält sich", "haltbar", "aguanta", "si conserva", "se conserva", "will last", "best within", "eaten within", "best eaten", "eat within", "consume within", "à consommer", "consommer sous", "consommer dans", "consumir antes");
     private static readonly string[] Openers = ["holds", "keeps", "it holds", "it keeps", "they hold", "they keep", "will hold", "will keep", "se garde", "se gardent", "se conserve", "se conservent", "tient", "tiennent", "hält", "hält sich", "halten sich", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono", "regge", "reggono", "lasts", "it lasts", "they last", "will last", "good for", "fine for", "shelf life", "storage", "keeping", "stored", "conservation", "Haltbarkeit", "Lagerung", "haltbar", "conservación", "caducidad", "conservazione", "durata"];
-    private static readonly string[] Sayers = ["good for", "fine for", "keeps", "will keep", "lasts", "will last", "hält", "halten", "hält sich", "halten sich", "se garde", "se gardent", "se conserve", "se conservent", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono"];
+    private static readonly string[] Sayers = ["good for", "fine for", "halten sie", "hält er", "hält es", "hält sie", "keeps", "will keep", "lasts", "will last", "hält", "halten", "hält sich", "halten sich", "se garde", "se gardent", "se conserve", "se conservent", "aguanta", "aguantan", "se conserva", "se conservan", "si conserva", "si conservano", "si mantiene", "si mantengono"];
     private static readonly string[] Uppers = ["about", "ca.", "etwa", "environ", "unos", "circa", "up to", "jusqu'à", "bis zu", "hasta", "fino a", "max", "max.", "at least", "for"];
     private static readonly Beginnings FirstOfOpeners = new(Openers);
     // What is labelled and dated is put away: days behind it say how long it keeps.
@@ -27,7 +27,7 @@ internal static class Storing
     /// <param name="minutes">The time: nobody freezes for weeks to work on afterwards.</param>
     public static bool Is(string clause, bool most, double minutes) =>
         Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal) || Eaten(clause)
-        || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && Frozen.In(clause) && !Then.In(clause);
+        || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && (Frozen.In(clause) && !Then.In(clause) || clause.Contains("冷凍", StringComparison.Ordinal));
 
     /// <summary>"5 days fridge / 3 months freezer.", "In frigo 2-3 giorni. Si può congelare.": days in a place and no work, where a second place or the next sentence says that keeping is spoken of. "2 days in the fridge" alone is a wait.</summary>
     public static bool Verbless(string s, string clause, double minutes, bool works, string lang)
@@ -42,7 +42,16 @@ internal static class Storing
             || StoragePlaces.In(clause) is "fridge" or "room" or "airtight" && MayFreeze.In(s);
     }
 
-    private static string Parted(string clause) => clause.AsSpan().LastIndexOfAny("/,") is var at and > 0 ? clause[at..] : "";
+    private static string Parted(string clause)
+    {
+        int at = clause.AsSpan().LastIndexOfAny("/,");
+        foreach (string or in (ReadOnlySpan<string>)[" or ", " ou ", " oder ", " o "])
+        {
+            at = Math.Max(at, clause.LastIndexOf(or, StringComparison.OrdinalIgnoreCase));
+        }
+
+        return at > 0 ? clause[at..] : "";
+    }
 
     /// <summary>True when the sentence around a place says how long a thing keeps: "in the fridge 3 days, or freeze it for a month" are two places and no two ways to work.</summary>
     public static bool Speaks(string s, int at) => Sentences.Around(s, at) is var clause && (Is(clause, most: false, 0) || Said(s, at, "", 0) || Chilled(clause) && UpTo.In(clause) && Frozen.In(clause));
@@ -56,10 +65,26 @@ internal static class Storing
     private static readonly WordList Cold = new("refrigerate", "chill", "fridge", "refrigerator", "réfrigérer", "réfrigérateur", "au frais", "kühl stellen", "kalt stellen", "Kühlschrank", "refrigerar", "nevera", "frigo", "frigorifero");
     private static readonly WordList UpTo = new("up to", "jusqu'à", "bis zu", "hasta", "fino a");
 
+    /// <summary>True where such a verb stands right before the time.</summary>
+    private static bool Sayer(string before)
+    {
+        foreach (string upper in Uppers)
+        {
+            if (Places.Ends(before, Sayers))
+            {
+                return true;
+            }
+
+            before = Places.Ends(before, upper) ? before[..^upper.Length].TrimEnd() : before;
+        }
+
+        return Places.Ends(before, Sayers);
+    }
+
     /// <summary>True when the sentence a time stands in opens with what a thing does by itself ("Holds on semolina 4 hours.", "Tient 2 heures au frais."), whatever the time; "holds its shape after 2 hours" says when, not how long.</summary>
     public static bool Said(string s, int at, string before, double minutes)
     {
-        if (minutes >= Day && Places.Ends(Uppers.Aggregate(before, (b, u) => Places.Ends(b, u) ? b[..^u.Length].TrimEnd() : b), Sayers))
+        if (minutes >= Day && Sayer(before))
         {
             // "ready after a day, good for 4 weeks", "(hält 2 Wochen)"
             return true;
