@@ -25,6 +25,8 @@ internal sealed class Draft(bool why)
     public string? PercentOf;
     public double? PackGrams;
     public string? Reference;
+    /// <summary>The words of this food alone, where its line names several.</summary>
+    public string? Said;
     public bool Repaired;
     public bool Milli;
     /// <summary>A figure without a unit, taken as grams.</summary>

@@ -27,8 +27,7 @@ internal static class EachOf
             return opened;
         }
 
-        string each = lang switch { "fr" => "chacun de", "de" => "je", "es" => "cada uno de", "it" => "ciascuno di", _ => "each" };
-        int at = s.Length > 0 && (char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) ? Places.FindWord(s, each) : -1;
+        (int at, string each) = s.Length > 0 && (char.IsAsciiDigit(s[0]) || Numbers.Vulgar(s[0]) > 0 || lang == "en" && char.IsLetter(s[0])) ? Each(s, lang) : (-1, "");
         if (at is < 2 or > 24)
         {
             return null;
@@ -62,6 +61,26 @@ internal static class EachOf
         return Foods(s, s[..m.End], from, lang);
     }
 
+    private static readonly string[] French = ["chacun de", "chacune de", "de chaque", "de chacun", "chaque"];
+    private static readonly string[] German = ["von je", "je", "jeweils"];
+    private static readonly string[] Spanish = ["cada uno de", "de cada uno", "de cada"];
+    private static readonly string[] Italian = ["ciascuno di", "di ciascuno", "di ciascuna", "di ogni"];
+    private static readonly string[] English = ["of each", "each"];
+
+    /// <summary>Where the word stands that shares the amount out.</summary>
+    private static (int At, string Each) Each(string s, string lang)
+    {
+        foreach (string each in lang switch { "fr" => French, "de" => German, "es" => Spanish, "it" => Italian, _ => English })
+        {
+            if (Places.FindWord(s, each) is var at and >= 0)
+            {
+                return (at, each);
+            }
+        }
+
+        return (-1, "");
+    }
+
     /// <summary>One part for each food behind a place; what is done to all of them stands behind the last.</summary>
     private static List<string>? Foods(string s, string amount, int from, string lang)
     {
@@ -69,7 +88,7 @@ internal static class EachOf
         if (lang == "en" && foods.Length > 1)
         {
             // "each of cumin and coriander seeds"
-            foods = Headed(foods);
+            foods = GroundSpices.Spread(Headed(foods));
         }
 
         string done = "";

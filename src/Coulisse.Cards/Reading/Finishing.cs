@@ -40,6 +40,7 @@ internal static class Finishing
         doubts.AddRange(StepMisprints.Of(dish));
         doubts.AddRange(BareWaits.Of(dish));
         doubts.AddRange(Rates.Of(dish));
+        doubts.AddRange(KiloBases.Of(dish));
         return dish with
         {
             Measures = Reading.Measures.Of(dish), Plate = Linking.Plate(plate, dish.Components), Remarks = [.. remarks.OrderBy(r => r.Line)], Doubts = [.. doubts.OrderByDescending(d => d.Weight).ThenBy(d => d.Line)],

@@ -48,7 +48,8 @@ internal sealed class FoodIds(string lang)
         }
 
         string state = prepared.IndexOf(',') is var comma and > 0 ? prepared[..comma] : prepared;
-        return Whole(state + " " + d.Food, s) ?? Whole(d.Food + " " + state, s) ?? plain;
+        string said = d.Said ?? s;
+        return Whole(state + " " + d.Food, said) ?? Whole(d.Food + " " + state, said) ?? plain;
     }
 
     private FoodMatch? Whole(string name, string s) => name.Length <= LongestName && s.Contains(name, StringComparison.OrdinalIgnoreCase) && Of(ref name) is { Confidence: >= VerySure } match ? match : null;

@@ -65,7 +65,7 @@ internal static class Joins
         }
 
         Add(parts, s[start..]);
-        if (parts.Count == 1 && (ManyAmounts.Of(s, lang) ?? NameList.Of(s, lang)) is { } names)
+        if (parts.Count == 1 && (ManyAmounts.Of(s, lang) ?? NameList.Of(s, lang) ?? PurposePairs.Of(s, lang)) is { } names)
         {
             return names;
         }
@@ -167,7 +167,13 @@ internal static class Joins
             return last.Length < 30 && !last.Contains(',') && !FoodWords.IsPreparation(last, lang) && FoodIds.Match(last, lang) is not null;
         }
 
-        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" or "mass" or "volume" } } m || !HasMeasure(s, start, comma, lang) || Places.Skip(s, m.End) is var food && (food >= s.Length || !char.IsLetter(s[food])) || Prepared(s, food, lang))
+        if (lang == "fr" && k < s.Length && char.IsAsciiDigit(s[k]) && Amounts.At(s, k, lang) is { Unit.Unit: "clove" } clove && (clove.End >= s.Length || s[clove.End] == ',') && s.AsSpan(k, clove.End - k).EndsWith("ail") && HasMeasure(s, start, comma, lang))
+        {
+            // "10 brins de persil, 1 gousse d'ail": the measure's word holds the food
+            return true;
+        }
+
+        if (k >= s.Length || !char.IsAsciiDigit(s[k]) || Amounts.At(s, k, lang) is not { Unit: null or { Kind: "count" or "spoon" or "cup" or "mass" or "volume" } } m || !HasMeasure(s, start, comma, lang) || PartReader.Of(s, Places.Skip(s, m.End), lang) is var food && (food >= s.Length || !char.IsLetter(s[food])) || Prepared(s, food, lang))
         {
             return false;
         }
@@ -292,7 +298,7 @@ internal static class Joins
     }
 
     /// <summary>True for a food of the table, and for oil and vinegar of whatever kind.</summary>
-    private static bool Named(string name, string lang) => name.IndexOf(' ') < 0 && Staples.In(name) || FoodIds.Match(name, lang) is not null;
+    internal static bool Named(string name, string lang) => name.IndexOf(' ') < 0 && Staples.In(name) || FoodIds.Match(name, lang) is not null;
 
     /// <summary>True where salt or pepper is named.</summary>
     internal static bool IsSalt(string s) => FirstOfSalts.MayIn(s) && Places.HasAny(s, Salts);

@@ -40,7 +40,7 @@ internal static class Labels
     }
 
     /// <summary>"To serve", "Garnish", "Zum Servieren", "Pour servir": what the line is for, with or without an amount.</summary>
-    private static bool Serving(string label) => label.ToLowerInvariant() is "to serve" or "serve with" or "to finish" or "to garnish" or "garnish" or "to decorate" or "decoration" or "topping" or "zum servieren" or "zum garnieren" or "deko" or "garnitur" or "pour servir" or "pour la décoration" or "décor" or "décoration" or "para servir" or "para decorar" or "per servire" or "per decorare" or "per guarnire";
+    private static bool Serving(string label) => label.ToLowerInvariant() is "to serve" or "serve with" or "to finish" or "to garnish" or "garnish" or "to decorate" or "decoration" or "topping" or "alongside" or "on the side" or "dazu" or "als beilage" or "beilage" or "zum servieren" or "zum garnieren" or "deko" or "garnitur" or "pour servir" or "pour accompagner" or "accompagnement" or "pm" or "p.m." or "pour la décoration" or "décor" or "décoration" or "para servir" or "para acompañar" or "acompañamiento" or "guarnición" or "para decorar" or "per servire" or "per accompagnare" or "contorno" or "per decorare" or "per guarnire";
 
     private static bool Behind(string rest, string lang)
     {

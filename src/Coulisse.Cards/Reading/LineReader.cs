@@ -69,7 +69,7 @@ internal static class LineReader
     private static List<Draft> Drafts(string s, string lang, bool why)
     {
         List<Draft> drafts = new(1);
-        s = FrontMarks.Spaced(Leaders.Plain(s));
+        s = TimesBehind.Front(FrontMarks.Spaced(Leaders.Plain(s)), lang);
         if (s.Length > 6 && s[0] == '(' && s[^1] == ')' && s.AsSpan(1).IndexOf('(') < 0 && s.IndexOf(')') == s.Length - 1 && Amounts.At(s, 1, lang) is { Unit: not null })
         {
             // "(1 tbsp cream - optional)": a whole line in brackets
@@ -89,7 +89,7 @@ internal static class LineReader
         }
 
         string? whole = null;
-        foreach (string part in EachOf.Parts(s, lang) ?? FoodFirst.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Joins.Split(s, lang))
+        foreach (string part in EachBehind.Parts(s, lang) ?? EachOf.Parts(s, lang) ?? FoodFirst.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {
@@ -99,6 +99,7 @@ internal static class LineReader
             }
 
             Draft draft = PartReader.Read(part, lang, why);
+            draft.Said = part.Length < s.Length ? part : null;
             draft.Use = whole is null ? draft.Use : draft.Use is { } own ? $"{whole}; {own}" : whole;
             Merging.Merge(drafts, draft, lang);
         }

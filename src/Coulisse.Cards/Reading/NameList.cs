@@ -23,6 +23,7 @@ internal static class NameList
         // "salt, pepper and sumac, to taste": what is said of the last, and no name
         string? tail = names.Length > 2 && (Uses.Begins(names[^1], lang) || Lexicon.Longest("use", names[^1], 0, 3, lang, out int whole) is not null && whole >= names[^1].Length) ? names[^1] : null;
         names = tail is null ? names : names[..^1];
+        names = lang == "en" ? GroundSpices.Spread(names) : names;
         bool told = tail is not null;
         if (names.Length is < 2 or > MostNames)
         {

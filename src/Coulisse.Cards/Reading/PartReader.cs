@@ -18,7 +18,7 @@ internal static class PartReader
             return JapanesePart.Read(s, why);
         }
 
-        s = Shares.PerKilo(FrontMarks.Pointed(s, d), lang, d);
+        s = KiloRates.Take(FrontMarks.Pointed(s, d), lang, d);
         List<string> brackets = s.Contains('(') ? [] : None;
         d.EachInBracket = FrontBracket(s);
         s = FrontMarks.Optional(s, lang, d);

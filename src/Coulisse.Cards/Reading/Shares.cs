@@ -29,39 +29,6 @@ internal static class Shares
         return s;
     }
 
-    /// <summary>"Sel 18 g/kg", "18 g/kg salt", "sal 18 g por kg": a weight to each kilogram is a share of a thousand, and no amount. The line without it.</summary>
-    public static string PerKilo(string s, string lang, Draft d)
-    {
-        foreach (string w in (ReadOnlySpan<string>)["g/kg", "g / kg", "g par kg", "g pro kg", "g per kg", "g por kg", "g al kg"])
-        {
-            int kilo = s.IndexOf(w, StringComparison.Ordinal);
-            int behind = kilo + w.Length;
-            if (kilo <= 0 || behind < s.Length && char.IsLetterOrDigit(s[behind]))
-            {
-                continue;
-            }
-
-            int from = kilo;
-            while (from > 0 && (char.IsAsciiDigit(s[from - 1]) || s[from - 1] is '.' or ',' or ' '))
-            {
-                from--;
-            }
-
-            from = Places.Skip(s, from);
-            if (Numbers.Single(s, from, lang) is not { InWords: false } n || Places.Skip(s, n.End) < kilo)
-            {
-                return s;
-            }
-
-            d.Percent = Math.Round(n.Min / 10, 6);
-            d.Tokens?.Add(new ReadToken(s[from..behind], "share", System.FormattableString.Invariant($"{d.Percent} %")));
-            string rest = $"{s[..from].TrimmedEnd(" ,:-")} {s[behind..].Trim()}".Trim();
-            return rest[PartReader.Of(rest, 0, lang)..];
-        }
-
-        return s;
-    }
-
     /// <summary>"Salt, 2.2% of flour weight", "Sugar 12-15 % of fruit weight": the share behind the food. The line itself when there is none.</summary>
     public static string Behind(string s, string lang, Draft d)
     {

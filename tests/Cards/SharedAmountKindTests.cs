@@ -1,0 +1,107 @@
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Cards.Tests;
+
+/// <summary>Several foods in one line, by kind: one amount behind them for each, two for one purpose, a count behind the weight of one, a weight to each kilogram. Each beside what looks like it and is none. Readings as a cook gives them: common practice, no source.</summary>
+public sealed class SharedAmountKindTests
+{
+    private static string Said(string line, string lang) => string.Join(" + ", CardReader.ReadLineWithDoubts(line, lang).Line.Foods.Select(f => System.FormattableString.Invariant($"{(f.Amount is { } a ? $"{a} {f.Unit} " : "")}{f.Food}")));
+
+    private static string Ids(string line, string lang) => string.Join(" + ", CardReader.ReadLineWithDoubts(line, lang).Line.Foods.Select(f => f.FoodId ?? "-"));
+
+    [Theory]
+    [InlineData("en", "onion, carrot, celery  500g each", "500 g onion + 500 g carrot + 500 g celery")]
+    [InlineData("en", "carrot, celery, onion (100g each)", "100 g carrot + 100 g celery + 100 g onion")]
+    [InlineData("en", "carrots and celery 100 g each, finely diced", "100 g carrots + 100 g celery")]
+    [InlineData("en", "onion, carrot, leek - 2 each", "2 piece onion + 2 piece carrot + 2 piece leek")]
+    [InlineData("fr", "carottes, céleri, oignons : 100 g de chaque", "100 g carottes + 100 g céleri + 100 g oignons")]
+    [InlineData("it", "sedano, carota, cipolla 50 g ciascuno", "50 g sedano + 50 g carota + 50 g cipolla")]
+    [InlineData("de", "Möhren, Sellerie, Lauch (je 100 g)", "100 g Möhren + 100 g Sellerie + 100 g Lauch")]
+    [InlineData("de", "Karotten und Lauch je 100 g", "100 g Karotten + 100 g Lauch")]
+    [InlineData("es", "zanahoria, apio, cebolla (100 g de cada)", "100 g zanahoria + 100 g apio + 100 g cebolla")]
+    [InlineData("es", "100 g de cada: zanahoria, apio y cebolla", "100 g zanahoria + 100 g apio + 100 g cebolla")]
+    [InlineData("fr", "100 g de chaque : carottes, céleri", "100 g carottes + 100 g céleri")]
+    [InlineData("en", "4 salmon fillets, skin on, 150 g each", "4 piece salmon fillets")]
+    [InlineData("en", "chicken breasts, skinless, 150 g each", "150 g chicken breasts")]
+    [InlineData("en", "600g each of cod, smoked haddock and salmon", "600 g cod + 600 g smoked haddock + 600 g salmon")]
+    public void An_amount_for_each_behind_the_foods_is_of_every_one(string lang, string line, string said) => Assert.Equal(said, Said(line, lang));
+
+    [Theory]
+    [InlineData("es", "2 huevos y pan rallado para rebozar", "egg + breadcrumbs")]
+    [InlineData("it", "burro e farina per la teglia", "butter + plain-flour")]
+    [InlineData("de", "Butter und Brösel für die Form", "butter + breadcrumbs")]
+    [InlineData("es", "harina y huevo para rebozar", "plain-flour + egg")]
+    [InlineData("en", "butter and flour for the tin", "butter + plain-flour")]
+    [InlineData("fr", "beurre et farine pour le moule", "butter + plain-flour")]
+    [InlineData("fr", "1 jaune pour dorer", "egg-yolk")]
+    [InlineData("en", "flour for dusting", "plain-flour")]
+    [InlineData("en", "400 g peas and carrots", "-")]
+    [InlineData("en", "2 ham and cheese sandwiches for the children", "-")]
+    public void Two_foods_for_one_purpose_are_two(string lang, string line, string ids) => Assert.Equal(ids, Ids(line, lang));
+
+    [Fact]
+    public void The_count_in_front_of_a_pair_is_of_the_first() => Assert.Equal("2 piece huevos + pan rallado", Said("2 huevos y pan rallado para rebozar", "es"));
+
+    [Theory]
+    [InlineData("100 g salmon fillet x 6", 6, 600)]
+    [InlineData("3 × 100 g salmon fillets", 3, 300)]
+    [InlineData("400 g tin tomatoes x 2", 2, 800)]
+    [InlineData("cod 150g portions x 10", 10, 1500)]
+    public void A_count_behind_the_weight_of_one_is_how_many(string line, double amount, double grams) => Assert.Equal((amount, (double?)grams), (Assert.Single(CardReader.ReadLine(line, "en").Foods).Amount!.Value, CardReader.ReadLine(line, "en").Foods[0].Grams));
+
+    [Fact]
+    public void A_count_behind_a_range_of_weights_keeps_both_ends()
+    {
+        FoodAmount cod = Assert.Single(CardReader.ReadLineWithDoubts("cod 140-160g portions x 10", "en").Line.Foods);
+
+        Assert.Equal(("cod", 10, 1400, 1600), (cod.FoodId, cod.Amount, cod.Grams, cod.GramsMax));
+    }
+
+    [Theory]
+    [InlineData("eggs x 6", "6 piece eggs")]
+    [InlineData("2 x 400 g tins tomatoes", "2 tin tomatoes")]
+    [InlineData("Nori x 10 sheets", "10 sheet Nori")]
+    public void A_count_of_things_that_are_not_weighed_stays(string line, string said) => Assert.Equal(said, Said(line, "en"));
+
+    [Theory]
+    [InlineData("fr", "Sel nitrité 18 g/kg", 1.8, null, "curing-salt")]
+    [InlineData("de", "18 g Nitritpökelsalz/kg", 1.8, null, "curing-salt")]
+    [InlineData("de", "10 g Meersalz pro kg Fleisch", 1, "Fleisch", "sea-salt-fine")]
+    [InlineData("en", "18 g/kg salt", 1.8, null, "salt")]
+    [InlineData("es", "sal 18 g por kg", 1.8, null, "salt")]
+    public void A_weight_to_each_kilogram_is_a_share(string lang, string line, double percent, string? of, string id)
+    {
+        FoodAmount food = Assert.Single(CardReader.ReadLineWithDoubts(line, lang).Line.Foods);
+
+        Assert.Equal((percent, of, null, null), (food.Percent!.Value, food.PercentOf, food.Amount, food.Grams));
+        Assert.Equal(id, food.FoodId);
+    }
+
+    [Theory]
+    [InlineData("fr", "1 kg de porc", 1000)]
+    [InlineData("en", "500 g pork per person", 500)]
+    [InlineData("de", "1 kg Fleisch", 1000)]
+    public void A_kilogram_that_nothing_goes_by_is_an_amount(string lang, string line, double grams) => Assert.Equal(grams, Assert.Single(CardReader.ReadLine(line, lang).Foods).Grams);
+
+    [Fact]
+    public void What_the_kilograms_are_of_is_asked_with_what_it_comes_to()
+    {
+        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText("Terrine\n\nIngrédients\n1 kg de gorge de porc\n500 g de foie de volaille\nSel nitrité 18 g/kg\n\nPréparation\nHacher le tout. Cuire à 85 °C.\n"))).Value;
+
+        Doubt asked = Assert.Single(d.Doubts, x => x.Asked == "18 g/kg");
+        Assert.Equal(["27 g", "18 g", "… g"], asked.Candidates.Select(c => c.Plain));
+    }
+
+    [Theory]
+    [InlineData("1 tbsp each ground cumin, coriander and smoked paprika", "cumin + coriander-seed + paprika")]
+    [InlineData("ground cumin, coriander, ginger", "cumin + coriander-seed + ginger-ground")]
+    [InlineData("cumin, coriander, ginger", "cumin + coriander-leaf + ginger")]
+    [InlineData("ground pork, ginger, coriander", "pork-mince + ginger + coriander-leaf")]
+    public void Ground_is_said_of_the_spices_behind_it(string line, string ids) => Assert.Equal(ids, Ids(line, "en"));
+
+    [Theory]
+    [InlineData("fr", "10 brins de persil, 1 gousse d'ail", "parsley + garlic")]
+    [InlineData("fr", "4 tomates, 2 coupées en dés", "tomato")]
+    [InlineData("de", "dazu: 250 ml Milch", "milk")]
+    public void An_amount_behind_a_comma_is_of_a_food_of_its_own(string lang, string line, string ids) => Assert.Equal(ids, Ids(line, lang));
+}
