@@ -39,6 +39,58 @@ public sealed class SharedAmountKindTests
     [InlineData("en", "2 ham and cheese sandwiches for the children", "-")]
     public void Two_foods_for_one_purpose_are_two(string lang, string line, string ids) => Assert.Equal(ids, Ids(line, lang));
 
+    [Theory]
+    [InlineData("en", "S&P TT", "salt + pepper-black")]
+    [InlineData("en", "To serve - crusty bread, butter", "white-bread + butter")]
+    [InlineData("en", "serve with crusty bread and butter", "white-bread + butter")]
+    [InlineData("en", "For garnish - chopped peanuts", "peanut")]
+    [InlineData("en", "To serve: 200 ml cream, whipped", "cream-35")]
+    [InlineData("fr", "PM : beurre, farine", "butter + plain-flour")]
+    [InlineData("es", "harina, huevo y pan rallado para rebozar", "plain-flour + egg + breadcrumbs")]
+    [InlineData("en", "400g mixed seafood (prawns, mussels, squid)", "- + prawn + mussel + squid")]
+    [InlineData("en", "400 g prawns (peeled, deveined)", "prawn")]
+    [InlineData("en", "200 g mixed vegetables (chopped, blanched)", "-")]
+    [InlineData("de", "200 g Schmand od. saure Sahne", "sour-cream")]
+    [InlineData("de", "200 g Butter bzw. Margarine", "butter")]
+    [InlineData("de", "2 Stangen Sellerie", "celery")]
+    [InlineData("de", "200 g Sellerie", "celeriac")]
+    [InlineData("de", "300 g TK-Garnelen", "prawn")]
+    [InlineData("fr", "50 g arachides hachées", "peanut")]
+    [InlineData("it", "1 acciuga sott'olio", "anchovy-oil")]
+    [InlineData("en", "2 gō (360ml) rice", "rice-long")]
+    public void Short_words_and_labels_hide_no_food(string lang, string line, string ids) => Assert.Equal(ids, Ids(line, lang));
+
+    [Theory]
+    [InlineData("es", "kilo y medio de patatas", 1500)]
+    [InlineData("it", "chilo e mezzo di patate", 1500)]
+    [InlineData("es", "medio kilo de patatas", 500)]
+    public void A_kilo_and_a_half_has_no_figure(string lang, string line, double grams) => Assert.Equal(grams, Assert.Single(CardReader.ReadLine(line, lang).Foods).Grams);
+
+    [Fact]
+    public void What_is_added_in_a_bracket_is_added() => Assert.Equal("125 g Beurre + 20 g Beurre", Said("Beurre : 125 g (+ 20 g pour les moules)", "fr"));
+
+    [Theory]
+    [InlineData("1 cup minus 1 tablespoon milk", true)]
+    [InlineData("1 less ripe banana", false)]
+    [InlineData("1 cup milk, less if the dough is wet", false)]
+    public void An_amount_with_something_taken_off_is_asked(string line, bool asked)
+    {
+        (IngredientLine read, var doubts) = CardReader.ReadLineWithDoubts(line, "en");
+
+        Assert.Equal((asked, asked ? "milk" : read.Foods[0].FoodId), (doubts.Any(x => x.Question.Contains("minus", StringComparison.Ordinal)), read.Foods[0].FoodId));
+    }
+
+    [Theory]
+    [InlineData("Entrée pour 6 personnes", 18, false)]
+    [InlineData("Entrée", 3, true)]
+    public void So_much_a_head_is_as_many_times_that_as_there_are_guests(string title, double amount, bool asked)
+    {
+        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText($"{title}\n\nIngrédients\n3 noix de Saint-Jacques par pers.\n50 g de beurre\n\nPréparation\nSaisir les noix 2 min dans le beurre.\n"))).Value;
+        FoodAmount food = d.Components.SelectMany(c => c.Ingredients).First().Foods[0];
+
+        Assert.Equal(("scallop", amount, asked), (food.FoodId, food.Amount!.Value, d.Doubts.Any(x => x.Question.Contains("each guest", StringComparison.Ordinal))));
+    }
+
     [Fact]
     public void The_count_in_front_of_a_pair_is_of_the_first() => Assert.Equal("2 piece huevos + pan rallado", Said("2 huevos y pan rallado para rebozar", "es"));
 

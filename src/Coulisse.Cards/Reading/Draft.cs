@@ -25,6 +25,8 @@ internal sealed class Draft(bool why)
     public string? PercentOf;
     public double? PackGrams;
     public string? Reference;
+    /// <summary>"1 cup minus 1 tablespoon": the amount and what is taken off it, as written.</summary>
+    public string? Less;
     /// <summary>The words of this food alone, where its line names several.</summary>
     public string? Said;
     public bool Repaired;

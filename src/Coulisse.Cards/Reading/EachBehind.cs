@@ -36,7 +36,7 @@ internal static class EachBehind
         }
 
         tail = tail.TrimEnd(')', ' ');
-        if (before ? tail.Length > 0 : !Array.Exists(Eaches(lang), e => tail.Equals(e, StringComparison.OrdinalIgnoreCase)) && !(lang == "it" && tail == "cad"))
+        if (before ? tail.Length > 0 : !Array.Exists(Eaches(lang), e => tail.Equals(e, StringComparison.OrdinalIgnoreCase)))
         {
             return null;
         }

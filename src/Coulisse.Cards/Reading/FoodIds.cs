@@ -41,6 +41,12 @@ internal sealed class FoodIds(string lang)
             return Tinned(d.Food, plain);
         }
 
+        // "2 Stangen Sellerie": the word of the count and the food are a name of their own
+        if (d.Unit?.Kind == "count" && d.Food.Length > 2 && (d.Said ?? s) is var line && line.IndexOf(" " + d.Food, StringComparison.Ordinal) is var at and > 1 && line.LastIndexOf(' ', at - 1) + 1 is var word && char.IsLetter(line[word]) && Whole(line[word..(at + 1 + d.Food.Length)], line) is { } counted)
+        {
+            return counted;
+        }
+
         // "2 chopped tomatoes" are tomatoes: what is counted is whole
         if (d.Preparation is not { } prepared || (d.Unit is null && d.Amount is not null) || d.Food.Length == 0)
         {

@@ -20,9 +20,9 @@ internal static class Joins
     public static List<string> Split(string s, string lang)
     {
         List<string> parts = new(1);
-        if (s.Length < 6 && lang == "en" && s.Trim().ToUpperInvariant() is "S&P" or "S & P" or "S+P" or "S + P" or "S/P")
+        if (s.Length < 24 && lang == "en" && s.Length > 2 && s[0] is 'S' or 's' && SaltPepper(s) is { } both)
         {
-            return ["salt", "pepper"];
+            return both;
         }
 
         int start = 0;
@@ -77,6 +77,21 @@ internal static class Joins
         }
 
         return parts.Count == 0 ? [s] : parts;
+    }
+
+    /// <summary>"S&amp;P", "S + P TT", "s&amp;p to taste": a kitchen's short for two foods everybody knows.</summary>
+    private static List<string>? SaltPepper(string s)
+    {
+        string t = s.Trim().ToUpperInvariant();
+        foreach (string pair in (ReadOnlySpan<string>)["S&P", "S & P", "S+P", "S + P", "S/P"])
+        {
+            if (t == pair || t.StartsWith(pair, StringComparison.Ordinal) && t[pair.Length..].Trimmed(" ,.-") is "TT" or "TO TASTE" or "AS NEEDED")
+            {
+                return t == pair ? ["salt", "pepper"] : ["salt, to taste", "pepper, to taste"];
+            }
+        }
+
+        return null;
     }
 
     private static void Add(List<string> parts, string part)

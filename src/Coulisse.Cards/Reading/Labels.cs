@@ -39,8 +39,49 @@ internal static class Labels
         return rest;
     }
 
+    /// <summary>"For garnish - chopped peanuts", "serve with bread and butter": the label with its colon, so that what stands behind is read as a food and not as a name over a list. The line itself when no such label opens it.</summary>
+    public static string Coloned(string s, string lang)
+    {
+        if (s.Length is < 12 or > 90 || !char.IsLetter(s[0]) || s.Contains(':'))
+        {
+            return s;
+        }
+
+        int dash = s.IndexOf(" - ", StringComparison.Ordinal) is var hyphen and > 0 ? hyphen : s.IndexOf(" – ", StringComparison.Ordinal);
+        if (dash is > 1 and < Longest && Serving(s[..dash].Trim()) && char.IsLetterOrDigit(s[dash + 3]))
+        {
+            return $"{s[..dash].Trim()}: {s[(dash + 3)..]}";
+        }
+
+        foreach (string with in lang == "en" ? With : [])
+        {
+            if (s.StartsWith(with, StringComparison.OrdinalIgnoreCase) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Joins.Split(s[with.Length..].TrimmedEnd("."), lang) is var foods && foods.TrueForAll(f => FoodIds.Match(f, lang) is not null))
+            {
+                return $"{s[..(with.Length - 1)]}: {s[with.Length..]}";
+            }
+        }
+
+        return s;
+    }
+
+    private static readonly string[] With = ["serve with ", "served with "];
+
+    /// <summary>"To serve: bread, butter", "PM : huile, sel": several foods behind one label.</summary>
+    public static List<string>? Several(string s, string lang, ref string? whole)
+    {
+        int colon = s.IndexOf(':');
+        if (colon is < 2 or > Longest || colon + 4 > s.Length || lang == "ja" || !Serving(s[..colon].Trim()))
+        {
+            return null;
+        }
+
+        List<string> parts = Joins.Split(s[(colon + 1)..].Trim(), lang);
+        whole = parts.Count > 1 ? s[..colon].Trim() : whole;
+        return parts.Count > 1 ? parts : null;
+    }
+
     /// <summary>"To serve", "Garnish", "Zum Servieren", "Pour servir": what the line is for, with or without an amount.</summary>
-    private static bool Serving(string label) => label.ToLowerInvariant() is "to serve" or "serve with" or "to finish" or "to garnish" or "garnish" or "to decorate" or "decoration" or "topping" or "alongside" or "on the side" or "dazu" or "als beilage" or "beilage" or "zum servieren" or "zum garnieren" or "deko" or "garnitur" or "pour servir" or "pour accompagner" or "accompagnement" or "pm" or "p.m." or "pour la décoration" or "décor" or "décoration" or "para servir" or "para acompañar" or "acompañamiento" or "guarnición" or "para decorar" or "per servire" or "per accompagnare" or "contorno" or "per decorare" or "per guarnire";
+    private static bool Serving(string label) => label.ToLowerInvariant() is "to serve" or "serve with" or "served with" or "for garnish" or "for the garnish" or "for serving" or "for decoration" or "as garnish" or "to finish" or "to garnish" or "garnish" or "to decorate" or "decoration" or "topping" or "alongside" or "on the side" or "dazu" or "als beilage" or "beilage" or "zum servieren" or "zum garnieren" or "deko" or "garnitur" or "pour servir" or "pour accompagner" or "accompagnement" or "pm" or "p.m." or "pour la décoration" or "décor" or "décoration" or "para servir" or "para acompañar" or "acompañamiento" or "guarnición" or "para decorar" or "per servire" or "per accompagnare" or "contorno" or "per decorare" or "per guarnire";
 
     private static bool Behind(string rest, string lang)
     {

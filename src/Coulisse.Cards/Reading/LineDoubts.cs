@@ -35,6 +35,12 @@ internal static class LineDoubts
             Ask($": {Say()} g of egg, or {Say()} eggs?", told, $"{Say()} g or {Say()} eggs", shells * 50, ($"{Say()} g", told ?? $"{Say()} g"), ($"{Say()} eggs", Say()));
         }
 
+        if (d.Less is { } less)
+        {
+            string first = Read();
+            Ask($": {less} is how much?", line.StartsWith(less, StringComparison.Ordinal) ? less : null, $"{first} or less", Weight(d), (first, first), ("another amount", "… ml"));
+        }
+
         TwoAmounts.Of(d, line, lang, number, doubts);
         if (d is { Unit: null, Amount: { } bare } && d.Food.StartsWith("1 ", StringComparison.Ordinal) && d.Food.Length > 4 && char.IsLetter(d.Food[2]))
         {

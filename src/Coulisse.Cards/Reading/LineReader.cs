@@ -17,8 +17,9 @@ internal static class LineReader
     public static IngredientLine Read(string raw, string lang, Span span, List<Doubt> doubts, FoodIds? ids = null)
     {
         bool struck = raw.Length <= LongestLine && Struck.In(raw);
-        string s = Plain(struck ? Struck.Out(raw) : raw);
-        string shown = struck ? Marks.Strip(Struck.Shown(raw)) : s;
+        string plain = Plain(struck ? Struck.Out(raw) : raw);
+        string s = Labels.Coloned(Abbreviated.Out(plain, lang), lang);
+        string shown = struck ? Marks.Strip(Struck.Shown(raw)) : plain;
         LineKind kind = s.Length == 0 ? LineKind.Note : LineKinds.Of(s, lang);
         if (kind != LineKind.Ingredient)
         {
@@ -42,6 +43,8 @@ internal static class LineReader
             NeverCounted.Weigh(d, ids, lang);
             LineDoubts.Of(d, s, lang, span.Line, doubts);
         }
+
+        Members.Add(drafts, s, lang, ids);
 
         return new IngredientLine
         {
@@ -88,8 +91,10 @@ internal static class LineReader
             return [one];
         }
 
+        s = Less.Take(s, lang, out string? less);
+        s = PerHead.Take(s, lang, out string? heads);
         string? whole = null;
-        foreach (string part in EachBehind.Parts(s, lang) ?? EachOf.Parts(s, lang) ?? FoodFirst.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Joins.Split(s, lang))
+        foreach (string part in EachBehind.Parts(s, lang) ?? EachOf.Parts(s, lang) ?? FoodFirst.Parts(s, lang) ?? SharedPart.Parts(s, lang) ?? SubList.Parts(s, lang, out whole) ?? Ratios.Parts(s, lang, ref whole) ?? Labels.Several(s, lang, ref whole) ?? Joins.Split(s, lang))
         {
             if (drafts.Count > 0 && Joins.Extra(part) is { } extra)
             {
@@ -102,6 +107,12 @@ internal static class LineReader
             draft.Said = part.Length < s.Length ? part : null;
             draft.Use = whole is null ? draft.Use : draft.Use is { } own ? $"{whole}; {own}" : whole;
             Merging.Merge(drafts, draft, lang);
+        }
+
+        if (drafts.Count > 0)
+        {
+            drafts[0].Less = less;
+            drafts[0].Use ??= heads;
         }
 
         return drafts;

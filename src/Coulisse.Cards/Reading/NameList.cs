@@ -57,7 +57,7 @@ internal static class NameList
     {
         for (int at = name.IndexOf(' '); at > 0; at = name.IndexOf(' ', at + 1))
         {
-            if (Lexicon.Longest("use", name, at + 1, 3, lang, out int end) is not null && end >= name.Length)
+            if (Lexicon.Longest("use", name, at + 1, 3, lang, out int end) is not null && end >= name.Length || Uses.Begins(name[(at + 1)..], lang) && FoodIds.Match(name[..at], lang) is not null)
             {
                 return name[..at];
             }

@@ -36,7 +36,8 @@ internal static class TimesBehind
 
         string front = t[..sign].TrimEnd();
         string count = t[digits..];
-        if (front.Contains('×') || front.Contains(" x ", StringComparison.OrdinalIgnoreCase) || front.Contains('('))
+        // "250 g flour, sifted x2": what is done twice
+        if (front.Contains(',') || front.Contains('×') || front.Contains(" x ", StringComparison.OrdinalIgnoreCase) || front.Contains('('))
         {
             return s;
         }
