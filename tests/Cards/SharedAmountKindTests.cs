@@ -47,7 +47,7 @@ public sealed class SharedAmountKindTests
     [InlineData("en", "To serve: 200 ml cream, whipped", "cream-35")]
     [InlineData("fr", "PM : beurre, farine", "butter + plain-flour")]
     [InlineData("es", "harina, huevo y pan rallado para rebozar", "plain-flour + egg + breadcrumbs")]
-    [InlineData("en", "400g mixed seafood (prawns, mussels, squid)", "- + prawn + mussel + squid")]
+    [InlineData("en", "400g mixed seafood (prawns, mussels, squid)", "-")]
     [InlineData("en", "400 g prawns (peeled, deveined)", "prawn")]
     [InlineData("en", "200 g mixed vegetables (chopped, blanched)", "-")]
     [InlineData("de", "200 g Schmand od. saure Sahne", "sour-cream")]

@@ -5,6 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>The amount behind the food: "egg yolk, 215 g", "Lieu jaune : 4 pavés de 140 g", "tuorli n. 4", "latte 250 g,".</summary>
 internal static class BackAmount
 {
+    private static readonly System.Buffers.SearchValues<char> Marks = System.Buffers.SearchValues.Create(",:;.()/");
+
     /// <summary>Takes the amount off the end; gives what is left.</summary>
     public static string Take(string s, string lang, Draft d)
     {
@@ -204,7 +206,7 @@ internal static class BackAmount
 
     /// <summary>True for a short name and a small count behind it, of whatever food: "Cabezas de carabinero 12". A list that tells its amounts last has such lines.</summary>
     public static bool Counts(string s, string lang) =>
-        s.Length is > 4 and < 50 && char.IsLetter(s[0]) && char.IsAsciiDigit(s[^1]) && Count(s, lang, new Draft(why: false)) is { Length: > 2 } food && food.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Words(food) < 4 && food.AsSpan().IndexOfAny(",:;.()/") < 0 && !Places.HasAny(s, "gas", "gas mark", "mark", "Stufe", "th", "no", "nr") && !Layout.Looks.Statement(s, lang);
+        s.Length is > 4 and < 50 && char.IsLetter(s[0]) && char.IsAsciiDigit(s[^1]) && Count(s, lang, new Draft(why: false)) is { Length: > 2 } food && food.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Words(food) < 4 && !food.AsSpan().ContainsAny(Marks) && !Places.HasAny(s, "gas", "gas mark", "mark", "Stufe", "th", "no", "nr") && !Layout.Looks.Statement(s, lang);
 
     /// <summary>True for a line that ends with an amount and its unit: "Gros sel 60 g".</summary>
     public static bool Unit(string s, string lang)

@@ -44,8 +44,6 @@ internal static class LineReader
             LineDoubts.Of(d, s, lang, span.Line, doubts);
         }
 
-        Members.Add(drafts, s, lang, ids);
-
         return new IngredientLine
         {
             Span = span, Text = shown, Foods = Foods(drafts),

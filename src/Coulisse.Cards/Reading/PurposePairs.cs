@@ -12,7 +12,7 @@ internal static class PurposePairs
     {
         string and = Conjunction.Spaced(lang);
         int joint = s.Length > Longest || lang == "ja" ? -1 : s.IndexOf(and, StringComparison.OrdinalIgnoreCase);
-        if (joint < 2 || s.IndexOf('(') >= 0 || s.IndexOf(',') >= 0)
+        if (joint < 2 || s.Contains('(') || s.Contains(','))
         {
             return null;
         }

@@ -83,6 +83,9 @@ public sealed class MadeOfTests
 
     [Theory]
     [InlineData("100 g panko", "wheat")]
+    [InlineData("400 g mixed seafood (prawns, mussels, squid)", "crustacean mollusc")]
+    [InlineData("20 g dried shrimp", "crustacean")]
+    [InlineData("12 lasagne sheets", "wheat")]
     [InlineData("100 g lupin flour", "lupin")]
     [InlineData("100 g smoked eel", "fish")]
     [InlineData("100 g halloumi", "milk")]
