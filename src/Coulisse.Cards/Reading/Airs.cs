@@ -8,7 +8,7 @@ internal static class Airs
     private const double Warm = 60;
     private const double Boiling = 100;
     private static readonly string[] Machines = ["combi", "combi oven", "rational", "smoker", "steamer", "kombidämpfer", "dämpfer", "konvektomat", "fumoir", "four vapeur", "ahumador", "affumicatore"];
-    private static readonly string[] Goals = ["to", "until", "reaches", "hits", "reads", "bis", "auf", "jusqu'à", "hasta", "fino a", "is", "of"];
+    private static readonly string[] Goals = ["to", "until", "reaches", "hits", "reads", "bis", "auf", "jusqu'à", "hasta", "fino a", "is", "of", "limit", "limit:", "limit is"];
     private static readonly string[] Limits = ["exceed", "exceeds", "not above", "not over", "never above", "never over", "nicht über", "pas dépasser", "ne dépasse pas", "no superar", "no supere", "non superare", "non superi"];
 
     /// <summary>True for a figure that is of the air.</summary>

@@ -224,6 +224,12 @@ internal sealed class CardBuilder(string text, string lang)
 
         _small ??= Folding.Lower(_name ?? "");
         Step step = StepReader.Placed(ahead ?? StepReader.Alone(s, _lang, span), _small, _steps.Count + 1, _oven ?? _dishOven, _heat);
+        if (TotalTimes.Whole(step))
+        {
+            (_name is null ? _notes : _componentNotes).Add(new Note(step.Text, span));
+            return;
+        }
+
         StepTemperature[] set = step.Temperatures.IsEmpty || Airs.Steams(step) ? [] : [.. step.Temperatures.Where(t => t.Of == TemperatureOf.Oven && !t.Inherited)];
         if (set.Length > 0)
         {

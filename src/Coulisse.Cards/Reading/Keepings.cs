@@ -20,7 +20,8 @@ internal static class Keepings
             return;
         }
 
-        if (!Speaks.In(s) && !s.Contains("保存", StringComparison.Ordinal) && !Storing.Eaten(s))
+        bool speaks = Speaks.In(s) || s.Contains("保存", StringComparison.Ordinal) || Storing.Eaten(s);
+        if (!speaks && !Storing.Mentioned(s))
         {
             return;
         }
@@ -36,6 +37,13 @@ internal static class Keepings
             }
 
             string words = s[i..t.End];
+            if (!speaks && !Storing.Keeps(s, t.Start, t.Min, lang))
+            {
+                // "Refrigerate for up to 3 days": only the words around the time say that it keeps.
+                i = t.End - 1;
+                continue;
+            }
+
             bool ripens = Places.Ends(s[Math.Max(0, i - 14)..i].TrimEnd(), Ripe);
             i = t.End - 1;
             celsius = asked ? celsius : Cold(s, lang);

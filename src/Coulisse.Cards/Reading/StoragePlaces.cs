@@ -7,7 +7,7 @@ internal static class StoragePlaces
 {
     private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "congelado", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "tiefgekühlt", "gefroren", "congelatore", "congelare", "congelato");
     private static readonly WordList Cold = new("fridge", "refrigerator", "refrigerated", "refrigerate", "refrigerates", "chill", "chilled", "chiller", "walk-in", "walk in", "walkin", "cold room", "coolroom", "cool room", "frais", "réfrigérateur", "chambre froide", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "cella", "Kühlschrank", "Kühlraum", "Kühlhaus", "gekühlt");
-    private static readonly WordList Sealed = new("tin", "airtight", "air-tight", "boîte", "luftdicht", "hermético", "ermetico");
+    private static readonly WordList Sealed = new("tin", "airtight", "air-tight", "boîte", "luftdicht", "Dose", "Blechdose", "Keksdose", "in latta", "hermético", "ermetico");
     private static readonly WordList Warm = new("room temperature", "room temp", "ambient", "pantry", "larder", "cupboard", "shelf", "cool dark place", "cool dry place", "température ambiante", "Zimmertemperatur", "Raumtemperatur", "temperatura ambiente", "常温", "室温");
     private static readonly string[] Parts = [" or ", " ou ", " oder ", " o ", " and ", " et ", " und ", " y ", " e "];
 

@@ -26,7 +26,7 @@ internal static class Storing
     /// <param name="most">True where the time is an upper end ("up to").</param>
     /// <param name="minutes">The time: nobody freezes for weeks to work on afterwards.</param>
     public static bool Is(string clause, bool most, double minutes) =>
-        Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal) || Eaten(clause)
+        Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal) || clause.Contains("日持ち", StringComparison.Ordinal) || clause.Contains("もちます", StringComparison.Ordinal) || clause.Contains("持ちます", StringComparison.Ordinal) || Eaten(clause)
         || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && (Frozen.In(clause) && !Then.In(clause) || clause.Contains("冷凍", StringComparison.Ordinal));
 
     /// <summary>"5 days fridge / 3 months freezer.", "In frigo 2-3 giorni. Si può congelare.": days in a place and no work, where a second place or the next sentence says that keeping is spoken of. "2 days in the fridge" alone is a wait.</summary>
@@ -41,6 +41,27 @@ internal static class Storing
         return StoragePlaces.In(clause[..^behind.Length]) is "fridge" or "room" or "airtight" && StoragePlaces.In(behind) is "freezer" && Clock.Tells(behind, 0, lang)
             || StoragePlaces.In(clause) is "fridge" or "room" or "airtight" && MayFreeze.In(s);
     }
+
+    /// <summary>True where a word of keeping or of the cold stands anywhere: asked of every note, as most tell of none.</summary>
+    public static bool Mentioned(string s) => Mentions.In(s);
+
+    private static readonly WordList Mentions = new("good for", "best", "eat within", "eaten within", "consume within", "à consommer", "consommer", "consumir", "se garde", "se gardent", "tient", "tiennent", "halten", "aguantan", "si mantiene", "si mantengono", "se conservent", "se conservan", "si conservano", "label", "use by", "étiqueter", "dlc", "verbrauchen", "consumare", "can be frozen", "may be frozen", "freeze", "freezes", "freezer", "frozen", "congeler", "congèle", "congélateur", "einfrieren", "eingefroren", "einfrierbar", "congelar", "congela", "congelador", "congelare", "congelatore", "kept", "store", "stored", "hold", "holds", "conserver", "garder", "stocker", "aufbewahren", "aufheben", "lagern", "conservar", "guardar", "conservare", "refrigerate", "chill", "fridge", "refrigerator");
+
+    /// <summary>True where a time of a day or more in a note is how long a thing keeps.</summary>
+    public static bool Keeps(string s, int at, double minutes, string lang)
+    {
+        if (minutes < Day)
+        {
+            return false;
+        }
+
+        string clause = Sentences.Around(s, at);
+        string before = Folding.Lower(s[Math.Max(0, at - 40)..at].TrimEnd());
+        bool most = Places.Ends(before, Mosts);
+        return Is(clause, most, minutes) || Said(s, at, before, minutes) || most && Chilled(clause) || Verbless(s, clause, minutes, Operations.In(clause, lang).Exists(o => o.Id is not "freeze" && o.At < at), lang);
+    }
+
+    private static readonly string[] Mosts = ["up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum"];
 
     private static string Parted(string clause)
     {
