@@ -119,6 +119,12 @@ public sealed class StepLimitTests
     public void The_other_state_is_the_other_way(string step, string? other) => Assert.Equal(other, CardReader.ReadStep(step, "en").Alternative?.TrimEnd('.'));
 
     [Theory]
+    [InlineData("Use within 4 hours, do not refrigerate.", "en", null)]
+    [InlineData("Ne pas congeler, servir.", "fr", "serve")]
+    [InlineData("Refrigerate, do not freeze.", "en", "chill_fridge")]
+    public void What_is_not_done_is_no_work(string step, string lang, string? want) => Assert.Equal(want, CardReader.ReadStep(step, lang).Operation);
+
+    [Theory]
     [InlineData("Pointage 3h, rabats à 1h et 2h.", "60 120")]
     [InlineData("Pointage 3h, apprêt 1h et 2h au froid.", "")]
     public void Folds_are_moments(string step, string want) => Assert.Equal(want, string.Join(" ", CardReader.ReadStep(step, "fr").TendAt));
@@ -140,6 +146,7 @@ public sealed class StepLimitTests
     [InlineData("Autolyse 30 min, pétrir 10 min.", "fr", "30 Rest 10 Machine")]
     [InlineData("Backen bei 180 Grad 40 Minuten; lauwarm abkühlen lassen 30 Minuten.", "de", "40 Oven 30 Rest")]
     [InlineData("Cure 5d.", "en", "7200 Rest")]
+    [InlineData("Pousse 2 h à 26°C puis cuire 20 min à 180°C.", "fr", "120 Rest 20 Oven")]
     [InlineData("Mix flour and water 10 min.", "en", "10 Hands")]
     [InlineData("Fry at 160°C for 5 min, rest, then 190°C for 2 min.", "en", "5 Cook 2 Cook")]
     [InlineData("Fry at 160°C for 5 min, then rest 2 min.", "en", "5 Cook 2 Rest")]
@@ -163,6 +170,7 @@ public sealed class StepLimitTests
     [InlineData("Best eaten within 2 days.", "en", "? 2")]
     [InlineData("冷蔵庫で3日間保存可能。冷凍なら1か月。", "ja", "fridge 3 freezer 30")]
     [InlineData("常温で2日、冷凍で1か月もちます。", "ja", "room 2 freezer 30")]
+    [InlineData("En nevera 3 días, congelado 2 meses.", "es", "fridge 3 freezer 60")]
     [InlineData("Store on the shelf 3 days.", "en", "room 3")]
     [InlineData("Keeps 2 years.", "en", "? 730")]
     [InlineData("Cure 5 days in the fridge.", "en", "")]

@@ -26,6 +26,15 @@ internal static class Operations
     {
         List<(int At, string Id)> all = Found(s, lang, ends);
         int verbEnd = -1;
+        for (int k = all.Count - 1; k >= 0; k--)
+        {
+            if (Undone.At(s, all[k].At, lang))
+            {
+                all.RemoveAt(k);
+                ends.RemoveAt(k);
+            }
+        }
+
         for (int k = 0; lang == "en" && k < all.Count; k++)
         {
             if (NounSense.Is(s, all[k].At, ends[k], verbEnd))

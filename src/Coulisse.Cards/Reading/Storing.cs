@@ -18,7 +18,7 @@ internal static class Storing
     // Only with a figure that is an upper end, or where nothing is said to be done afterwards.
     private static readonly WordList Held = new("stocker", "aufheben", "keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
     private static readonly WordList PutAway = new("store", "stored", "stocker", "stockez", "stockage", "aufheben", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
-    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare");
+    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare", "congelado", "congelato", "surgelé", "surgelée", "tiefgekühlt", "gefroren");
     private static readonly WordList Then = new("before", "then", "avant", "puis", "vor dem", "dann", "danach", "antes", "luego", "después", "prima", "poi");
 
     /// <summary>True when a time of a day or more is how long it keeps.</summary>

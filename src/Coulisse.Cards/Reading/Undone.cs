@@ -1,0 +1,33 @@
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"Do not refrigerate", "ne pas bouillir": what is told not to be done is no work of the step, and takes no place of the kitchen.</summary>
+internal static class Undone
+{
+    private static readonly string[] Nots = ["do not", "don't", "never", "ne pas", "ne jamais"];
+
+    /// <summary>True where such words stand right before a verb.</summary>
+    /// <param name="s">The sentence.</param>
+    /// <param name="at">Where the verb begins.</param>
+    /// <param name="lang">Language.</param>
+    public static bool At(string s, int at, string lang)
+    {
+        if (at < 3 || s[at - 1] != ' ')
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> before = s.AsSpan(0, at - 1);
+        foreach (string not in Nots)
+        {
+            if (Ends(before, not))
+            {
+                return true;
+            }
+        }
+
+        return lang switch { "es" => Ends(before, "no"), "it" => Ends(before, "non"), _ => false };
+    }
+
+    private static bool Ends(ReadOnlySpan<char> before, string word) =>
+        before.EndsWith(word, StringComparison.OrdinalIgnoreCase) && (before.Length == word.Length || !char.IsLetter(before[before.Length - word.Length - 1]));
+}
