@@ -62,4 +62,68 @@ public sealed class ToldCardKindTests
     [InlineData("Keeps 3 days chilled.")]
     public void Yields_and_keeping_are_no_work(string line) =>
         Assert.DoesNotContain(Read("Pudding\n\n200 g flour\n3 eggs\n\nBake for 30 minutes.\n\n" + line).Components.SelectMany(c => c.Steps), s => s.Text == line);
+
+    [Theory]
+    [InlineData("Aioli\n\n3 egg yolks\n300 ml oil\n1 lemon\nEmulsify.\nRest.\nServe.", 3, 3)]
+    [InlineData("Nudeln\n\n400 g Mehl\n4 Eier\nSalz\nKneten.\nAusrollen.\nServieren.", 3, 3)]
+    [InlineData("Pâte\n\n400 g farine\n200 g beurre\n1 œuf\n\nSabler.\nFraser.\nFilmer.", 3, 3)]
+    [InlineData("Crème\n\n500 ml crème\n80 g sucre\n\nMixer.\nRectifier.\nStocker.", 2, 3)]
+    public void Short_orders_behind_a_list_are_work(string card, int foods, int steps)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal(foods, Lines(d).Length);
+        Assert.Equal(steps, Steps(d).Length);
+    }
+
+    [Theory]
+    [InlineData("Gel\n\n500 ml Saft\n6 g Agar\nSalz n. G.\nSaft 2 Min. kochen, kalt stellen.", 3)]
+    [InlineData("Pie\n\n250 g flour.\n125 g butter.\nSalt.\n\nMix and bake 30 minutes.", 3)]
+    public void A_food_with_a_stop_is_no_order(string card, int foods) => Assert.Equal(foods, Lines(Read(card)).Length);
+
+    [Theory]
+    [InlineData("Waldorf salad\n\nCelery\nApples\nWalnuts\nMayonnaise\n\nChop everything. Mix and serve.", ": Celery|: Apples|: Walnuts|: Mayonnaise")]
+    [InlineData("Salade niçoise\n\nLaitue\nThon\nAnchois\nŒufs durs\n\nDisposer le tout et servir.", ": Laitue|: Thon|: Anchois|: Œufs durs")]
+    public void A_list_without_amounts_under_the_title_is_one(string card, string foods)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal(foods.Split('|'), d.Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods).Select(f => ": " + f.Food));
+        Assert.Single(Steps(d));
+    }
+
+    [Fact]
+    public void Three_lines_that_name_no_foods_are_no_list() => Assert.Empty(Lines(Read("Garden party\n\nSummer\nTables\nFriends\n\nServe everything cold.")));
+
+    [Theory]
+    [InlineData("Moussaka\n\nFilling\n500 g lamb\n1 onion\n\nBéchamel\n50 g butter\n50 g flour\n\nBake 40 minutes.\n\nServes 12.", 12)]
+    [InlineData("Eggs Benedict x2\n\n4 eggs\n2 muffins\n60 g butter\n\nPoach the eggs 3 minutes.", 2)]
+    public void Guests_told_behind_the_last_part_and_a_count_in_the_title_are_of_the_dish(string card, double guests)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal(guests, Assert.Single(d.Yields).Amount);
+        Assert.Equal(guests, Assert.Single(Read(Writing.CardWriter.Write(d)).Yields).Amount);
+    }
+
+    [Theory]
+    [InlineData("1.500 kg de moules", 1.5, "kg")]
+    [InlineData("1kg2 de crevettes", 1.2, "kg")]
+    [InlineData("1L5 de lait", 1.5, "l")]
+    [InlineData("1 c. s. de moutarde", 1, "tbsp")]
+    [InlineData("2 c. c. de sel", 2, "tsp")]
+    [InlineData("1.500 g de farine", 1500, "g")]
+    [InlineData("12 kg de moules", 12, "kg")]
+    [InlineData("500 g de T55", 500, "g")]
+    public void French_hands_write_the_unit_or_a_point_where_the_comma_stands(string line, double amount, string unit)
+    {
+        FoodAmount food = Assert.Single(Reading.CardReader.ReadLine(line, "fr").Foods);
+
+        Assert.Equal((amount, unit), (food.Amount ?? 0, food.Unit));
+    }
+
+    [Theory]
+    [InlineData("1 ají", "es")]
+    [InlineData("Stocker", "fr")]
+    public void A_word_that_looks_like_a_fish_is_none(string line, string lang) => Assert.DoesNotContain(Reading.CardReader.ReadLine(line, lang).Foods, f => f.FoodId is not null && f.FoodId.Contains("mackerel", StringComparison.Ordinal));
 }

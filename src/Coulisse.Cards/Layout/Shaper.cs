@@ -149,6 +149,15 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             _items = true;
         }
+        else if (!_marked && !_items && !_steps && _mode.Length == 0 && i > 0 && BareLists.End(lines, i, lang) is var bare && bare > i)
+        {
+            for (int k = i; k < bare; k++)
+            {
+                Add(new Piece(PieceKind.Item, lines[k].Text, lines[k].Span));
+            }
+
+            return bare;
+        }
         else if (RunningText.Is(s, lang))
         {
             int from = _pieces.Count;
@@ -249,6 +258,11 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         else if (_mode == "method")
         {
             Add(new Piece(PieceKind.Step, _counted.Without(raw.Text), raw.Span));
+        }
+        else if (ShortOrder(i, body))
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            _mode = "";
         }
         else if (_mode == "ingredients" && _pieces[^1].Kind == PieceKind.Item && MethodProse.EndsList(body, opens, i > 0 ? lines[i - 1].Text : "", lang))
         {

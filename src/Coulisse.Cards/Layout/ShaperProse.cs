@@ -48,6 +48,25 @@ internal sealed partial class Shaper
     /// <summary>True for an item that tells its amount behind its name.</summary>
     private bool Last(string s) => Folding.Line(s) is { Length: > 3 } item && char.IsLetter(item[0]) && Looks.Amounted(item, lang) && !Looks.Statement(item, lang);
 
+    /// <summary>"Emulsify.", "Kneten.", "Whip cream." right behind a list whose lines have no stop: an order, and no food.</summary>
+    private bool ShortOrder(int i, string body)
+    {
+        if (_marked || !_items || _mode == "method" || body[^1] is not ('.' or '。') || body.Length > ShortestOrder || body.Count(' ') > 3 || !Parts.Numberless(body) || _pieces.Count < 2 || i == 0)
+        {
+            return false;
+        }
+
+        string bare = body.TrimEnd('.', '。');
+        Piece before = _pieces[^1];
+        bool goesOn = before.Kind == PieceKind.Step && before.Text.Length <= ShortestOrder && before.Text[^1] == body[^1];
+        bool opens = before.Kind == PieceKind.Item && before.Text[^1] is not ('.' or '。') && _pieces[^2].Text[^1] is not ('.' or '。');
+        // One word of work is enough; of two such lines none has to be known.
+        return (goesOn || opens) && !Looks.Used(bare, lang) && !Looks.Used(body, lang) && FoodIds.Match(bare, lang) is null
+            && (goesOn || Operations.In(bare, lang).Exists(o => o.At == 0) || FoodIds.Match(bare[..Places.WordEnd(bare, 0)], lang) is null && i + 1 < lines.Count && Folding.Line(lines[i + 1].Text) is { Length: > 2 and <= ShortestOrder } next && next[^1] == body[^1] && (Looks.Work(next, lang) || Looks.Opens(next, lang) || Operations.In(next, lang).Exists(o => o.At == 0)));
+    }
+
+    private const int ShortestOrder = 32;
+
     private bool Listed(string s) => Looks.Bullet(s) && Marks.Strip(Folding.Line(s)) is { Length: > 0 } item && Looks.Amounted(item, lang);
 
     /// <summary>"| Chocolate tart |": the one cell over a table; null for a row.</summary>

@@ -83,11 +83,17 @@ internal static class Amounts
         string? fill = null;
         string? size = null;
         int end = number.End;
+        if (lang == "fr" && j == number.End && FrenchAmounts.Between(s, number, j) is { } told)
+        {
+            return told;
+        }
+
         for (int guard = 0; guard < 3; guard++)
         {
             if (Lexicon.LongestUnit(s, j, lang, out int unitEnd) is { } unit && IsUnitHere(s, j, unitEnd, unit, number, lang))
             {
                 end = unitEnd;
+                number = FrenchAmounts.Pointed(s, number, unit, lang);
                 // French cc is a coffee spoon, but nobody spoons ten of them.
                 unit = lang == "fr" && unit.Unit == "tsp" && end - j == 2 && number.Min >= 10 ? Lexicon.Unit("ml", "en")! : unit;
                 int k = Places.Skip(s, end);

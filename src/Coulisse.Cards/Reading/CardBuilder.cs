@@ -277,12 +277,18 @@ internal sealed class CardBuilder(string text, string lang)
         }
 
         int before = _makes.Count;
+        int kept = _keeps.Count;
         Statements.Read(s, span, _lang, inComponent ? _makes : _yields, _keeps, _vessels, _plate);
-        if (inComponent && _makes.Count > before && _makes.Skip(before).Any(OfAnother))
+        if (inComponent && _makes.Count > before && (_makes.Skip(before).Any(OfAnother) || Dishes(s, before)))
         {
-            // "Makes 14 scones and 4 jars of jam" under the last list tells of the dish.
+            // "Makes 14 scones and 4 jars of jam", "Serves 12." under the last method tell of the dish.
             _yields.AddRange(_makes.Skip(before));
             _makes.RemoveRange(before, _makes.Count - before);
+            if (_keeps.Count == kept)
+            {
+                _notes.Add(_componentNotes[^1]);
+                _componentNotes.RemoveAt(_componentNotes.Count - 1);
+            }
         }
 
         if (!inComponent && Heat.In(s, _lang, null, []).FirstOrDefault(t => t.Of == TemperatureOf.Oven) is { } oven)
@@ -293,6 +299,9 @@ internal sealed class CardBuilder(string text, string lang)
 
     /// <summary>True for a count of what another part is called by.</summary>
     private bool OfAnother(CardYield made) => made.Unit.Length > 3 && made.Unit is not ("pieces" or "portions") && !Places.HasAny(_name!, made.Unit) && _components.Take(MostAsked).Any(c => Places.HasAny(c.Name, made.Unit));
+
+    /// <summary>Guests told behind the work of a part that the sentence does not name are those of the dish.</summary>
+    private bool Dishes(string s, int before) => _yields.Count == 0 && _steps.Count > 0 && _makes.Skip(before).All(m => m.Unit == "portions") && !s.Contains(_name!, StringComparison.OrdinalIgnoreCase);
 
     private void Close()
     {

@@ -229,7 +229,15 @@ internal static class YieldWords
     private static CardYield? Crossed(string title, Span span)
     {
         int last = title.LastIndexOf(' ');
-        return last > 4 && title[last - 1] is 'x' or 'X' or '×' && title[last - 2] == ' ' && int.TryParse(title.AsSpan(last + 1), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int n) && n > 1 ? new CardYield(n, "portions", title, span) : null;
+        if (last < 4)
+        {
+            return null;
+        }
+
+        // "x 40", "x40"
+        bool apart = title[last - 1] is 'x' or 'X' or '×' && title[last - 2] == ' ';
+        bool glued = !apart && last + 2 < title.Length && title[last + 1] is 'x' or 'X' or '×';
+        return (apart || glued) && int.TryParse(title.AsSpan(last + (glued ? 2 : 1)), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int n) && n > 1 ? new CardYield(n, "portions", title, span) : null;
     }
 
     private static CardYield? Tail(string s, Span span, string lang, bool weighed)

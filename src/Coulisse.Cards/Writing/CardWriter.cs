@@ -16,7 +16,7 @@ public static class CardWriter
         // A remark over a list without a name would head it when read again: it goes to the others, at the end.
         bool bare = !dish.Components.IsEmpty && dish.Components[0].Name.Length == 0;
         Note? head = bare ? dish.Notes.LastOrDefault(n => n.Span.Line < first) is { } over && (Heads(over.Text, dish.Language) || dish.Variants.Any(v => v.Span.Line == over.Span.Line)) ? over : null : null;
-        foreach (Note n in dish.Notes.Where(n => n.Span.Line < first && n != head))
+        foreach (Note n in dish.Notes.Where(n => n != head && (n.Span.Line < first || Yields(n, dish))))
         {
             b.Append('\n').Append(n.Text).Append('\n');
         }
@@ -26,7 +26,7 @@ public static class CardWriter
             One(c, dish, b);
         }
 
-        Note[] last = [.. dish.Notes.Where(n => n.Span.Line >= first || n == head)];
+        Note[] last = [.. dish.Notes.Where(n => n == head || n.Span.Line >= first && !Yields(n, dish))];
         if (last.Length > 0)
         {
             b.Append("\n## Notes\n");
@@ -98,4 +98,7 @@ public static class CardWriter
 
     private static int First(Component c) =>
         Math.Min(c.Span.Line > 0 ? c.Span.Line : int.MaxValue, Math.Min(c.Ingredients.IsEmpty ? int.MaxValue : c.Ingredients[0].Span.Line, c.Steps.IsEmpty ? int.MaxValue : c.Steps[0].Span.Line));
+
+    /// <summary>What tells how many the dish feeds stands over its parts, wherever it stood: under "Notes" it would be a remark.</summary>
+    private static bool Yields(Note n, Dish dish) => dish.Yields.Any(y => y.Text.Length > 0 && n.Text.Contains(y.Text, StringComparison.Ordinal));
 }
