@@ -70,7 +70,7 @@ internal static class FrontMarks
             i++;
         }
 
-        return i > 0 && i + 2 < s.Length && (s.AsSpan(i, 2) is "lb" or "kg") && char.IsAsciiDigit(s[i + 2]) ? s.Insert(i + 2, " ") : s;
+        return i > 0 && i + 2 < s.Length && (s.AsSpan(i, 2) is "lb" or "kg") && char.IsAsciiDigit(s[i + 2]) && !(s[i] == 'k' && Ends(s, i + 2)) ? s.Insert(i + 2, " ") : s;
     }
 
     /// <summary>Place behind words that only say how sure the amount is.</summary>
@@ -213,5 +213,16 @@ internal static class FrontMarks
         }
 
         return s;
+    }
+
+    /// <summary>"1kg2": a figure that ends its word, and no second unit behind it.</summary>
+    private static bool Ends(string s, int i)
+    {
+        while (i < s.Length && char.IsAsciiDigit(s[i]))
+        {
+            i++;
+        }
+
+        return i == s.Length || s[i] == ' ' && !(i + 1 < s.Length && Lexicon.LongestUnit(s, i + 1, "en", out _) is not null);
     }
 }
