@@ -22,6 +22,7 @@ public sealed class SharedAmountKindTests
     [InlineData("es", "100 g de cada: zanahoria, apio y cebolla", "100 g zanahoria + 100 g apio + 100 g cebolla")]
     [InlineData("fr", "100 g de chaque : carottes, céleri", "100 g carottes + 100 g céleri")]
     [InlineData("en", "4 salmon fillets, skin on, 150 g each", "4 piece salmon fillets")]
+    [InlineData("en", "lemons, limes and oranges, 3 each, zested", "3 piece lemons + 3 piece limes + 3 piece oranges")]
     [InlineData("en", "chicken breasts, skinless, 150 g each", "150 g chicken breasts")]
     [InlineData("en", "600g each of cod, smoked haddock and salmon", "600 g cod + 600 g smoked haddock + 600 g salmon")]
     public void An_amount_for_each_behind_the_foods_is_of_every_one(string lang, string line, string said) => Assert.Equal(said, Said(line, lang));
@@ -45,6 +46,8 @@ public sealed class SharedAmountKindTests
     [InlineData("en", "serve with crusty bread and butter", "white-bread + butter")]
     [InlineData("en", "For garnish - chopped peanuts", "peanut")]
     [InlineData("en", "To serve: 200 ml cream, whipped", "cream-35")]
+    [InlineData("de", "1 gute Handvoll Walnüsse", "walnut")]
+    [InlineData("fr", "PM : huile, sel", "- + salt")]
     [InlineData("fr", "PM : beurre, farine", "butter + plain-flour")]
     [InlineData("es", "harina, huevo y pan rallado para rebozar", "plain-flour + egg + breadcrumbs")]
     [InlineData("en", "400g mixed seafood (prawns, mussels, squid)", "-")]
@@ -65,6 +68,17 @@ public sealed class SharedAmountKindTests
     [InlineData("it", "chilo e mezzo di patate", 1500)]
     [InlineData("es", "medio kilo de patatas", 500)]
     public void A_kilo_and_a_half_has_no_figure(string lang, string line, double grams) => Assert.Equal(grams, Assert.Single(CardReader.ReadLine(line, lang).Foods).Grams);
+
+    [Theory]
+    [InlineData("it", "Spaghetti\n\n400 g di spaghetti\n1 kg di vongole\nprezzemolo, aglio, olio, peperoncino q.b.\n\nCuocere la pasta 8 minuti. Saltare tutto.\n", 6, 1)]
+    [InlineData("it", "Spaghetti\n\n400 g di spaghetti\n1 kg di vongole\nCuocere la pasta, scolare, condire con aglio.\n", 2, 1)]
+    public void Names_that_end_with_a_stop_close_the_list_and_are_no_step(string lang, string card, int foods, int least)
+    {
+        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText(card))).Value;
+
+        Assert.Equal((lang, foods), (d.Language, d.Components.SelectMany(c => c.Ingredients).Sum(l => l.Foods.Length)));
+        Assert.InRange(d.Components.Sum(c => c.Steps.Length), least, 3);
+    }
 
     [Fact]
     public void What_is_added_in_a_bracket_is_added() => Assert.Equal("125 g Beurre + 20 g Beurre", Said("Beurre : 125 g (+ 20 g pour les moules)", "fr"));
@@ -132,6 +146,8 @@ public sealed class SharedAmountKindTests
     [Theory]
     [InlineData("fr", "1 kg de porc", 1000)]
     [InlineData("en", "500 g pork per person", 500)]
+    [InlineData("de", "500 g Rinderhack 9,90 €/kg", 500)]
+    [InlineData("en", "500 g beef mince (12.50/kg)", 500)]
     [InlineData("de", "1 kg Fleisch", 1000)]
     public void A_kilogram_that_nothing_goes_by_is_an_amount(string lang, string line, double grams) => Assert.Equal(grams, Assert.Single(CardReader.ReadLine(line, lang).Foods).Grams);
 

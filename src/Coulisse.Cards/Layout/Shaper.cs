@@ -331,7 +331,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && (Looks.Used(body, lang) || body.Length < 30 && FoodIds.Match(body, lang) is not null));
+        return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20 || NameList.Of(body.TrimEnd('.'), lang) is not null) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && (Looks.Used(body, lang) || body.Length < 30 && FoodIds.Match(body, lang) is not null));
     }
 
     private bool Step(string body)
@@ -356,7 +356,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         // In a card with marked headings and numbered steps a sentence between them stays a remark.
         return Looks.Work(body, lang) && (!_marked || !_numbered) && (body[^1] is '.' or '。' || !_marked)
             || !_marked && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Step && body[^1] is '.' or '。' && !_numbered
-            || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' && body.Count(' ') > 1 && lang is not "en";
+            || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' && body.Count(' ') > 1 && lang is not "en" && NameList.Of(body.TrimEnd('.'), lang) is null;
     }
 
     private void Head(string name, int level, Span span)

@@ -27,7 +27,8 @@ internal static class EachBehind
         string amount = s[figure..m.End].Trim();
         // "2 each": the word may have been read as the unit of a count.
         int counted = amount.EndsWith(" each", StringComparison.OrdinalIgnoreCase) ? amount.Length - "each".Length : -1;
-        string tail = (counted < 0 ? "" : amount[counted..]) + s[m.End..].Trim(' ', ')', '.', ',');
+        string tail = s[m.End..].Trim(' ', ')', '.', ',');
+        tail = counted < 0 ? tail : tail.Length == 0 ? amount[counted..] : $"{amount[counted..]}, {tail}";
         amount = counted < 0 ? amount : amount[..counted].TrimEnd();
         string done = "";
         if (tail.IndexOf(", ", StringComparison.Ordinal) is var comma and > 0)

@@ -1,3 +1,4 @@
+using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -5,6 +6,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>A weight to each kilogram: "Sel 18 g/kg", "18 g Nitritpökelsalz/kg", "10 g Meersalz pro kg Fleisch". It is a share of a thousand and no amount: read flat, ten kilograms would be cured with the salt of one.</summary>
 internal static class KiloRates
 {
+    private static readonly SearchValues<char> Money = SearchValues.Create("0123456789€£$¥");
     private static readonly string[] Joints = ["/kg", "/ kg", "/kilo", "/Kilo", "pro kg", "pro Kilo", "je kg", "je Kilo", "per kg", "per kilo", "par kg", "par kilo", "por kg", "por kilo", "al kg", "al chilo", "per chilo"];
 
     /// <summary>The figure in grams, where the amount ends, and where the words of the kilogram stand.</summary>
@@ -64,7 +66,8 @@ internal static class KiloRates
             (rest, behind) = (s[Places.Skip(s, end)..].TrimmedStart(" ,"), "");
         }
 
-        if (food.Length < 2 || !char.IsLetter(food[0]))
+        // "500 g Rinderhack 9,90 €/kg" is a price.
+        if (food.Length < 2 || !char.IsLetter(food[0]) || food.AsSpan().ContainsAny(Money))
         {
             return s;
         }

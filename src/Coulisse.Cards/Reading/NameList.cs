@@ -37,7 +37,7 @@ internal static class NameList
             string name = i == names.Length - 1 ? WithoutUse(names[i], lang).TrimEnd(' ', '-', '–') : names[i];
             told |= i == names.Length - 1 && name.Length < names[i].Length;
             name = Little(name, lang);
-            bool food = FoodIds.Match(name, lang) is not null;
+            bool food = Joins.Named(name, lang);
             known += food ? 1 : 0;
             if (!food && (FoodWords.IsPreparation(name, lang) || Uses.Begins(name, lang) || Lexicon.Longest("use", name, 0, 3, lang, out _) is not null || Lexicon.Longest("optional", name, 0, 3, lang, out _) is not null || Amounts.At(name, 0, lang) is not null))
             {

@@ -74,7 +74,7 @@ internal static class ReadCommand
         return new { text, kind = line.Kind.ToString().ToLowerInvariant(), foods = line.Foods.Select(FoodJson), doubts = doubts.Select(DoubtJson) };
     }
 
-    private static object FoodJson(FoodAmount f) => new { f.Food, f.FoodId, f.Amount, f.AmountMax, f.Unit, f.Preparation, f.Optional, f.Grams, f.GramsMax, f.SecondMeasure, f.Alternative, f.State, f.Use, f.Grade, f.Fill, f.FromComponent };
+    private static object FoodJson(FoodAmount f) => new { f.Food, f.FoodId, f.Amount, f.AmountMax, f.Unit, f.Preparation, f.Optional, f.Grams, f.GramsMax, f.SecondMeasure, f.Alternative, f.State, f.Use, f.Grade, f.Fill, f.Percent, f.PercentOf, f.FromComponent };
 
     private static object DoubtJson(Doubt d) => new { d.Line, d.Question, candidates = d.Candidates.Select(c => c.Text), d.Moves };
 
