@@ -126,4 +126,13 @@ public sealed class ToldCardKindTests
     [InlineData("1 ají", "es")]
     [InlineData("Stocker", "fr")]
     public void A_word_that_looks_like_a_fish_is_none(string line, string lang) => Assert.DoesNotContain(Reading.CardReader.ReadLine(line, lang).Foods, f => f.FoodId is not null && f.FoodId.Contains("mackerel", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("Gâteau au yaourt\n\nVerser un pot de yaourt dans un saladier. Ajouter 2 pots de sucre, 3 œufs et 3 pots de farine. Cuire 35 minutes à 180°.", ": 1 jar yaourt|: 2 jar sucre|: 3 piece œufs|: 3 jar farine")]
+    [InlineData("Fish stew\n\nSweat 2 onions in 50 ml of olive oil. Add a tin of tomatoes and 500 g of cod, simmer 10 minutes. Tip it into a tin lined with paper.", ": 2 piece onions|: 50 ml olive oil|: 1 tin tomatoes|: 500 g cod")]
+    public void A_pot_and_a_tin_of_a_food_are_amounts_in_sentences_and_the_tin_it_is_put_in_is_none(string card, string foods) => Assert.Equal(foods.Split('|'), Lines(Read(card)));
+
+    [Fact]
+    public void A_sentence_that_lasts_is_work_in_whatever_person_its_verb_stands() =>
+        Assert.Contains(Read("Ragù\n\nSoffriggete 1 cipolla in 50 g di burro. Aggiungete 500 g di macinato e 400 g di passata. Cuocete per un'ora.").Components.SelectMany(c => c.Steps).SelectMany(s => s.Times), t => t.MinutesMin == 60);
 }

@@ -110,9 +110,12 @@ internal static class Prose
                 into.Add(new Piece(PieceKind.Item, food, p.Span));
             }
 
-            into.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Looks.Opens(sentence, lang) || Baked(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
+            into.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Looks.Opens(sentence, lang) || Baked(sentence, lang) || Lasting(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
         }
     }
+
+    /// <summary>"Cuocete per un'ora.", "Laisse au frigo 4 h minimum.": in languages whose verbs bend, the time tells the work.</summary>
+    private static bool Lasting(string sentence, string lang) => lang is "fr" or "de" or "es" or "it" && Reading.StepReader.Alone(sentence, lang, new Span(0, 0, 0)).Times.Length > 0;
 
     /// <summary>"170 (150 fan) for an hour and a quarter": a heat with its time is work without a verb.</summary>
     private static bool Baked(string sentence, string lang) => Reading.StepReader.Alone(sentence, lang, new Span(0, 0, 0)) is { Times.Length: > 0, Temperatures.Length: > 0 };
@@ -174,7 +177,7 @@ internal static class Prose
             }
 
             // A weight in figures is no time; "trois quarts d'heure" is one, though a quart holds a litre.
-            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" } or null) || (m.Number.InWords || m.Unit is not { Kind: "mass" or "volume" }) && Clock.At(s, i, lang) is not null)
+            if (Reading.Amounts.At(s, i, lang) is not { } m || m.Unit is not ({ Kind: "mass" or "volume" or "spoon" or "cup" or "count" or "word" or "container" } or null) || (m.Number.InWords || m.Unit is not { Kind: "mass" or "volume" }) && Clock.At(s, i, lang) is not null)
             {
                 continue;
             }
@@ -184,7 +187,8 @@ internal static class Prose
             string food = Named(s, from, out int end);
             food = lang == "de" ? Nouns(food) : food;
             // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none. A slice or a sprig is counted of anything, unless it is cut into them.
-            if (told == m.End && m.Unit is null or { Kind: "count" } && (Kit.In(food) || !Known(food, lang) && !(m.Unit is not null && from > told && !Into(s, i))))
+            bool linked = from > Places.Skip(s, told);
+            if (told == m.End && m.Unit is null or { Kind: "count" or "container" } && (Kit.In(food) || !Known(food, lang) && !(m.Unit is not null && linked && !Into(s, i)) || m.Unit is { Kind: "container" } && !linked && lang is not "de"))
             {
                 i = word ? Places.WordEnd(s, i) - 1 : i;
                 continue;
