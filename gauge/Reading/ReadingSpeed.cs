@@ -97,6 +97,7 @@ internal static class ReadingSpeed
         yield return ("5 MB of prose in long paragraphs", () => Filled("# A\n\n", i => $"The dough rests while the cook tidies the bench and thinks about line {i} of the evening service.{(i % 9 == 8 ? "\n\n" : " ")}"));
         yield return ("5 MB of equal step lines, no title", () => Filled("", _ => "Sweat 20 g of leeks in 20 g butter for 3 min.\n"));
         yield return ("5 MB of differing step lines, no title", () => Filled("", i => $"Sweat {i % 700 + 1} g of {Foods[i % Foods.Length]} in {i % 90 + 1} g butter for {i % 50 + 1} min.\n"));
+        yield return ("5 MB of step lines, none of which comes again", () => Filled("", i => $"Sweat {i % 700 + 1} g of {Foods[i % Foods.Length]} in {i % 90 + 1} g butter for {i % 50 + 1} min, for table {i + 1}.\n"));
         yield return ("5 MB of numbered steps", () => Filled("# A\n\n", i => $"{i + 1}. Sweat {i % 300 + 1} g of leeks in {i % 90 + 1} g butter for {i % 50 + 1} min, then roast at {150 + i % 60} °C until golden.\n"));
         yield return ("5 MB of ingredient lines", () => Filled("# A\n\n", i => $"- {i % 900 + 1} g {Foods[i % Foods.Length]}, {States[i * 7 % States.Length]}\n"));
         yield return ("5 MB of short lines in one list", () => Filled("# A\n", _ => "- 1 g salt\n"));

@@ -57,15 +57,22 @@ internal sealed partial class Shaper
         }
 
         string bare = body.TrimEnd('.', '。');
+        if (bare.Length < 2)
+        {
+            return false;
+        }
+
         Piece before = _pieces[^1];
-        bool goesOn = before.Kind == PieceKind.Step && before.Text.Length <= ShortestOrder && before.Text[^1] == body[^1];
-        bool opens = before.Kind == PieceKind.Item && before.Text[^1] is not ('.' or '。') && _pieces[^2].Text[^1] is not ('.' or '。');
+        bool goesOn = before.Kind == PieceKind.Step && before.Text.Length <= ShortestOrder && before.Text.EndsWith(body[^1]);
+        bool opens = before.Kind == PieceKind.Item && !Stopped(before) && !Stopped(_pieces[^2]);
         // One word of work is enough; of two such lines none has to be known.
         return (goesOn || opens) && !Looks.Used(bare, lang) && !Looks.Used(body, lang) && FoodIds.Match(bare, lang) is null
             && (goesOn || Operations.In(bare, lang).Exists(o => o.At == 0) || FoodIds.Match(bare[..Places.WordEnd(bare, 0)], lang) is null && i + 1 < lines.Count && Folding.Line(lines[i + 1].Text) is { Length: > 2 and <= ShortestOrder } next && next[^1] == body[^1] && (Looks.Work(next, lang) || Looks.Opens(next, lang) || Operations.In(next, lang).Exists(o => o.At == 0)));
     }
 
     private const int ShortestOrder = 32;
+
+    private static bool Stopped(Piece p) => p.Text.Length > 0 && p.Text[^1] is '.' or '。';
 
     private bool Listed(string s) => Looks.Bullet(s) && Marks.Strip(Folding.Line(s)) is { Length: > 0 } item && Looks.Amounted(item, lang);
 

@@ -43,7 +43,7 @@ internal static class Abbreviated
     /// <summary>"125 g (+ 20 g pour les moules)": what is added in a bracket that ends the line is added.</summary>
     private static string Added(string s, string lang)
     {
-        int open = s[^1] == ')' ? s.IndexOf('(') : -1;
+        int open = s.EndsWith(')') ? s.IndexOf('(') : -1;
         if (open < 4 || open + 3 >= s.Length || s[open + 1] != '+' || s.IndexOf(')') != s.Length - 1 || Amounts.At(s, Places.Skip(s, open + 2), lang) is not { Unit.Kind: "mass" or "volume" or "spoon" or "cup" })
         {
             return s;

@@ -17,7 +17,7 @@ internal static class BareMinutes
     /// <param name="last">The time before; what is baked after it has minutes of its own ("prove 45 and bake at 180° 12-15").</param>
     public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang, List<StepTemperature> temperatures, StepTime? last)
     {
-        if (last is not null && !(char.IsAsciiDigit(s[at]) && temperatures.Count > 0 && last.Words.Length > 0 && s.LastIndexOf(last.Words, at, Math.Min(at + 1, Reach), StringComparison.Ordinal) is var told and >= 0 && Places.HasAny(s[(told + last.Words.Length)..at], "bake", "roast", "cuire", "enfourner", "backen", "hornear", "cuocere", "infornare")))
+        if (last is not null && !(char.IsAsciiDigit(s[at]) && temperatures.Count > 0 && last.Words.Length > 0 && s.LastIndexOf(last.Words, at, Math.Min(at + 1, Reach), StringComparison.Ordinal) is var told and >= 0 && told + last.Words.Length <= at && Places.HasAny(s[(told + last.Words.Length)..at], "bake", "roast", "cuire", "enfourner", "backen", "hornear", "cuocere", "infornare")))
         {
             return null;
         }
