@@ -124,15 +124,13 @@ internal static class BrokenLines
     /// <summary>"• Riso" and, further in, "riso originario, 500 g": an item of its own under a name, and no rest of it. Joined, each amount would go to the next food.</summary>
     private static bool Whole(RawLine first, RawLine next, string lang) =>
         Marks.Strip(Folding.Line(first.Text)) is { Length: > 0 } a && (Looks.Amounted(a, lang) ? Alone(Folding.Line(next.Text), lang) is not null
-            : Numberless(a) && a.Length < 40 && !Hanging.Contains(a[(a.LastIndexOf(' ') + 1)..]) && a[^1] != ',' && (next.Indent > first.Indent && Looks.Amounted(Folding.Line(next.Text), lang) || Alone(Folding.Line(next.Text), lang) is { } food && FoodIds.Match($"{a} {food}", lang) is null));
-
-    private static bool Numberless(string s) => s.AsSpan().IndexOfAnyInRange('0', '9') < 0;
+            : Parts.Numberless(a) && a.Length < 40 && !Hanging.Contains(a[(a.LastIndexOf(' ') + 1)..]) && a[^1] != ',' && (next.Indent > first.Indent && Looks.Amounted(Folding.Line(next.Text), lang) || Alone(Folding.Line(next.Text), lang) is { } food && FoodIds.Match($"{a} {food}", lang) is null));
 
     /// <summary>The food everybody knows of a line that tells an amount behind it and nothing else; null for any other.</summary>
     private static string? Alone(string b, string lang)
     {
         Draft d = new(why: false);
-        string food = !Numberless(b) && !char.IsAsciiDigit(b[0]) ? BackAmount.Take(b, lang, d) : "";
+        string food = !Parts.Numberless(b) && !char.IsAsciiDigit(b[0]) ? BackAmount.Take(b, lang, d) : "";
         food = food.IndexOf(',') is > 0 and var comma ? food[..comma] : food;
         return food.Length > 2 && d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && FoodIds.Match(food, lang) is not null ? food : null;
     }

@@ -8,13 +8,10 @@ internal static class MethodFirst
 {
     private const int Fewest = 2;
 
-    /// <summary>A card of more pieces is a book and is left as it is.</summary>
-    private const int MostPieces = 4_000;
-
     /// <summary>The pieces with such sentences as steps; the same list where there are none.</summary>
     public static List<Piece> Read(List<Piece> pieces, string lang)
     {
-        int list = pieces.Count > MostPieces ? -1 : pieces.FindIndex(p => p.Kind == PieceKind.Item);
+        int list = pieces.Count > ToldParts.MostPieces ? -1 : pieces.FindIndex(p => p.Kind == PieceKind.Item);
         if (list < Fewest || pieces.Exists(p => p.Kind == PieceKind.Step))
         {
             return pieces;

@@ -12,7 +12,7 @@ internal static class Numbering
     /// <summary>"5 Eggs, beaten" behind a blank line may open another list.</summary>
     private static bool Food(string s, string lang)
     {
-        string name = s.TrimStart("0123456789 ".ToCharArray());
+        string name = Words.Places.TrimmedStart(s, "0123456789 ");
         return FoodIds.Match(name.IndexOf(',') is > 0 and var comma ? name[..comma] : name, lang) is not null;
     }
 

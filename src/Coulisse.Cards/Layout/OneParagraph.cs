@@ -9,13 +9,10 @@ internal static class OneParagraph
     private const int Fewest = 3;
     private const int Short = 60;
 
-    /// <summary>A card of more pieces is a book and is left as it is.</summary>
-    private const int MostPieces = 4_000;
-
     /// <summary>The pieces with that paragraph cut; the same list for any other card.</summary>
     public static List<Piece> Cut(List<Piece> pieces, string lang)
     {
-        int only = pieces.Count > MostPieces ? -1 : Only(pieces, lang);
+        int only = pieces.Count > ToldParts.MostPieces ? -1 : Only(pieces, lang);
         List<string> sentences = only < 0 ? [] : Sentences(Folding.Line(pieces[only].Text), lang);
         if (sentences.Count == 0)
         {

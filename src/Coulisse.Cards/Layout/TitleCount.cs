@@ -18,8 +18,7 @@ internal static class TitleCount
             return null;
         }
 
-        string noun = s[Places.Skip(s, n.End)..].TrimEnd('.', ' ');
-        return noun.Length >= Shortest && noun.Count(' ') < 3 && noun.All(c => char.IsLetter(c) || c is ' ' or '-') && FoodIds.Match(noun, lang) is null && Named(title, noun)
+        return Noun(s, n) is { } noun && FoodIds.Match(noun, lang) is null && Named(title, noun)
             ? new CardYield(n.Min, "pieces", s, span) { AmountMax = n.Max }
             : null;
     }
@@ -33,9 +32,12 @@ internal static class TitleCount
             return null;
         }
 
-        string noun = clause[Places.Skip(clause, n.End)..].TrimEnd('.', ' ');
-        return noun.Length >= Shortest && noun.Count(' ') < 3 && noun.All(c => char.IsLetter(c) || c is ' ' or '-') && Named(title[..at], noun) && (FoodIds.Match(noun, lang) is null || Whole(title[..at], noun)) ? (n, "pieces") : null;
+        return Noun(clause, n) is { } noun && Named(title[..at], noun) && (FoodIds.Match(noun, lang) is null || Whole(title[..at], noun)) ? (n, "pieces") : null;
     }
+
+    /// <summary>What is counted, in a few plain words; null for more or other.</summary>
+    private static string? Noun(string s, Numeral n) =>
+        s[Places.Skip(s, n.End)..].TrimEnd('.', ' ') is { Length: >= Shortest } noun && noun.Count(' ') < 3 && noun.All(c => char.IsLetter(c) || c is ' ' or '-') ? noun : null;
 
     /// <summary>"CROISSANTS · 40 croissants": of a food everybody knows only where the title names nothing else; "Egg curry · 12 eggs" are bought.</summary>
     private static bool Whole(string title, string noun) => title.Trimmed(" -·|/,;:(").Count(' ') == noun.Count(' ');

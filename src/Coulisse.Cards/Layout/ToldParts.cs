@@ -9,7 +9,7 @@ internal static class ToldParts
     private const int FewestFoods = 2;
 
     /// <summary>A card of more pieces is a book and is left as it is.</summary>
-    private const int MostPieces = 4_000;
+    internal const int MostPieces = 4_000;
 
     /// <summary>The pieces with such parts cut; the same list where there are none.</summary>
     public static List<Piece> Read(List<Piece> pieces, string lang)

@@ -76,7 +76,7 @@ internal static class Clock
         ReadOnlySpan<char> before = s.AsSpan(0, at).TrimEnd();
         foreach (string word in Betweens)
         {
-            if (before.EndsWith(word, StringComparison.OrdinalIgnoreCase) && (before.Length == word.Length || !char.IsLetter(before[^(word.Length + 1)])))
+            if (Places.EndsIn(before, word))
             {
                 foreach (string and in Ands)
                 {

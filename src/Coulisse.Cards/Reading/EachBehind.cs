@@ -92,7 +92,7 @@ internal static class EachBehind
 
     private static bool Ends(ref string names, string word)
     {
-        if (!names.EndsWith(word, StringComparison.OrdinalIgnoreCase) || names.Length < word.Length + 4 || char.IsLetter(names[^(word.Length + 1)]))
+        if (names.Length < word.Length + 4 || !Places.EndsIn(names, word))
         {
             return false;
         }

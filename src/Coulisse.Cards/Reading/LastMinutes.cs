@@ -13,7 +13,7 @@ internal static class LastMinutes
     {
         foreach (string lead in Leads)
         {
-            if (before.EndsWith(lead, StringComparison.Ordinal) && (before.Length == lead.Length || !char.IsLetter(before[^(lead.Length + 1)])))
+            if (Places.Ends(before, lead))
             {
                 string ahead = s[..from].TrimEnd();
                 return !Set(ahead[..^Math.Min(ahead.Length, lead.Length)].TrimEnd(), Clause(s, to), temperatures);

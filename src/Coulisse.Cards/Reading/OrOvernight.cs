@@ -74,6 +74,7 @@ internal static class OrOvernight
         return false;
     }
 
-    private static readonly string[] Betters = ["better", "preferably", "ideally", "best", "besser", "am besten", "idealerweise", "meglio", "preferibilmente", "idealmente", "mieux", "idéalement", "de préférence", "mejor", "preferiblemente"];
+    /// <summary>"2 hours or, better, overnight".</summary>
+    internal static readonly string[] Betters = ["better", "preferably", "ideally", "best", "besser", "am besten", "idealerweise", "meglio", "preferibilmente", "idealmente", "mieux", "idéalement", "de préférence", "mejor", "preferiblemente"];
     private static readonly string[] Ins = ["in", "at", "im", "bei", "au", "à", "en", "a", "nel", "covered", "chilled", "kühl"];
 }

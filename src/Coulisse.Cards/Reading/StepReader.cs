@@ -11,7 +11,6 @@ internal static class StepReader
     private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
     private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
     private static readonly string[] Folds = ["rabat à", "rabats à", "pli à", "plis à", "fold at", "folds at", "fold after", "folds after", "pliegue a", "pliegues a", "piega a", "pieghe a", "piega dopo", "falten nach", "rabat après", "rabats après"];
-    private static readonly string[] Betters = ["better", "preferably", "ideally", "best", "besser", "am besten", "idealerweise", "meglio", "preferibilmente", "idealmente", "mieux", "idéalement", "de préférence", "mejor", "preferiblemente"];
     private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
     private static readonly WordList Leaves = new("unattended", "nobody need stand");
     private static readonly WordList Looks = new("every", "halfway", "now and then", "turning once", "stirring once", "ab und zu");
@@ -261,7 +260,7 @@ internal static class StepReader
 
             (int repeats, bool between) = Repeats.Of(s, t.Start, before, after);
             TimeKind kind = TimeKinds.Of(op, clause, t.Min * repeats, after, verb is not null, temperatures);
-            kind = kind is TimeKind.Hands or TimeKind.Machine && OwnWork.Stands(StoragePlaces.Part(clause, words)) ? TimeKind.Rest : kind;
+            kind = kind is TimeKind.Hands or TimeKind.Machine && OwnWork.Stands(clause) && OwnWork.Stands(StoragePlaces.Part(clause, words)) ? TimeKind.Rest : kind;
             kind = limit ? TimeKind.Limit : between && kind is TimeKind.Hands or TimeKind.Machine ? TimeKind.Rest : kind;
             times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, kind, words) { Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At, Repeats = repeats });
         }
@@ -276,7 +275,7 @@ internal static class StepReader
                 }
 
                 string before = s[..at].TrimEnd();
-                if (times.Count > 0 && Ends(Folding.Lower(before[Math.Max(0, before.Length - 20)..].TrimEnd(',', ' ')), Betters))
+                if (times.Count > 0 && Ends(Folding.Lower(before[Math.Max(0, before.Length - 20)..].TrimEnd(',', ' ')), OrOvernight.Betters))
                 {
                     // "2 hours or, better, overnight": the other way is no second wait.
                     break;

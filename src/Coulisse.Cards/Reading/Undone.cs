@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Reading;
 
 /// <summary>"Do not refrigerate", "ne pas bouillir": what is told not to be done is no work of the step, and takes no place of the kitchen.</summary>
@@ -19,15 +21,12 @@ internal static class Undone
         ReadOnlySpan<char> before = s.AsSpan(0, at - 1);
         foreach (string not in Nots)
         {
-            if (Ends(before, not))
+            if (Places.EndsIn(before, not))
             {
                 return true;
             }
         }
 
-        return lang switch { "es" => Ends(before, "no"), "it" => Ends(before, "non"), _ => false };
+        return lang switch { "es" => Places.EndsIn(before, "no"), "it" => Places.EndsIn(before, "non"), _ => false };
     }
-
-    private static bool Ends(ReadOnlySpan<char> before, string word) =>
-        before.EndsWith(word, StringComparison.OrdinalIgnoreCase) && (before.Length == word.Length || !char.IsLetter(before[before.Length - word.Length - 1]));
 }

@@ -75,6 +75,10 @@ internal static class Places
         return false;
     }
 
+    /// <summary>True when the text ends with this word, on its own and in whatever case.</summary>
+    public static bool EndsIn(ReadOnlySpan<char> s, string word) =>
+        s.EndsWith(word, StringComparison.OrdinalIgnoreCase) && (s.Length == word.Length || !char.IsLetter(s[s.Length - word.Length - 1]));
+
     /// <summary>True when a word stands at a place on its own.</summary>
     public static bool WordAt(string s, int i, string word) =>
         i + word.Length <= s.Length
