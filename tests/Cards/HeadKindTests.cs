@@ -110,4 +110,12 @@ public sealed class HeadKindTests
     [Fact]
     public void In_a_card_with_marked_heads_a_count_goes_on_in_its_list() =>
         Assert.Equal(["Slaw: 3 cup red cabbage", "Shrimp: 2 tsp smoked paprika", "Shrimp: 8 piece corn tortillas"], Lines(Read("## Tacos\n\n**Slaw**\n\n3 cups shredded red cabbage\n\n**Shrimp**\n\n2 teaspoons smoked paprika\n8 corn tortillas, warmed\n\n**Directions**\n\n1. Sear for 2 minutes.")));
+
+    [Theory]
+    [InlineData("900 g", 1)]
+    [InlineData("850 g", 0)]
+    [InlineData("1 litre", 0)]
+    [InlineData("400 g", 0)]
+    public void A_total_beside_a_name_is_held_against_its_lines(string total, int remarks) =>
+        Assert.Equal(remarks, Read($"Rolls\n\nFILLING – {total}\nChicken breast 650 g\nCoriander 200 g\n\nBake for 15 minutes.").Remarks.Count(r => r.Kind == "sum mismatch"));
 }

@@ -53,6 +53,8 @@ internal static class HeadedSums
         int at = name.LastIndexOfAny([',', '(', '–', '—', ':']);
         // "The base, 1,489.5 g": a comma inside the figure parts no name
         at = at > 0 && at + 1 < name.Length && char.IsAsciiDigit(name[at + 1]) && char.IsAsciiDigit(name[at - 1]) ? name.LastIndexOfAny([',', '(', '–', '—', ':'], at - 1) : at;
+        // Dashes of a heading are folded to this one before its name is kept.
+        at = Math.Max(at, name.LastIndexOf(" - ", StringComparison.Ordinal) + 1);
         int from = at < 1 ? -1 : Words.Places.Skip(name, at + 1);
         return from > 0 && from < name.Length && char.IsAsciiDigit(name[from]) && Amounts.At(name, from, lang) is { Unit: { Kind: "mass", Base: { } b }, Number.Max: null } m && name[m.End..].Trim().TrimEnd(')', ':', '.').Length == 0 ? m.Number.Min * b : null;
     }
