@@ -111,19 +111,19 @@ internal static class Looks
             return false;
         }
 
-        Draft d = new(why: false);
-        if (BackAmount.Take(body, lang, d) != body && d.Amount is not null)
+        Draft? d = null;
+        if (BackAmount.Take(body, lang, ref d) != body && d?.Amount is not null)
         {
             return !Statement(body, lang) && !(body.Length > 50 && body[^1] == '.' && body.IndexOf(':') is > 2 and < 30 && Clock.Tells(body, 1, lang) && Work(body, lang));
         }
 
-        if (Shared(body, lang, d))
+        if (Shared(body, lang, ref d))
         {
             return true;
         }
 
         // A bare count binds only a food everybody knows: "Chapter 3" is none.
-        return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d) is { } food && FoodIds.Match(food, lang) is not null;
+        return body.Length < 40 && char.IsAsciiDigit(body[^1]) && BackAmount.Count(body, lang, d ?? new Draft(why: false)) is { } food && FoodIds.Match(food, lang) is not null;
     }
 
     /// <summary>"as promised, the ketchup from last autumn. Makes roughly 1.5 litres": sentences, and no item whatever the last one counts.</summary>
@@ -216,14 +216,14 @@ internal static class Looks
     }
 
     /// <summary>"salt: 1.5% of butter weight": a share of a base behind a food everybody knows is as much of a list as a weight.</summary>
-    private static bool Shared(string body, string lang, Draft d) =>
-        body.Length < 80 && body[^1] != '.' && body.IndexOf('%') > 3 && Shares.Behind(body, lang, d) is { Length: < 30 } food && d.Percent is not null && FoodIds.Match(food, lang) is not null;
+    private static bool Shared(string body, string lang, ref Draft? d) =>
+        body.Length < 80 && body[^1] != '.' && body.IndexOf('%') > 3 && Shares.Behind(body, lang, d ??= new Draft(why: false)) is { Length: < 30 } food && d.Percent is not null && FoodIds.Match(food, lang) is not null;
 
     /// <summary>A food everybody knows, its weight or its share of a base behind it, and nothing else.</summary>
     private static bool Weighed(string body, string lang)
     {
-        Draft d = new(why: false);
-        return Shared(body, lang, d) || char.IsLetterOrDigit(body[^1]) && body.Length < 60 && BackAmount.Take(body, lang, d) is { Length: < 30 } food && d.Unit is { Kind: "mass" or "volume" } && FoodIds.Match(food, lang) is not null;
+        Draft? d = null;
+        return Shared(body, lang, ref d) || char.IsLetterOrDigit(body[^1]) && body.Length < 60 && BackAmount.Take(body, lang, ref d) is { Length: < 30 } food && d?.Unit is { Kind: "mass" or "volume" } && FoodIds.Match(food, lang) is not null;
     }
 
     /// <summary>True when the first word is one of work: "blitz 70C 6 min", "brine 12 min".</summary>

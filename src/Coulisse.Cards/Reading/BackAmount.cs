@@ -8,7 +8,10 @@ internal static class BackAmount
     private static readonly System.Buffers.SearchValues<char> Marks = System.Buffers.SearchValues.Create(",:;.()/");
 
     /// <summary>Takes the amount off the end; gives what is left.</summary>
-    public static string Take(string s, string lang, Draft d)
+    public static string Take(string s, string lang, Draft d) => Take(s, lang, ref d!);
+
+    /// <summary>The same; a draft is begun only where an amount is found.</summary>
+    public static string Take(string s, string lang, ref Draft? d)
     {
         string t = s.TrimmedEnd(" ,.;");
         for (int i = 1; i < t.Length; i++)
@@ -41,20 +44,23 @@ internal static class BackAmount
             }
 
             int end = Places.Skip(t, m.End);
-            string rest = t[end..];
-            bool second = rest.Length > 3 && rest[0] == '/' && m.Unit is not null && Amounts.At(rest, Places.Skip(rest, 1), lang) is { Unit: not null } other && other.End >= rest.Length;
-            if (m.Unit is null or { Kind: "count" } && OfEach(rest) is var one and > 0 && Amounts.At(rest, one, lang) is { Unit.Kind: "mass" } each && i > 1)
+            // Most figures close nothing: what follows is copied only where it is taken.
+            ReadOnlySpan<char> rest = t.AsSpan(end);
+            bool second = rest.Length > 3 && rest[0] == '/' && m.Unit is not null && Ends(rest[1..].TrimStart(' ').ToString(), lang);
+            if (m.Unit is null or { Kind: "count" } && OfEach(rest) is var one and > 0 && t[end..] is var units && Amounts.At(units, one, lang) is { Unit.Kind: "mass" } each && i > 1)
             {
                 // "Hake - 8 x 140 g portions", "Rostbraten 4 Stk à 180 g"
+                d ??= new Draft(why: false);
                 PartReader.Take(d, m, t);
                 PartReader.Content(d, each.Number.Min, each.Unit);
-                d.Prepare(rest[each.End..]);
+                d.Prepare(units[each.End..]);
                 return t[..i].TrimmedEnd(" ,:-=.");
             }
 
-            if (m.Unit is { Kind: "mass" } weight && rest.Length > 1 && rest[0] is 'x' or '×' && Numbers.Single(rest, Places.Skip(rest, 1), lang) is { InWords: false } many && many.End >= rest.Length)
+            if (m.Unit is { Kind: "mass" } weight && rest.Length > 1 && rest[0] is 'x' or '×' && rest[1..].TrimStart(' ').ToString() is var times && Numbers.Single(times, 0, lang) is { InWords: false } many && many.End >= times.Length)
             {
                 // "Sole fillets 80/100 g × 10": what one weighs, and how many
+                d ??= new Draft(why: false);
                 d.Amount = many.Min;
                 PartReader.Content(d, m.Number.Min, weight);
                 d.GramsMax = m.Number.Max is { } most ? many.Min * most * weight.Base : null;
@@ -67,24 +73,26 @@ internal static class BackAmount
             }
 
             rest = m.Unit is not null && Share(rest) ? "" : rest;
-            if (m.Unit?.Unit is "leaf" or "sheet" && rest.ToLowerInvariant() is "gold" or "silver" or "bronze" or "platinum" or "titanium")
+            if (m.Unit?.Unit is "leaf" or "sheet" && rest.ToString().ToLowerInvariant() is "gold" or "silver" or "bronze" or "platinum" or "titanium")
             {
                 // "gelatine, 6 leaves silver"
-                d.Graded(rest);
+                d ??= new Draft(why: false);
+                d.Graded(rest.ToString());
                 rest = "";
             }
 
-            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, lang);
-            bool heated = m.Unit is { Kind: "mass" or "volume" } && Degrees(rest) is { Length: > 1 } heat && Brackets.Temperature(heat, new Draft(why: false));
+            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, t, end, lang);
+            bool heated = m.Unit is { Kind: "mass" or "volume" } && Degrees(rest) is { Length: > 1 } heat && Brackets.Temperature(heat.ToString(), new Draft(why: false));
             bool closes = heated || rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
-            bool colon = i > 1 && t[..i].TrimEnd() is { Length: > 0 } before && before[^1] == ':';
+            bool colon = i > 1 && t.AsSpan(0, i).TrimEnd() is { Length: > 0 } before && before[^1] == ':';
             if (!closes && !colon && !(m.Unit is null && PieceWord(rest)))
             {
                 continue;
             }
 
-            PartReader.Take(d, m with { End = m.End }, t);
-            bool equals = t[..i].TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
+            d ??= new Draft(why: false);
+            PartReader.Take(d, m, t);
+            bool equals = t.AsSpan(0, i).TrimEnd() is { Length: > 0 } lead && lead[^1] == '=';
             string food = Without(FrontMarks.Unhedged(t[..i]));
             // "Nori x 10 sheets"
             food = Multiplied(food) ? food[..^2].TrimEnd() : food;
@@ -100,7 +108,7 @@ internal static class BackAmount
 
             if (second)
             {
-                d.Second = rest[1..].Trim();
+                d.Second = rest[1..].Trim().ToString();
                 return food;
             }
 
@@ -113,13 +121,13 @@ internal static class BackAmount
 
             if (heated)
             {
-                Brackets.Temperature(Degrees(rest), d);
+                Brackets.Temperature(Degrees(rest).ToString(), d);
                 return food;
             }
 
             if (aside)
             {
-                d.Prepare(rest.TrimmedStart("- "));
+                d.Prepare(rest.TrimStart("- ").ToString());
                 return food;
             }
 
@@ -129,7 +137,7 @@ internal static class BackAmount
             }
             else if (!closes)
             {
-                Pieces(rest, lang, d);
+                Pieces(rest.ToString(), lang, d);
                 rest = "";
             }
 
@@ -140,7 +148,7 @@ internal static class BackAmount
                 d.Bare |= Typed(food) || m.Number.Min < 100 && !Poured(food, m.Number.Min, lang);
             }
 
-            return rest.Length > 0 && rest[0] is ',' ? food + rest : food + (rest.Length > 0 ? ", " + rest : "");
+            return rest.Length == 0 ? food : string.Concat(food, rest[0] == ',' ? "" : ", ", rest);
         }
 
         return s;
@@ -254,7 +262,24 @@ internal static class BackAmount
     /// <summary>A food nobody counts, or one so light and fine that a small figure is its weight.</summary>
     private static bool Poured(string food, double n, string lang) => NeverCounted.Is(FoodIds.Match(food, lang), n) || NeverCounted.Poured(food, lang);
 
-    private static bool Each(string rest) => Places.WordAt(rest, 0, "each") || Places.WordAt(rest, 0, "pièce") || Places.WordAt(rest, 0, "chacun") || Places.WordAt(rest, 0, "circa");
+    private static bool Each(ReadOnlySpan<char> rest) => Opens(rest, "each", "pièce", "chacun", "circa") > 0;
+
+    /// <summary>Length of the word that opens what follows; 0 when none of these does.</summary>
+    private static int Opens(ReadOnlySpan<char> rest, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (rest.Length >= w.Length && (w.Length == rest.Length || !char.IsLetterOrDigit(rest[w.Length])) && rest.StartsWith(w, StringComparison.OrdinalIgnoreCase))
+            {
+                return w.Length;
+            }
+        }
+
+        return 0;
+    }
+
+    /// <summary>True for an amount with its unit and nothing behind it.</summary>
+    private static bool Ends(string rest, string lang) => Amounts.At(rest, 0, lang) is { Unit: not null } other && other.End >= rest.Length;
 
     /// <summary>The food without the marks before its amount; "olio e.v.o." keeps the stop of its abbreviation.</summary>
     private static string Without(string s)
@@ -264,24 +289,24 @@ internal static class BackAmount
     }
 
     /// <summary>"Nori x", "onion ×": the sign of times between a food and its amount.</summary>
-    private static bool Multiplied(string food) => food.Length > 3 && food[^1] is 'x' or '×' && food[^2] == ' ' && char.IsLetterOrDigit(food[^3]);
+    private static bool Multiplied(ReadOnlySpan<char> food) => food.Length > 3 && food[^1] is 'x' or '×' && food[^2] == ' ' && char.IsLetterOrDigit(food[^3]);
 
     /// <summary>"1.5 kg peeled weight", "600g net", "800 g geputzt": how it was weighed, or what is done to it, and nothing else.</summary>
-    private static bool Weighed(string rest, string lang)
+    private static bool Weighed(ReadOnlySpan<char> rest, string t, int at, string lang)
     {
         if (rest.EndsWith(" weight", StringComparison.OrdinalIgnoreCase) && rest.Count(' ') == 1)
         {
             return true;
         }
 
-        if (rest.ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen")
+        if (rest.Length < 12 && rest.ToString().ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen")
         {
             return true;
         }
 
-        for (int i = 0; i < rest.Length; i = Places.Skip(rest, i))
+        for (int i = at; i < t.Length; i = Places.Skip(t, i))
         {
-            if (Lexicon.Longest("prep", rest, i, 3, lang, out i) is null)
+            if (Lexicon.Longest("prep", t, i, 3, lang, out i) is null)
             {
                 return false;
             }
@@ -291,48 +316,25 @@ internal static class BackAmount
     }
 
     /// <summary>"100 %" behind the amount: the baker's share, which the amount already tells.</summary>
-    private static bool Share(string rest) => rest.Length is > 1 and < 9 && rest[^1] == '%' && char.IsAsciiDigit(rest[0]) && rest.AsSpan(0, rest.Length - 1).TrimEnd() is var share && Numbers.Single(rest, 0, "en") is { } n && n.End >= share.Length;
+    private static bool Share(ReadOnlySpan<char> rest) => rest.Length is > 1 and < 9 && rest[^1] == '%' && char.IsAsciiDigit(rest[0]) && rest[..^1].TrimEnd() is var share && Numbers.Single(rest.ToString(), 0, "en") is { } n && n.End >= share.Length;
 
     /// <summary>Place behind the sign or word between a count and the weight of one; 0 when none stands there.</summary>
-    private static int OfEach(string rest)
+    private static int OfEach(ReadOnlySpan<char> rest)
     {
-        if (rest.Length > 2 && rest[0] is 'x' or '×' or 'X' or '@')
-        {
-            return Places.Skip(rest, 1);
-        }
-
-        foreach (string w in (ReadOnlySpan<string>)["zu je", "à", "a", "je", "zu", "da", "de", "of"])
-        {
-            if (Places.WordAt(rest, 0, w))
-            {
-                return Places.Skip(rest, w.Length);
-            }
-        }
-
-        return 0;
+        bool sign = rest.Length > 2 && rest[0] is 'x' or '×' or 'X' or '@';
+        int at = sign ? 1 : Opens(rest, "zu je", "à", "a", "je", "zu", "da", "de", "of");
+        return at == 0 ? 0 : at + (rest.Length - at) - rest[at..].TrimStart(' ').Length;
     }
 
-    private static bool PieceWord(string rest) => rest.Length > 0 && PieceWords.Any(w => Places.WordAt(rest, 0, w));
+    private static bool PieceWord(ReadOnlySpan<char> rest) => Opens(rest, PieceWords) > 0;
 
     private static readonly string[] PieceWords = ["pavés", "filets", "gousse", "gousses", "Schote", "Schoten", "vaina", "vainas", "bacca", "bacche", "baccello", "baccelli", "pod", "pods", "filetto", "filetti", "filete", "filetes", "Filet", "Filets", "fillet", "fillets", "trancio", "tranci", "lomo", "lomos"];
 
     /// <summary>"@ 30C", "at 30 °C", "à 30 °C", "bei 30 °C": what stands behind the word, where nothing else does.</summary>
-    private static string Degrees(string rest)
+    private static ReadOnlySpan<char> Degrees(ReadOnlySpan<char> rest)
     {
-        if (rest.Length > 2 && rest[0] == '@')
-        {
-            return rest[1..].Trim();
-        }
-
-        foreach (string w in (ReadOnlySpan<string>)["at", "à", "a", "bei", "mit"])
-        {
-            if (Places.WordAt(rest, 0, w))
-            {
-                return rest[w.Length..].Trim();
-            }
-        }
-
-        return "";
+        int at = rest.Length > 2 && rest[0] == '@' ? 1 : Opens(rest, "at", "à", "a", "bei", "mit");
+        return at == 0 ? default : rest[at..].Trim();
     }
 
     private static void Pieces(string rest, string lang, Draft d)
@@ -352,7 +354,7 @@ internal static class BackAmount
 
     /// <summary>"45 min at 28C", "dough 26 C": a C behind "at" or "to", or behind more than anybody measures in cups, is no cup; "flour 2C" is two.</summary>
     private static bool Degrees(string t, int i, Measure m) =>
-        m.Unit?.Unit == "cup" && Places.Skip(t, m.Number.End) is var scale && scale < t.Length && t[scale] == 'C' && t[..i].TrimEnd() is var lead && (m.Number.Min >= 20 || lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead.EndsWith('@'));
+        m.Unit?.Unit == "cup" && Places.Skip(t, m.Number.End) is var scale && scale < t.Length && t[scale] == 'C' && t.AsSpan(0, i).TrimEnd() is var lead && (m.Number.Min >= 20 || lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead is [.., '@']);
 
     /// <summary>"35 %", "Type 812", "T65", "66 % cacao": figures that belong to the name.</summary>
     private static bool IsGrade(string t, int i, Measure m, string lang)
@@ -368,7 +370,7 @@ internal static class BackAmount
             return false;
         }
 
-        string before = t[..i].TrimEnd();
+        ReadOnlySpan<char> before = t.AsSpan(0, i).TrimEnd();
         bool flour = before.EndsWith("Type", StringComparison.OrdinalIgnoreCase) || (m.Number.Min is >= 400 and <= 2000 && before.EndsWith("mehl", StringComparison.OrdinalIgnoreCase));
         // In running words a bare figure is a count only after a colon or comma or in the Italian way.
         _ = lang;

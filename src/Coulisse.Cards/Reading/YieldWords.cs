@@ -87,7 +87,7 @@ internal static class YieldWords
                 i++;
             }
 
-            if (Times(s, i) is var behind && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang) || Near(s, behind, lang)) || Guest(Noun(s, behind, lang))))
+            if (Times(s, i) is var behind && (!small || at == 0 || Guest(Noun(s, behind, lang))) && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang) || Near(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
                 return w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
