@@ -13,6 +13,12 @@ internal static class Columns
     public static List<RawLine>? Of(List<RawLine> lines, int at, out int end)
     {
         end = at;
+        // Only a line with cells begins a table: a bare name or unit needs rows before it.
+        if (Barred(lines[at].Text) is null)
+        {
+            return null;
+        }
+
         int columns = 0;
         List<RawLine> rows = [];
         List<RawLine> raw = [];

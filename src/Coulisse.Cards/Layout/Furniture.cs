@@ -92,7 +92,7 @@ internal static class Furniture
     /// <summary>"1x  2x  3x", "US Customary - Metric": buttons that scale the list.</summary>
     private static bool Scales(string body)
     {
-        if (body.Length > 40 || body[^1] is not ('x' or 'X' or '×' or 'c' or 'l' or 'y' or 's' or 'C' or 'L' or 'S'))
+        if (body.Length > 40 || !(char.IsAsciiDigit(body[0]) || body[0] is '½' or 'U' or 'u' or 'M' or 'm' or 'I' or 'i' or 'C' or 'c' or ' ' or '|' or '/' or '-' or '·') || body[^1] is not ('x' or 'X' or '×' or 'c' or 'l' or 'y' or 's' or 'C' or 'L' or 'S'))
         {
             return false;
         }

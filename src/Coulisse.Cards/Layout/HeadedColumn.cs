@@ -121,6 +121,11 @@ internal static class HeadedColumn
     /// <summary>The two halves of a row; null for a line with none or with more gaps.</summary>
     private static (string Left, string Right)? Halves(string s)
     {
+        if (!s.Contains('\t') && !s.Contains("  ", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
         string[] cells = s.Contains('\t') ? s.Split('\t', StringSplitOptions.TrimEntries) : s.Split("  ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return cells.Length == 2 && cells[0].Length > 0 && cells[1].Length > 0 && !s.Contains('|') && !Looks.Bullet(s) ? (Folding.Line(cells[0]), Folding.Line(cells[1])) : null;
     }
