@@ -19,7 +19,7 @@ internal sealed partial class Shaper
     private int Table(int i, int end)
     {
         int from = _pieces.Count;
-        if (Tables.Cut(lines, i, end, lang, _pieces))
+        if (CellLists.Cut(lines, i, end, lang, _pieces) || Tables.Cut(lines, i, end, lang, _pieces))
         {
             Note(from);
             return end;
