@@ -21,7 +21,7 @@ internal static class PrintedSums
             int foods = 0;
             foreach (IngredientLine l in c.Ingredients)
             {
-                if (l.Kind == LineKind.Total && Printed(l.Text, dish.Language) is { } printed)
+                if (l.Kind == LineKind.Total && (Printed(l.Text, dish.Language) ?? BareTotals.Printed(l, c.Ingredients, dish.Language)) is { } printed)
                 {
                     // A total may be of the whole dish ("total dough" under the last stage): the sum it is nearer to is the one it claims.
                     double sum = all is { } every && Math.Abs(every - printed) < Math.Abs(part - printed) ? every : part;

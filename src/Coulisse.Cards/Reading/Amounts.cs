@@ -198,7 +198,7 @@ internal static class Amounts
         }
 
         // "2 bouquets garnis", "1 noix de coco": the word belongs to the food.
-        if (Lexicon.Longest("nounit", s, at, 4, lang, out _) is not null || OnlyOf(s, at, end, unit, lang))
+        if (Lexicon.Longest("nounit", s, at, 4, lang, out _) is not null || OnlyOf(s, at, end, unit, lang) || LargeShort.Is(s, at, end, unit, number, lang))
         {
             return false;
         }
@@ -230,11 +230,11 @@ internal static class Amounts
     }
 
     /// <summary>Words that measure only a few foods: a "noix" of butter, a "filet" of oil; of anything else they are the food.</summary>
-    private static bool OnlyOf(string s, int at, int end, UnitWord unit, string lang)
+    internal static bool OnlyOf(string s, int at, int end, UnitWord unit, string lang)
     {
         string[]? foods = (lang, unit.Unit) switch
         {
-            ("fr", "knob" or "nut") => ["beurre", "margarine", "saindoux", "graisse", "crème", "ghee"],
+            (_, "knob" or "nut") when s.AsSpan(at, end - at).StartsWith("noi", StringComparison.OrdinalIgnoreCase) => ["beurre", "margarine", "saindoux", "graisse", "crème", "ghee"],
             ("fr", "drizzle") => ["huile", "vinaigre", "citron", "jus", "lait", "crème", "miel", "sirop", "vin", "eau", "cognac", "rhum"],
             ("fr", "square") => ["chocolat", "sucre"],
             ("it", "knob" or "nut") => ["burro", "margarina", "strutto"],

@@ -20,7 +20,7 @@ internal static class Finishing
         ImmutableArray<Component>.Builder components = ImmutableArray.CreateBuilder<Component>(dish.Components.Length);
         foreach (Component c in dish.Components)
         {
-            Component linked = Linking.Components(c, index);
+            Component linked = Linking.Components(BakersRow.Of(c, dish.Language), index);
             if ((long)c.Ingredients.Length * c.Steps.Length > MostUses)
             {
                 remarks.Add(new Remark(c.Span.Line, "too long to link", $"“{c.Name}” has {c.Ingredients.Length} lines and {c.Steps.Length} steps: what each step takes was not looked for."));

@@ -358,7 +358,7 @@ internal static class FoodWords
         for (int i = lang == "en" ? 0 : 1; i < w.Length; i++)
         {
             bool name = w[i].Length >= 4 && (lang == "en" || Lexicon.Word("variety", Folding.Key(w[i]), lang) is null) && char.IsUpper(w[i][0]) && char.IsLower(w[i][^1]) && char.IsLower(w[i][1]) && w[i].AsSpan().IndexOfAnyInRange('0', '9') < 0;
-            bool joint = i > 0 && w[i - 1] is "de" or "di" or "du" or "d'" or "del" or "della" or "des" or "la" or "à" or "al" or "alla" or "Saint" or "San";
+            bool joint = i > 0 && w[i - 1] is "de" or "di" or "du" or "d'" or "del" or "della" or "des" or "la" or "à" or "al" or "alla" or "Saint" or "Sainte" or "St" or "St." or "Ste" or "San" or "Santa" or "Sant'";
             if (name && !joint && (lang != "en" || (percent && i + 1 < w.Length && w[i + 1].Contains('%'))))
             {
                 first = first < 0 ? i : first;

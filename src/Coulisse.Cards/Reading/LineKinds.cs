@@ -41,7 +41,7 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
-        if (s[0] is '*' or '※' || FirstOfRemarks.May(s, 0) && Opens(s, Remarks))
+        if (s[0] is '*' or '※' || FreeFrom.Is(s, lang) || FirstOfRemarks.May(s, 0) && Opens(s, Remarks))
         {
             return LineKind.Note;
         }

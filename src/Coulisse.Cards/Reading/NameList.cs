@@ -45,9 +45,21 @@ internal static class NameList
             }
         }
 
+        if (names.Length == 2 && known == 1 && !told && Strange(names, lang))
+        {
+            return [.. names];
+        }
+
         // One name of three or more may be unknown ("aceite", of whatever seed); beside salt and one more all others, where they are to taste.
         return (known >= Math.Max(2, names.Length - 1) || told && known >= 2 && Joins.IsSalt(names[0])) && names[0].Count(c => c == ' ') < 2 ? [.. names[..^1], tail is null ? names[^1] : names[^1] + ", " + tail] : null;
     }
+
+    // Words for many foods: what stands behind says which is meant ("herbs, parsley").
+    private static readonly WordList Kinds = new("herb", "herbs", "spice", "spices", "cheese", "fish", "meat", "vegetables", "veg", "fruit", "fruits", "seeds", "berries", "mushrooms", "oil", "vinegar", "nuts", "pasta", "beans", "peppers", "chillies", "garnish", "topping", "toppings", "decoration", "herbes", "épices", "fromage", "poisson", "viande", "légumes", "huile", "graines", "noix", "garniture", "décor", "Kräuter", "Gewürze", "Käse", "Fisch", "Fleisch", "Gemüse", "Obst", "Öl", "Nüsse", "Samen", "Deko", "Garnitur", "hierbas", "especias", "queso", "pescado", "carne", "verduras", "fruta", "aceite", "semillas", "erbe", "spezie", "formaggio", "pesce", "verdure", "frutta", "olio", "semi");
+
+    /// <summary>"olives, almonds": a first name the table does not have, plain and short, before one it has surely. The second is a food of its own, and may carry an allergen: what is done to the first it never is.</summary>
+    private static bool Strange(string[] names, string lang) =>
+        names[0].Length > 2 && names[0].AsSpan().Count(' ') < 2 && char.IsLetter(names[0][0]) && !Joins.Named(names[0], lang) && !Kinds.In(names[0]) && FoodIds.Match(names[1], lang) is { Confidence: >= 0.95 } && !FoodWords.IsPreparation(names[1], lang) && Lexicon.Longest("heading", names[0], 0, 3, lang, out _) is null && !Uses.Begins(names[0], lang);
 
     /// <summary>"a little nutmeg", "etwas Muskat", "un peu de muscade": the name behind words that tell no figure.</summary>
     private static string Little(string name, string lang) =>

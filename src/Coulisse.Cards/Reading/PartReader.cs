@@ -32,7 +32,7 @@ internal static class PartReader
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {
             s = Shares.Behind(UnitFirst.Take(s, lang, d), lang, d);
-            s = d.Amount is null && d.Percent is null ? BackAmount.Take(s, lang, d) : s;
+            s = d.Amount is null && d.Percent is null ? BakersRow.Take(BackAmount.Take(s, lang, d), lang, d) : s;
             s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? s : s;
         }
 
@@ -293,7 +293,7 @@ internal static class PartReader
             (from, size) = (Places.Skip(s, full), 0);
         }
 
-        if (Lexicon.LongestUnit(s, from, lang, out int end) is { } unit && end < s.Length && s[end] == ' ' && FrontMarks.MeansOne(s, end, unit, lang) && Lexicon.Longest("nounit", s, from, 4, lang, out _) is null)
+        if (Lexicon.LongestUnit(s, from, lang, out int end) is { } unit && end < s.Length && s[end] == ' ' && FrontMarks.MeansOne(s, end, unit, lang) && Lexicon.Longest("nounit", s, from, 4, lang, out _) is null && !Amounts.OnlyOf(s, from, end, unit, lang))
         {
             d.Amount = 1;
             d.Unit = unit;
