@@ -77,7 +77,7 @@ internal static class Looks
             return false;
         }
 
-        if (lang == "ja" && JapanesePart.Spooned(body))
+        if (lang == "ja" && (JapanesePart.Spooned(body) || GrownAmounts.In(body)))
         {
             return true;
         }
@@ -136,8 +136,13 @@ internal static class Looks
             return true;
         }
 
-        return stop > 12 && stop + 4 < body.Length && char.IsUpper(body[stop + 2]) && char.IsLower(body[stop + 3]) && char.IsLower(body[stop - 1]) && char.IsLower(body[stop - 2]) && char.IsLower(body[stop - 3]) && char.IsLetter(body[0]);
+        // "500 g Linsen 40 Minuten kochen. Mit Essig abschmecken und servieren.": a figure opens the sentence, and a time stands in it.
+        bool letter = stop > 12 && char.IsLetter(body[0]) || stop > 20 && Lasting(body, stop);
+        return stop > 12 && stop + 4 < body.Length && char.IsUpper(body[stop + 2]) && char.IsLower(body[stop + 3]) && char.IsLower(body[stop - 1]) && char.IsLower(body[stop - 2]) && char.IsLower(body[stop - 3]) && letter;
     }
+
+    /// <summary>A figure in front that is no time, a time behind it before the stop, and a stop at the end.</summary>
+    private static bool Lasting(string body, int stop) => char.IsAsciiDigit(body[0]) && body[^1] == '.' && Clock.At(body, 0, "de") is null && Clock.Tells(body[..stop], 3, "de");
 
     /// <summary>"45 Min. bei 175 °C": the figure in front is a time; "6 minute steaks" are counted.</summary>
     private static bool Lasts(string body, int end, string lang) => Reading.Clock.At(body, 0, lang) is not null && !(lang == "en" && Places.WordAt(body, Places.Skip(body, end), "minute"));

@@ -183,6 +183,14 @@ internal static class Prose
             }
 
             int told = Times(s, m, lang);
+            if (m.Unit is { Kind: "mass" or "volume" } && WeightAside.Before(s, i, told) is { } aside)
+            {
+                found.Add($"{s[i..told].Trim()} {aside}");
+                last = s[i..m.End].Trim();
+                i = told;
+                continue;
+            }
+
             int from = PartReader.Of(s, Places.Skip(s, told), lang);
             string food = Named(s, from, out int end);
             food = lang == "de" ? Nouns(food) : food;
@@ -247,7 +255,7 @@ internal static class Prose
 
     /// <summary>A food everybody knows, also as old books and German grammar bend it: "whites of egg", "mit 3 Eiern".</summary>
     private static bool Known(string food, string lang) =>
-        FoodIds.Match(food, lang) is not null
+        FoodIds.Match(food, lang) is not null || Compounds.Known(food, lang)
         || lang == "de" && food.Length > 4 && food[^1] == 'n' && FoodIds.Match(food[..^1], lang) is not null
         || lang == "en" && food.LastIndexOf(' ') is > 0 and var space && FoodIds.Match(food[(space + 1)..], lang) is not null
         || lang == "en" && (food.StartsWith("whites of egg", StringComparison.OrdinalIgnoreCase) || food.StartsWith("yolks of egg", StringComparison.OrdinalIgnoreCase));

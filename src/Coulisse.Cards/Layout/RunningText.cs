@@ -64,21 +64,21 @@ internal static class RunningText
 
     private static bool Label(RawLine raw, string lang, List<Piece> into)
     {
-        string s = LabelSigns.Coloned(Folding.Line(raw.Text).TrimEnd('.'), lang);
+        string s = LabelSigns.Coloned(Folding.Line(raw.Text).TrimEnd('.', '。'), lang);
         int colon = s.IndexOf(':');
         if (colon is > 2 and < 30 && Served(s, colon, raw.Span, lang, into))
         {
             return true;
         }
 
-        if (colon > 50 || colon < (lang == "ja" ? 2 : 3) || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
+        if (colon > 50 || colon < (lang == "ja" && s.Length > 0 && Places.IsJapanese(s[0]) ? 1 : 3) || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
         {
             return false;
         }
 
         // "Dill oil: 100 g dill, 200 g oil. Blend at 70 for 6 min.": the list ends with its sentence, what follows is work, or the next part's list ("Para el flan: …").
-        int stop = s.IndexOf(". ", colon, StringComparison.Ordinal);
-        string work = stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2]) || Looks.Opens(s[(stop + 2)..], lang)) ? s[(stop + 2)..] + "." : "";
+        int stop = LabelSigns.Stop(s, colon, lang);
+        string work = stop > 0 && lang == "ja" ? s[(stop + 1)..].TrimEnd('。') + "。" : stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2]) || Looks.Opens(s[(stop + 2)..], lang)) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
         bool opened = Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
         List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang).SelectMany(f => RunOn(f, lang))];
@@ -94,7 +94,7 @@ internal static class RunningText
             return false;
         }
 
-        if (foods.Count < 2 || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
+        if (foods.Count < 2 || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang) || lang == "ja" && Looks.Amounted(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
         {
             return false;
         }
@@ -133,7 +133,7 @@ internal static class RunningText
     public static bool Headed(List<RawLine> lines, int i, string lang, List<Piece> into)
     {
         string name = Folding.Line(lines[i].Text);
-        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || i > 0 && lines[i - 1].Block == lines[i].Block || name.Length > 40 || !Looks.Heading(name) || name.Contains(':') || !lines[i + 1].Text.Contains(", ", StringComparison.Ordinal) || Listed(lines, i + 2, lang))
+        if (i + 1 >= lines.Count || lines[i + 1].Block != lines[i].Block || LabelSigns.Named(lines[i + 1].Text) || i > 0 && lines[i - 1].Block == lines[i].Block || name.Length > 40 || !Looks.Heading(name) || name.Contains(':') || !lines[i + 1].Text.Contains(", ", StringComparison.Ordinal) || Listed(lines, i + 2, lang))
         {
             return false;
         }

@@ -133,7 +133,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             Note(_pieces.Count - 1);
             _named = true;
         }
-        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s) || _mode.Length == 0 && (RunningText.Led(s) || RunningText.Weighed(s))) && RunningText.Labelled(raw, lang, _pieces))
+        else if ((!_steps || _labelled || _mode == "ingredients" || Looks.Bullet(s) || _mode.Length == 0 && (RunningText.Led(s) || RunningText.Weighed(s))) && RunningText.Labelled(raw, lang, _pieces) || _mode is "" or "ingredients" && !_steps && NamedNeighbours.Cut(lines, i, lang, _pieces))
         {
             _labelled = true;
             _plain = 2;
