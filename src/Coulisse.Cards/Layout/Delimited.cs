@@ -59,16 +59,18 @@ internal static class Delimited
                 continue;
             }
 
-            bool headed = lines[i].Text.Length < WidestHead && lines[i].Text.AsSpan().IndexOfAnyInRange('0', '9') < 0;
-            List<string[]> cells = Cells(lines, i, sign);
-            if (cells.Count > 1 && headed && Head(cells[0], lang))
+            bool figures = lines[i].Text.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
+            string[] first = Split(lines[i].Text, sign);
+            // The first row is asked alone: nearly no line is one, and its list may be long.
+            if (figures ? !Plain(first, lang) : lines[i].Text.Length >= WidestHead || !Head(first, lang))
             {
-                return [.. cells.Select(c => "| " + string.Join(" | ", c) + " |")];
+                continue;
             }
 
-            if (!headed && cells.Count >= FewestBare && Plain(cells, lang) is { } plain)
+            List<string[]> cells = Cells(lines, i, sign, figures ? c => Plain(c, lang) : _ => true);
+            if (cells.Count >= (figures ? FewestBare : 2))
             {
-                return plain;
+                return [.. cells.Select(c => figures ? Told(c, lang) : "| " + string.Join(" | ", c) + " |")];
             }
         }
 
@@ -76,13 +78,13 @@ internal static class Delimited
     }
 
     /// <summary>The rows from a line on that have as many cells as it has; a sheet leaves out the empty ones at the end.</summary>
-    private static List<string[]> Cells(List<RawLine> lines, int i, char sign)
+    private static List<string[]> Cells(List<RawLine> lines, int i, char sign, Predicate<string[]> row)
     {
         List<string[]> rows = [];
         for (int k = i; k < lines.Count && lines[k].Block == lines[i].Block && lines[k].Text.Length < Widest; k++)
         {
             string[] cells = Split(lines[k].Text, sign);
-            if (cells.Length is < 2 or > MostCells || rows.Count > 0 && (cells.Length > rows[0].Length || rows[0].Length < 2))
+            if (cells.Length is < 2 or > MostCells || rows.Count > 0 && (cells.Length > rows[0].Length || rows[0].Length < 2) || !row(cells))
             {
                 break;
             }
@@ -97,23 +99,16 @@ internal static class Delimited
     private static bool Head(string[] cells, string lang) =>
         Array.TrueForAll(cells, c => c.Length < 30 && c.AsSpan().Count(' ') < 3) && Array.Exists(cells, TableColumns.Opens) && Array.Exists(cells, c => !TableColumns.Opens(c) && ColumnHeads.Weighs(c, lang));
 
-    /// <summary>Rows without a head: a name, a figure alone, a unit alone, and perhaps what is done to it. Null for anything else.</summary>
-    private static List<string>? Plain(List<string[]> rows, string lang)
+    /// <summary>A row without a head: a name, a figure alone, a unit alone, and perhaps what is done to it.</summary>
+    private static bool Plain(string[] c, string lang) =>
+        c.Length > 2 && c[0].Length > 1 && char.IsLetter(c[0][0]) && Figure(c[1]) && (c[2].Length == 0 || Lexicon.LongestUnit(c[2], 0, lang, out int end) is not null && end >= c[2].Length);
+
+    /// <summary>Such a row as a cook writes it.</summary>
+    private static string Told(string[] c, string lang)
     {
-        List<string> lines = [];
-        foreach (string[] c in rows)
-        {
-            if (c.Length < 3 || c[0].Length < 2 || !char.IsLetter(c[0][0]) || !Figure(c[1]) || c[2].Length > 0 && (Lexicon.LongestUnit(c[2], 0, lang, out int end) is null || end < c[2].Length))
-            {
-                return null;
-            }
-
-            string done = string.Join(", ", c.Skip(3).Where(t => t.Length > 0));
-            string line = lang == "ja" ? $"{c[0]} {c[1]}{c[2]}" : $"{c[1]} {c[2]} {c[0]}".Replace("  ", " ", StringComparison.Ordinal);
-            lines.Add(done.Length > 0 ? $"{line}, {done}" : line);
-        }
-
-        return lines;
+        string done = string.Join(", ", c.Skip(3).Where(t => t.Length > 0));
+        string line = lang == "ja" ? $"{c[0]} {c[1]}{c[2]}" : $"{c[1]} {c[2]} {c[0]}".Replace("  ", " ", StringComparison.Ordinal);
+        return done.Length > 0 ? $"{line}, {done}" : line;
     }
 
     private static bool Figure(string s) => s.Length > 0 && char.IsAsciiDigit(s[0]) && s.AsSpan().IndexOfAnyExcept("0123456789.,/") < 0;
