@@ -131,6 +131,14 @@ public sealed record PlatePart(string? Component, string Text, double? Pieces, d
 /// <param name="Span">Where it stands.</param>
 public sealed record Keeping(double? Hours, double? Celsius, string Where, string Text, Span Span)
 {
+    /// <summary>High end where the text tells a range ("2–4 °C"), whose low end is <see cref="Celsius"/>; null for a single figure.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? CelsiusMax { get; init; }
+
+    /// <summary>The warmest it may be kept at, as told.</summary>
+    [JsonIgnore]
+    public double? Warmest => CelsiusMax ?? Celsius;
+
     /// <summary>Must be served the day it is made.</summary>
     public bool SameDay { get; init; }
 

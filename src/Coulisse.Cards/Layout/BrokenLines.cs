@@ -56,6 +56,17 @@ internal static class BrokenLines
             return true;
         }
 
+        if (char.IsAsciiDigit(a[^1]) && a.Length > 7 && (char.IsUpper(b[0]) && a.Contains(' ') || Places.IsJapanese(b[0])) && TimeWords.Unit(b, 0, out int unit) is not null && unit > (char.IsUpper(b[0]) ? 2 : 0) && (unit >= b.Length || b[unit] is not (':' or '-' or '|')))
+        {
+            // German nouns open with a capital: "etwa 10" and "Minuten köcheln"; "弱火で約10" and "分煮る"
+            return true;
+        }
+
+        if (char.IsAsciiDigit(a[^1]) && a.Contains(' ') && (Places.WordAt(b, 0, "Grad") || Places.WordAt(b, 0, "degrees") || Places.WordAt(b, 0, "degrés") || Places.WordAt(b, 0, "grados") || Places.WordAt(b, 0, "gradi")))
+        {
+            return true;
+        }
+
         if (char.IsAsciiDigit(a[^1]) && a.Contains(' ') && b[0] == '°' && b.Length > 1 && b[1] is 'C' or 'F' or ' ')
         {
             // "bake at 200" and "°C for 12 min"
@@ -63,8 +74,14 @@ internal static class BrokenLines
         }
 
         int space = a.LastIndexOf(' ');
-        return space > 12 && char.IsAsciiDigit(b[0]) && char.IsLetter(a[0]) && a[(space + 1)..] is "for" or "about" or "pendant" or "pour" or "für" or "ca." or "etwa" or "durante" or "unos" or "per" or "circa" && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
+        return space > 4 && char.IsAsciiDigit(b[0]) && (char.IsLetter(a[0]) || Marks.ListNumber(a, 0) > 0) && Lasting.Contains(a[(space + 1)..]) && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
     }
+
+    // Words that hang before a time: "noch etwa" and "10 Minuten".
+    private static readonly HashSet<string> Lasting = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "for", "about", "approx", "approx.", "another", "least", "further", "pendant", "pour", "environ", "env.", "encore", "durant", "moins", "für", "ca.", "ca", "etwa", "rund", "circa", "ungefähr", "mindestens", "weitere", "noch", "gut", "knapp", "durante", "unos", "aproximadamente", "otros", "menos", "per", "altri", "ancora", "almeno",
+    };
 
     /// <summary>", skin" and "on", ", in 1 cm" and "dice": half of how a food is cut.</summary>
     private static bool Cut(string a, string b) =>

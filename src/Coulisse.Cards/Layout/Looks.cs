@@ -66,7 +66,7 @@ internal static class Looks
             return false;
         }
 
-        if (Degrees(body) || Sentences(body))
+        if (Degrees(body) || Sentences(body) || char.IsAsciiDigit(body[0]) && Numbers.Range(body, 0, lang) is { } heat && BareHeat.Alone(body, 0, heat, lang))
         {
             return false;
         }
@@ -217,7 +217,7 @@ internal static class Looks
         bool stops = body[^1] is '.' or '。' or '!' or ';';
         // "Cream cheese     700 g": the food begins like work.
         List<(int At, string Id)> verbs = Operations.In(body.Length > 300 ? body[..300] : body, lang);
-        return verbs.Count > 0 && (stops || (verbs[0].At == 0 && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null && !Weighed(body, lang)));
+        return Addressed.Orders(body, lang) || verbs.Count > 0 && (stops || (verbs[0].At <= Addressed.Behind(body) && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null && !Weighed(body, lang)));
     }
 
     /// <summary>"salt: 1.5% of butter weight": a share of a base behind a food everybody knows is as much of a list as a weight.</summary>
@@ -289,6 +289,11 @@ internal static class Looks
 
     private static bool IsStatement(string body, string lang)
     {
+        if (CountLabels.Opens(body, lang))
+        {
+            return true;
+        }
+
         foreach (string w in FirstOfStatements.May(body, 0) ? Statements : [])
         {
             // "Pour half the sauce over it" is an order in English.

@@ -110,6 +110,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
+        else if (Remarks.Of(raw, lang) is { } remark)
+        {
+            Add(new Piece(PieceKind.Paragraph, remark, raw.Span));
+        }
         else if (_mode != "method" && TotalHeads.Of(lines, i, lang) is { } whole)
         {
             Head(whole, 2, raw.Span);
@@ -215,7 +219,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
-        else if (!_titled && !_named && Opening() && YieldWords.Names(body, lang, alone: i + 1 >= lines.Count || lines[i + 1].Block != raw.Block))
+        else if (!_titled && !_named && Opening() && (YieldWords.Names(body, lang, alone: i + 1 >= lines.Count || lines[i + 1].Block != raw.Block) || CountedTitles.Is(lines, i, body, lang)))
         {
             Head(body, 1, raw.Span);
         }

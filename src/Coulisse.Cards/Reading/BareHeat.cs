@@ -6,6 +6,9 @@ namespace Coulisse.Cards.Reading;
 internal static class BareHeat
 {
     private const int Reach = 60;
+    private const double Widest = 40; // "bake at 160-180"
+    private const double WidestFahrenheit = 75;
+    private const double WidestBath = 5;
     private static readonly string[] Heats = ["warm", "heat", "reheat", "cook", "bring", "boil", "melt", "temper", "caramelise", "caramelize", "toast", "blend", "chauffer", "chauffez", "cuire", "cuisez", "monter", "porter", "tiédir", "fondre", "réchauffer", "erhitzen", "erwärmen", "kochen", "schmelzen", "garen", "abziehen", "calentar", "llevar", "cocer", "fundir", "subir", "scaldare", "scalda", "portare", "cuocere", "sciogliere", "fondere"];
     private static readonly string[] Cools = ["cool", "chill", "refroidir", "refroidissez", "descendre", "abkühlen", "kühlen", "enfriar", "bajar", "raffreddare", "abbattere"];
     public static readonly string[] Leads = ["to", "until", "at", "reaches", "reads", "à", "jusqu'à", "auf", "bei", "bis", "a", "hasta", "fino a", "sur"];
@@ -13,7 +16,7 @@ internal static class BareHeat
     /// <summary>"Bake at 220 for 10 min", "reduce to 180", "fan 160": a bare figure that only an oven has.</summary>
     public static bool Oven(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
     {
-        if (lang == "ja" || n.Max is not null || n.Min % 5 != 0)
+        if (lang == "ja" || n.Min % 5 != 0 || n.Max is { } most && (most % 5 != 0 || most <= n.Min || most - n.Min > (n.Min >= 300 ? WidestFahrenheit : Widest)))
         {
             return false;
         }
@@ -21,6 +24,11 @@ internal static class BareHeat
         if (n.Min is >= 100 and <= 280 && Places.Skip(s, n.End) is var open && open < s.Length && s[open] == '(' && s.IndexOf(')', open) is > 0 and var close && close - open < 12 && char.IsAsciiDigit(s[open + 1]) && Places.HasAny(s[open..close], "fan"))
         {
             // "170 (150 fan)"
+            return true;
+        }
+
+        if (Alone(s, i, n, lang))
+        {
             return true;
         }
 
@@ -60,6 +68,10 @@ internal static class BareHeat
         return leads && ends || Verbal(s, n, k, before, lang);
     }
 
+    /// <summary>"375 9-11 min", "180 25 min" on a line of their own: a figure and minutes right behind it, and nothing else, are an oven and how long.</summary>
+    public static bool Alone(string s, int i, Numeral n, string lang) =>
+        i == 0 && (n.Min is >= 140 and <= 260 || lang == "en" && n.Min is >= 300 and <= 500) && Places.Skip(s, n.End) is var k && k > n.End && k < s.Length && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is { Min: >= 3 and <= 240 } t && (s.AsSpan(t.End).Trim(" .").Length == 0 || s[t.End] is ',' or ';' or '.' || Behind(s, Places.Skip(s, t.End), "then", "until", "till", "puis", "jusqu'à", "dann", "bis", "luego", "hasta", "poi", "fino"));
+
     /// <summary>"Bake 180 20 min", "roast 200 until brown": the figure right behind its verb, with what only a heat goes on with. "Bake 120 rolls" counts.</summary>
     private static bool Verbal(string s, Numeral n, int k, string before, string lang)
     {
@@ -75,7 +87,7 @@ internal static class BareHeat
     /// <summary>"sous vide 63.5/45 min", "bath 56, 2 h": a bare figure of a water bath with its time right behind it.</summary>
     public static bool Bath(string s, int i, Numeral n, List<(int At, string Id)> operations, string lang)
     {
-        if (lang == "ja" || n.InWords || n.Max is not null || n.Min is < 40 or > 95 || !Operations.Any(operations, "water_bath", "fill_bath"))
+        if (lang == "ja" || n.InWords || n.Max - n.Min is > WidestBath or <= 0 || n.Min is < 40 or > 95 || !Operations.Any(operations, "water_bath", "fill_bath"))
         {
             return false;
         }

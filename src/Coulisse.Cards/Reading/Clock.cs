@@ -92,13 +92,16 @@ internal static class Clock
         return false;
     }
 
+    private static readonly WordList Earlier = new("before", "later", "avant", "vor", "später", "antes", "prima", "dopo", "después");
     private static readonly string[] Betweens = ["between", "entre", "zwischen", "tra", "fra"];
 
     private static (double Min, double Max, int Start, int End)? One(string s, int at, string lang)
     {
         if (TimeWords.At(s, at, lang, out int phraseEnd) is { } phrase)
         {
-            return phrase % 60 == 0 ? Quarters(s, at, phrase, phrase, phraseEnd) : (phrase, phrase, at, phraseEnd);
+            // "another hour and 15 mins"; "an hour and 15 minutes before serving" are two moments
+            return phrase == 60 && Rest(s, phraseEnd, 60, lang) is { } beyond && !Earlier.In(s[beyond.End..Math.Min(s.Length, beyond.End + 10)]) ? (60 + beyond.Minutes, 60 + beyond.Minutes, at, beyond.End)
+                : phrase % 60 == 0 ? Quarters(s, at, phrase, phrase, phraseEnd) : (phrase, phrase, at, phraseEnd);
         }
 
         if (Numbers.Range(s, at, lang) is not { } n)

@@ -52,6 +52,8 @@ internal static class Heat
                 continue;
             }
 
+            (double Low, double High, int End)? ends = HeatRanges.At(s, i, n, lang);
+            n = ends is { } both ? n with { Min = Math.Abs(both.High), Max = null, End = both.End } : n;
             int j = Places.Skip(s, n.End);
             int sign = DegreeSigns.Degree(s, j);
             bool degree = sign > j;
@@ -69,10 +71,9 @@ internal static class Heat
             }
 
             bool fahrenheit = scale == 'F' || (scale == ' ' && lang == "en" && n.Min is >= 300 and <= 550);
-            bool minus = Minus.At(s, i);
-            double told = minus ? -n.Min : n.Min;
-            double celsius = fahrenheit ? OfFahrenheit(told) : told;
-            double? most = minus || n.Max is not { } upper || upper <= n.Min ? null : fahrenheit ? OfFahrenheit(upper) : upper;
+            ends ??= Ends(n, Minus.At(s, i));
+            double celsius = fahrenheit ? OfFahrenheit(ends.Value.Low) : ends.Value.Low;
+            double? most = ends.Value.High <= ends.Value.Low ? null : fahrenheit ? OfFahrenheit(ends.Value.High) : ends.Value.High;
             lower ??= Folding.Lower(s);
             string before = lower[From(s, i)..i];
             string after = lower[Math.Min(end, s.Length)..Math.Min(s.Length, end + Behind)];
@@ -135,6 +136,9 @@ internal static class Heat
 
         return found;
     }
+
+    /// <summary>The ends of a figure: "-18-22 °C" is as cold at either end, and the colder one is the lower.</summary>
+    private static (double Low, double High, int End) Ends(Numeral n, bool minus) => minus ? (-Math.Max(n.Min, n.Max ?? n.Min), -n.Min, n.End) : (n.Min, n.Max ?? n.Min, n.End);
 
     /// <summary>True when an oven's figure near another is told; any figure where no other is given.</summary>
     private static bool Oven(List<StepTemperature> found, double? near, StepTemperature? but)

@@ -18,6 +18,10 @@ internal static class KeepTimes
     /// <summary>Such a time at a place of a sentence that speaks of keeping; null when none stands there.</summary>
     public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang) => Told(s, at, lang) is { } t && (Storing.Is(Sentences.Around(s, at), most: true, t.Min) || Storing.Said(s, at, "", t.Min)) ? t : null;
 
+    /// <summary>"3d fridge / 3m freezer" in a step: months beside a freezer, where the sentence speaks of keeping or of a second place. "Freezer 10m, until firm" are minutes.</summary>
+    public static (double Min, double Max, int Start, int End)? Frozen(string s, int at) =>
+        char.IsAsciiDigit(s[at]) && PlaceTimes.Letter(s, at) is { } t && Sentences.Around(s, at) is var clause && (StoragePlaces.Cooled(clause) || Storing.Is(clause, most: false, 0)) ? t : null;
+
     /// <summary>Such a time at a place, whatever the sentence speaks of.</summary>
     public static (double Min, double Max, int Start, int End)? Told(string s, int at, string lang)
     {
@@ -45,6 +49,11 @@ internal static class KeepTimes
             }
 
             return null;
+        }
+
+        if (at + 2 < s.Length && s[at + 1] == '+' && KeepLabels.Day0(s, at) is { } later)
+        {
+            return later;
         }
 
         foreach ((string word, double days) in FirstOfOnes.May(s, at) ? Ones : [])

@@ -6,8 +6,9 @@ namespace Coulisse.Cards.Reading;
 internal static class Keepings
 {
     private const double Day = 1440;
+    private const double Frost = -10;
     private static readonly WordList SameDay = new("same day", "le jour même", "am selben Tag", "am gleichen Tag", "el mismo día", "lo stesso giorno", "in giornata");
-    private static readonly WordList Speaks = new("keeps", "keep", "lasts", "will last", "shelf life", "use within", "storage:", "storage", "se conserve", "conservation", "hält", "haltbar", "Haltbarkeit", "aguanta", "se conserva", "conservación", "si conserva", "conservazione");
+    private static readonly WordList Speaks = new("keeps", "keep", "lasts", "will last", "shelf life", "use within", "storage:", "storage", "se conserve", "conservation", "hält", "haltbar", "Haltbarkeit", "life:", "aguanta", "se conserva", "conservación", "si conserva", "conservazione");
     private static readonly string[] Ripe = ["after", "nach", "après", "dopo", "después de", "tras"];
 
     /// <summary>Adds what a sentence says.</summary>
@@ -15,23 +16,23 @@ internal static class Keepings
     {
         if (SameDay.In(s) || s.Contains("当日中", StringComparison.Ordinal))
         {
-            double? cold = Cold(s, lang);
-            keeps.Add(new Keeping(24, cold, Where(s, s, cold), s, span) { SameDay = true });
+            StepTemperature? cold = Cold(s, lang);
+            keeps.Add(new Keeping(24, cold?.Celsius, Where(s, s, cold?.Celsius), s, span) { SameDay = true, CelsiusMax = cold?.CelsiusMax });
             return;
         }
 
-        bool speaks = Speaks.In(s) || s.Contains("保存", StringComparison.Ordinal) || Storing.Eaten(s);
+        bool speaks = Speaks.In(s) || s.Contains("保存", StringComparison.Ordinal) || Storing.Eaten(s) || KeepLabels.In(s) || PlaceTimes.Is(s, lang);
         if (!speaks && !Storing.Mentioned(s))
         {
             return;
         }
 
-        double? celsius = null;
+        StepTemperature? heat = null;
         bool asked = false;
         int before = keeps.Count;
         for (int i = 0; i < s.Length; i++)
         {
-            if (!(char.IsAsciiDigit(s[i]) || i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i])) || i > 0 && char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) || (Clock.At(s, i, lang) ?? KeepTimes.Told(s, i, lang)) is not { } t)
+            if (!(char.IsAsciiDigit(s[i]) || i > 0 && s[i - 1] == ' ' && char.IsLetter(s[i])) || i > 0 && char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) || KeepLabels.Dated(s, i) || ((speaks ? PlaceTimes.Letter(s, i) : null) ?? Clock.At(s, i, lang) ?? KeepTimes.Told(s, i, lang)) is not { } t)
             {
                 continue;
             }
@@ -46,7 +47,7 @@ internal static class Keepings
 
             bool ripens = Places.Ends(s[Math.Max(0, i - 14)..i].TrimEnd(), Ripe);
             i = t.End - 1;
-            celsius = asked ? celsius : Cold(s, lang);
+            heat = asked ? heat : Cold(s, lang);
             asked = true;
             if (ripens)
             {
@@ -57,7 +58,7 @@ internal static class Keepings
             string own = StoragePlaces.In(part);
             if (keeps.Count == before)
             {
-                keeps.Add(new Keeping(t.Max / 60, celsius, Where(own.Length > 0 ? part : s, s, celsius), s, span));
+                keeps.Add(new Keeping(t.Max / 60, heat?.Celsius, Where(own.Length > 0 ? part : s, s, heat?.Celsius), s, span) { CelsiusMax = heat?.CelsiusMax });
             }
             else if (own.Length > 0 && t.Min >= Day && !keeps.Exists(k => k.Where == own && k.Text == s))
             {
@@ -67,7 +68,7 @@ internal static class Keepings
         }
     }
 
-    private static double? Cold(string s, string lang) => Heat.In(s, lang, null, []) is { Count: > 0 } heats ? heats[0].Celsius : null;
+    private static StepTemperature? Cold(string s, string lang) => Heat.In(s, lang, null, []) is { Count: > 0 } heats ? heats[0] : null;
 
     private static string Where(string part, string whole, double? celsius)
     {
@@ -77,6 +78,6 @@ internal static class Keepings
         }
 
         string named = StoragePlaces.In(part);
-        return named is not ("" or "room") ? named : celsius <= 8 ? "fridge" : Places.HasAny(whole, "cool and dry", "dry") ? "dry" : named is "room" || Places.HasAny(part, "room") ? "room" : "";
+        return named is not ("" or "room") ? named : celsius <= Frost ? "freezer" : celsius <= 8 ? "fridge" : Places.HasAny(whole, "cool and dry", "dry") ? "dry" : named is "room" || Places.HasAny(part, "room") ? "room" : "";
     }
 }

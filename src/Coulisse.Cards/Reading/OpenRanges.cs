@@ -30,12 +30,22 @@ internal static class OpenRanges
 
         // Nothing but the words of the bound and one that joins: "2 hours, rest for up to 1 hour" are two.
         string between = s[(told + last.Words.Length)..at].Trimmed(" ,-(");
+        bool lower = false;
+        foreach (string least in Lowers)
+        {
+            if (Places.WordAt(between, 0, least))
+            {
+                (lower, between) = (true, between[least.Length..].Trimmed(" ,.;-("));
+                break;
+            }
+        }
+
         foreach (string joint in Joints)
         {
             between = Places.WordAt(between, 0, joint) ? between[joint.Length..].TrimStart() : between;
         }
 
-        bool closes = Array.Exists(Uppers, u => between.Equals(u, StringComparison.OrdinalIgnoreCase)) || most && Array.Exists(Lowers, l => between.TrimEnd(' ', ',').Equals(l, StringComparison.OrdinalIgnoreCase));
+        bool closes = Array.Exists(Uppers, u => between.Equals(u, StringComparison.OrdinalIgnoreCase)) || most && lower && between.Length == 0;
         return closes ? last with { MinutesMax = minutes, Bound = Bound.At, Words = s[told..end] } : null;
     }
 
@@ -62,7 +72,21 @@ internal static class OpenRanges
         return told >= 0 && told + last.Words.Length <= at && s[(told + last.Words.Length)..at].Trimmed(" ,-(").Equals("or up to", StringComparison.OrdinalIgnoreCase) ? last with { Words = s[told..(end < s.Length && s[end] == ')' ? end + 1 : end)] } : null;
     }
 
+    /// <summary>True where the word behind a time bounds the next one: "min 6 h max 24 h".</summary>
+    /// <param name="tail">What stands behind the time, lower case.</param>
+    public static bool OfNext(string tail)
+    {
+        if (!tail.StartsWith("max", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        int end = Places.WordEnd(tail, 0);
+        end = Places.Skip(tail, end < tail.Length && tail[end] is '.' or ':' ? end + 1 : end);
+        return end < tail.Length && char.IsAsciiDigit(tail[end]);
+    }
+
     // "2 hours minimum, 24 hours maximum": the word of the low end stands between the two.
-    private static readonly string[] Lowers = ["minimum", "min.", "at least", "at the least", "au moins", "au minimum", "mindestens", "al menos", "como mínimo", "mínimo", "almeno", "minimo", "al minimo"];
+    private static readonly string[] Lowers = ["minimum", "min.", "min", "mini", "mind.", "mindestens", "at least", "at the least", "au moins", "au minimum", "al menos", "como mínimo", "mínimo", "almeno", "minimo", "al minimo"];
     private static readonly string[] Uppers = ["から", "から最大", "以上", "up to", "no more than", "not more than", "no longer than", "at most", "at the most", "a maximum of", "maximum", "max.", "max", "jusqu'à", "au plus", "au maximum", "maximum", "bis zu", "höchstens", "maximal", "hasta", "como máximo", "máximo", "fino a", "al massimo", "massimo"];
 }

@@ -12,6 +12,13 @@ internal static class Statements
     /// <summary>Reads the sentences of a paragraph into the lists.</summary>
     public static void Read(string s, Span span, string lang, List<CardYield> yields, List<Keeping> keeps, List<Vessel> vessels, List<PlatePart> plate)
     {
+        if (CountLabels.At(s, span, lang) is { } counted)
+        {
+            // "No. of covers: 8" holds a stop that ends no sentence.
+            yields.Add(counted);
+            return;
+        }
+
         foreach (string sentence in Sentences(s))
         {
             if (sentence.StartsWith("One plate:", StringComparison.OrdinalIgnoreCase))
@@ -21,6 +28,12 @@ internal static class Statements
             }
 
             int told = yields.Count;
+            if (ScaledNotes.Is(sentence, lang))
+            {
+                Keepings.Add(sentence, span, lang, keeps);
+                continue;
+            }
+
             Makes(sentence, span, lang, yields);
             if (yields.Count == told && YieldWords.Leads(sentence, span, lang) is { } led)
             {

@@ -5,8 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Where a thing is kept, in the words of its own part of the sentence: "5 days in the fridge or 3 months frozen" are two places. What is not said is not guessed: a room is one only where it is named.</summary>
 internal static class StoragePlaces
 {
-    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "congelado", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "tiefgekühlt", "gefroren", "congelatore", "congelare", "congelato");
-    private static readonly WordList Cold = new("fridge", "refrigerator", "refrigerated", "refrigerate", "refrigerates", "chill", "chilled", "chiller", "walk-in", "walk in", "walkin", "cold room", "coolroom", "cool room", "frais", "réfrigérateur", "chambre froide", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "cella", "Kühlschrank", "Kühlraum", "Kühlhaus", "gekühlt");
+    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "congelado", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "tiefgekühlt", "gefroren", "congelatore", "congelare", "congelato", "congelata", "congelada", "congélo", "surgelé", "surgelée", "Tiefkühlschrank", "Tiefkühlung", "Gefrierfach", "Froster", "TK");
+    private static readonly WordList Cold = new("fridge", "refrigerator", "refrigerated", "refrigerate", "refrigerates", "chill", "chilled", "chiller", "walk-in", "walk in", "walkin", "cold room", "coolroom", "cool room", "frais", "réfrigérateur", "chambre froide", "frigo", "nevera", "frigorífico", "frigorifero", "cámara", "cella", "Kühlschrank", "Kühlraum", "Kühlhaus", "Kühlung", "gekühlt");
     private static readonly WordList Sealed = new("tin", "airtight", "air-tight", "boîte", "luftdicht", "Dose", "Blechdose", "Keksdose", "in latta", "hermético", "ermetico");
     private static readonly WordList Warm = new("room temperature", "room temp", "ambient", "pantry", "larder", "cupboard", "shelf", "cool dark place", "cool dry place", "température ambiante", "Zimmertemperatur", "Raumtemperatur", "temperatura ambiente", "常温", "室温");
     private static readonly string[] Parts = [" or ", " ou ", " oder ", " o ", " and ", " et ", " und ", " y ", " e "];
@@ -39,10 +39,16 @@ internal static class StoragePlaces
 
     /// <summary>The place some words name; empty for none.</summary>
     public static string In(string words) =>
-        Frozen.In(words) || words.Contains("冷凍", StringComparison.Ordinal) ? "freezer"
+        FrozenIn(words) ? "freezer"
         : Chilled(words) ? "fridge"
         : Sealed.In(words) ? "airtight"
         : Warm.In(words.Contains("shelf life", StringComparison.OrdinalIgnoreCase) ? words.Replace("shelf life", "", StringComparison.OrdinalIgnoreCase) : words) ? "room" : "";
+
+    /// <summary>True where a freezer is named.</summary>
+    public static bool FrozenIn(string words) => Frozen.In(words) || words.Contains("冷凍", StringComparison.Ordinal);
+
+    /// <summary>True where a place is named that is no freezer.</summary>
+    public static bool Cooled(string words) => Chilled(words) || Sealed.In(words) || Warm.In(words);
 
     private static bool Chilled(string s) => Cold.In(s) || s.Contains("冷蔵", StringComparison.Ordinal);
 

@@ -18,7 +18,7 @@ internal static class Storing
     // Only with a figure that is an upper end, or where nothing is said to be done afterwards.
     private static readonly WordList Held = new("stocker", "aufheben", "keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
     private static readonly WordList PutAway = new("store", "stored", "stocker", "stockez", "stockage", "aufheben", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
-    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare", "congelado", "congelato", "surgelé", "surgelée", "tiefgekühlt", "gefroren");
+    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare", "congelado", "congelato", "surgelé", "surgelée", "tiefgekühlt", "gefroren", "congélo", "Tiefkühlschrank", "Gefrierfach", "TK");
     private static readonly WordList Then = new("before", "then", "avant", "puis", "vor dem", "dann", "danach", "antes", "luego", "después", "prima", "poi");
 
     /// <summary>True when a time of a day or more is how long it keeps.</summary>
@@ -26,8 +26,8 @@ internal static class Storing
     /// <param name="most">True where the time is an upper end ("up to").</param>
     /// <param name="minutes">The time: nobody freezes for weeks to work on afterwards.</param>
     public static bool Is(string clause, bool most, double minutes) =>
-        Keepers.In(clause) || Labelled.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal) || clause.Contains("日持ち", StringComparison.Ordinal) || clause.Contains("もちます", StringComparison.Ordinal) || clause.Contains("持ちます", StringComparison.Ordinal) || Eaten(clause)
-        || most && Held.In(clause) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && (Frozen.In(clause) && !Then.In(clause) || clause.Contains("冷凍", StringComparison.Ordinal));
+        Keepers.In(clause) || Labelled.In(clause) || KeepLabels.In(clause) || MayFreeze.In(clause) || clause.Contains("保存", StringComparison.Ordinal) || clause.Contains("保管", StringComparison.Ordinal) || clause.Contains("日持ち", StringComparison.Ordinal) || clause.Contains("もちます", StringComparison.Ordinal) || clause.Contains("持ちます", StringComparison.Ordinal) || Eaten(clause)
+        || Held.In(clause) && (most || StoragePlaces.FrozenIn(clause) && StoragePlaces.Cooled(clause) && !Then.In(clause)) || PutAway.In(clause) && !Then.In(clause) || (most || minutes >= Weeks) && (Frozen.In(clause) && !Then.In(clause) || clause.Contains("冷凍", StringComparison.Ordinal));
 
     /// <summary>"5 days fridge / 3 months freezer.", "In frigo 2-3 giorni. Si può congelare.": days in a place and no work, where a second place or the next sentence says that keeping is spoken of. "2 days in the fridge" alone is a wait.</summary>
     public static bool Verbless(string s, string clause, double minutes, bool works, string lang)
@@ -43,7 +43,7 @@ internal static class Storing
     }
 
     /// <summary>True where a word of keeping or of the cold stands anywhere: asked of every note, as most tell of none.</summary>
-    public static bool Mentioned(string s) => Mentions.In(s);
+    public static bool Mentioned(string s) => Mentions.In(s) || KeepLabels.In(s);
 
     private static readonly WordList Mentions = new("good for", "best", "eat within", "eaten within", "consume within", "à consommer", "consommer", "consumir", "se garde", "se gardent", "tient", "tiennent", "halten", "aguantan", "si mantiene", "si mantengono", "se conservent", "se conservan", "si conservano", "label", "use by", "étiqueter", "dlc", "verbrauchen", "consumare", "can be frozen", "may be frozen", "freeze", "freezes", "freezer", "frozen", "congeler", "congèle", "congélateur", "einfrieren", "eingefroren", "einfrierbar", "congelar", "congela", "congelador", "congelare", "congelatore", "kept", "store", "stored", "hold", "holds", "conserver", "garder", "stocker", "aufbewahren", "aufheben", "lagern", "conservar", "guardar", "conservare", "refrigerate", "chill", "fridge", "refrigerator");
 

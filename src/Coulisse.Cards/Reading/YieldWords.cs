@@ -69,6 +69,11 @@ internal static class YieldWords
 
     private static CardYield? One(string s, Span span, string lang)
     {
+        if (CountLabels.At(s, span, lang) is { } labelled)
+        {
+            return labelled;
+        }
+
         for (int k = AnyOpener.Next(s, 0); k >= 0; k = AnyOpener.Next(s, k + 1))
         {
             string w = AnyOpener[k];
@@ -87,9 +92,9 @@ internal static class YieldWords
                 i++;
             }
 
-            if (Times(s, i) is var behind && (!small || at == 0 || Guest(Noun(s, behind, lang))) && Of(s, behind, span, lang) is { } y && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang) || Near(s, behind, lang)) || Guest(Noun(s, behind, lang))))
+            if (Times(s, i) is var behind && (!small || at == 0 || Guest(Noun(s, behind, lang))) && Of(s, behind, span, lang) is { } y && !EnoughFor.Feeds(w, y) && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang) || Near(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
-                return w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
+                return EnoughFor.Made(w, Noun(s, behind, lang)) ? y : w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
         }
 
@@ -154,7 +159,7 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? JapaneseYields.In(title, span);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang);
     }
 
     /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
@@ -192,7 +197,7 @@ internal static class YieldWords
         int figure = s.AsSpan().IndexOfAnyInRange('0', '9');
         int dash = s.LastIndexOf(" - ", StringComparison.Ordinal);
         bool said = dash > 2 && (Openers.Any(o => Places.WordAt(s, dash + 3, o)) || YieldClauses.Two(s[(dash + 3)..], lang));
-        return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && (IsPieces(told.Unit) || Form(told.Unit)));
+        return figure is < 0 or > 2 && (told.Unit == "portions" || said || (alone || lang == "ja") && (IsPieces(told.Unit) || Form(told.Unit)) && !Layout.CountedTitles.Listed(s, lang, alone));
     }
 
     private static bool IsPieces(string noun) => Begins(noun, PieceWords);

@@ -11,7 +11,7 @@ internal static class TimeWords
     private static readonly FrozenDictionary<string, double> Units = Pairs(
         (1, "minutes minute minuten minuti minuto minutos mins min mn minuters"), (60, "hours hour heures heure stunden stunde horas hora ore ora hrs hr std stdn h hs uur"),
         (Second, "seconds second secondes seconde sekunden sekunde segundos segundo secondi secondo secs sec sek seg segs sg s"), (Day, "days day jours jour tage tag tagen días día dias dia giorni giorno j gg"),
-        (7 * Day, "weeks week wks wk semaines semaine wochen woche semanas semana settimane settimana"), (30 * Day, "months month mois monate monat monaten meses mes mesi mese")).ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+        (7 * Day, "weeks week wks wk semaines semaine wochen woche semanas semana settimane settimana"), (30 * Day, "months month mo mos mth mths mois monate monat monaten meses mes mesi mese")).ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<string, double>.AlternateLookup<ReadOnlySpan<char>> Look = Units.GetAlternateLookup<ReadOnlySpan<char>>();
 
@@ -20,11 +20,11 @@ internal static class TimeWords
     private static readonly (string Lang, string Words, double Minutes)[] Phrases =
     [
         ("en", "half an hour", 30), ("en", "half-an-hour", 30), ("en", "a half hour", 30), ("en", "half hour", 30), ("en", "half-hour", 30), ("en", "a quarter of an hour", 15), ("en", "quarter of an hour", 15), ("en", "three quarters of an hour", 45), ("en", "three-quarters of an hour", 45),
-        ("en", "an hour", 60), ("en", "a minute", 1), ("en", "half a minute", 0.5), ("en", "half a day", 720), ("en", "a day and a night", 1440),
-        ("fr", "un petit quart d'heure", 15), ("fr", "un bon quart d'heure", 15), ("fr", "un quart d'heure", 15), ("fr", "quart d'heure", 15), ("fr", "trois quarts d'heure", 45), ("fr", "une bonne demi-heure", 30), ("fr", "une demi-heure", 30), ("fr", "une demi heure", 30), ("fr", "demi-heure", 30), ("fr", "une bonne heure", 60), ("fr", "une petite heure", 60), ("fr", "une demi-journée", 720), ("fr", "une demi-minute", 0.5),
+        ("en", "an hour", 60), ("en", "another hour", 60), ("en", "a further hour", 60), ("en", "another minute", 1), ("en", "another day", 1440), ("en", "a minute", 1), ("en", "half a minute", 0.5), ("en", "half a day", 720), ("en", "a day and a night", 1440),
+        ("fr", "un petit quart d'heure", 15), ("fr", "un bon quart d'heure", 15), ("fr", "un quart d'heure", 15), ("fr", "quart d'heure", 15), ("fr", "trois quarts d'heure", 45), ("fr", "une bonne demi-heure", 30), ("fr", "une demi-heure", 30), ("fr", "une demi heure", 30), ("fr", "demi-heure", 30), ("fr", "une bonne heure", 60), ("fr", "une petite heure", 60), ("fr", "une autre heure", 60), ("fr", "une demi-journée", 720), ("fr", "une demi-minute", 0.5),
         ("de", "eine Viertelstunde", 15), ("de", "Viertelstunde", 15), ("de", "eine Dreiviertelstunde", 45), ("de", "Dreiviertelstunde", 45), ("de", "eine gute halbe Stunde", 30), ("de", "eine knappe halbe Stunde", 30), ("de", "eine gute Stunde", 60), ("de", "eine knappe Stunde", 60), ("de", "einen halben Tag", 720), ("de", "eineinviertel Stunden", 75),
-        ("es", "un cuarto de hora", 15), ("es", "cuarto de hora", 15), ("es", "tres cuartos de hora", 45), ("es", "media hora", 30), ("es", "hora y media", 90), ("es", "hora y cuarto", 75), ("es", "medio día", 720),
-        ("it", "un quarto d'ora", 15), ("it", "quarto d'ora", 15), ("it", "tre quarti d'ora", 45), ("it", "una mezz'ora", 30), ("it", "mezz'ora", 30), ("it", "mezz'oretta", 30), ("it", "mezzora", 30), ("it", "mezza ora", 30), ("it", "un'oretta", 60), ("it", "un'ora", 60), ("it", "mezza giornata", 720), ("it", "ora e mezza", 90), ("it", "ora e mezzo", 90),
+        ("es", "un cuarto de hora", 15), ("es", "cuarto de hora", 15), ("es", "tres cuartos de hora", 45), ("es", "otra hora", 60), ("es", "media hora", 30), ("es", "hora y media", 90), ("es", "hora y cuarto", 75), ("es", "medio día", 720),
+        ("it", "un quarto d'ora", 15), ("it", "quarto d'ora", 15), ("it", "tre quarti d'ora", 45), ("it", "una mezz'ora", 30), ("it", "mezz'ora", 30), ("it", "mezz'oretta", 30), ("it", "mezzora", 30), ("it", "mezza ora", 30), ("it", "un'oretta", 60), ("it", "un'ora", 60), ("it", "un'altra ora", 60), ("it", "mezza giornata", 720), ("it", "ora e mezza", 90), ("it", "ora e mezzo", 90),
         ("ja", "半日", 720), ("ja", "一昼夜", 1440), ("ja", "半時間", 30), ("ja", "一時間半", 90), ("ja", "一時間", 60), ("ja", "二時間", 120),
     ];
 

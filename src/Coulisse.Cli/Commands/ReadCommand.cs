@@ -94,7 +94,7 @@ internal static class ReadCommand
         schema = "coulisse/read/1", d.Title, d.Language, measures = new { d.Measures.System, d.Measures.Settled, d.Measures.Because }, yields = d.Yields.Select(Yield),
         components = d.Components.Select(c => new
         {
-            c.Name, makes = c.Makes.Select(Yield), keeps = c.Keeps.Select(k => new { k.Hours, k.Celsius, k.Where, k.SameDay, k.Text }),
+            c.Name, makes = c.Makes.Select(Yield), keeps = c.Keeps.Select(k => new { k.Hours, k.Celsius, k.CelsiusMax, k.Where, k.SameDay, k.Text }),
             ingredients = c.Ingredients.Select(IngredientJson),
             steps = c.Steps.Select(s => StepJson(s, d.Language)), notes = c.Notes.Select(NoteJson),
         }),

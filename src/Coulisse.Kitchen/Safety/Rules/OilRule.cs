@@ -31,7 +31,7 @@ internal static class OilRule
 
             foreach (Keeping k in c.Component.Keeps.Where(k => !k.Quality && k.Where != "freezer" && k.Celsius is not < 0))
             {
-                bool warm = k.Where is "room" or "airtight" or "dry" || k.Celsius > code.Cold;
+                bool warm = k.Where is "room" or "airtight" or "dry" || k.Warmest > code.Cold;
                 if (warm || (!sour && (k.Hours > Hours || k.Hours is null)))
                 {
                     yield return Found(c, code, spores.Food.Food, k.Span.Line, k.Text, sour);

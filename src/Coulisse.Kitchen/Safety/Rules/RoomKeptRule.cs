@@ -17,7 +17,7 @@ internal static class RoomKeptRule
                 continue;   // closed jars and vegetables under oil have rules of their own
             }
 
-            Keeping? warm = c.Component.Keeps.FirstOrDefault(k => !k.Quality && k.Where != "freezer" && (k.Where == "room" || k.Celsius > 15 || Warm.Any(w => k.Text.Contains(w, StringComparison.OrdinalIgnoreCase))) && (k.Hours is null || k.Hours > code.OutHours));
+            Keeping? warm = c.Component.Keeps.FirstOrDefault(k => !k.Quality && k.Where != "freezer" && (k.Where == "room" || k.Warmest > 15 || Warm.Any(w => k.Text.Contains(w, StringComparison.OrdinalIgnoreCase))) && (k.Hours is null || k.Hours > code.OutHours));
             if (warm is null)
             {
                 continue;

@@ -15,7 +15,7 @@ internal static class SealedRule
             Barrier barrier = Barrier.Of(dish, c);
             foreach (Keeping k in c.Component.Keeps.Where(k => !k.Quality && k.Where != "freezer" && k.Celsius is not < 0))
             {
-                bool cold = k.Celsius is <= 3;
+                bool cold = k.Warmest is <= 3;
                 double days = code.Code is "uk" or "eu" && cold ? double.PositiveInfinity : Hurdle(code, barrier) ?? code.SealedDays;
                 if (!spores && k.Hours / 24 > days)
                 {
