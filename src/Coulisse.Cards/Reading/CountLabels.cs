@@ -23,9 +23,14 @@ internal static class CountLabels
     /// <summary>The yield such a line tells; null for any other.</summary>
     public static CardYield? At(string s, Span span, string lang)
     {
+        if (!First.May(s, 0))
+        {
+            return null;
+        }
+
         string line = s;
         s = s.IndexOf("  ", StringComparison.Ordinal) is > 0 and var gap && s.IndexOf(':', gap) > 0 ? s[..gap] : s; // "Nombre de couverts : 8   Temps : 2 h"
-        if (s.Length is < 4 or > Longest || !First.May(s, 0) || Label(s, out bool pieces) is not (> 0 and var end))
+        if (s.Length is < 4 or > Longest || Label(s, out bool pieces) is not (> 0 and var end))
         {
             return null;
         }

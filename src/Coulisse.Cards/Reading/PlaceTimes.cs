@@ -19,6 +19,9 @@ internal static class PlaceTimes
         "au", "à", "en", "le", "la", "de", "jusqu'à", "ou", "et", "environ", "maxi", "im", "bei", "bis", "zu", "ca", "ca.", "etwa", "oder", "und", "der", "höchstens", "maximal",
         "el", "o", "y", "hasta", "unos", "máximo", "fino", "al", "circa", "e", "massimo", "nel", "nella");
 
+    // Asked of every line with a figure: most name no freezer.
+    private static readonly System.Buffers.SearchValues<string> Freezers = System.Buffers.SearchValues.Create(["freez", "frozen", "cong", "surgel", "gefr", "tiefk", "frost", "TK", "冷凍"], StringComparison.OrdinalIgnoreCase);
+
     /// <summary>What a Japanese remark of this kind is made of beside its figures.</summary>
     private static readonly string[] Japanese = ["冷蔵庫", "冷凍庫", "冷蔵", "冷凍", "常温", "室温", "なら", "では", "程度", "くらい", "ほど", "まで", "約", "間", "で", "は", "可", "、", "。", "・", "/", ":", "(", ")", " "];
 
@@ -60,7 +63,7 @@ internal static class PlaceTimes
     }
 
     /// <summary>True where such a remark can be no work: two places, or a label ("Fridge: 3 days").</summary>
-    public static bool Surely(string s, string lang) => s.Length <= Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && (Label(s) || StoragePlaces.Cooled(s) && StoragePlaces.FrozenIn(s)) && Is(s, lang);
+    public static bool Surely(string s, string lang) => s.Length <= Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && (Label(s) || s.AsSpan().ContainsAny(Freezers) && StoragePlaces.FrozenIn(s) && StoragePlaces.Cooled(s)) && Is(s, lang);
 
     /// <summary>"3m freezer", "freezer: 3 m": months where the letter stands beside a freezer, and nothing there is done in minutes.</summary>
     public static (double Min, double Max, int Start, int End)? Letter(string s, int at)
