@@ -120,7 +120,7 @@ internal static class BrokenLines
     public static bool Hangs(string a, string b) => char.IsLower(b[0]) || a[^1] == ',' || Hanging.Contains(a[(a.LastIndexOf(' ') + 1)..]);
 
     /// <summary>"brown all over", "lid on": the words end there too.</summary>
-    private static bool Done(string a) => Places.Ends(a, "all over", "turn over", "turned over", "flip over", "flipped over", "lid on", "lids on", "oven on", "heat on", "all in");
+    private static bool Done(string a) => Places.Ends(a, "all over", "turn over", "turned over", "shake about", "toss about", "move about", "stir about", "push about", "turn about", "flip over", "flipped over", "lid on", "lids on", "oven on", "heat on", "all in");
 
     private static bool Unclosed(string s) => s.LastIndexOf('(') is var open && open > 0 && s.IndexOf(')', open) < 0;
 
@@ -204,6 +204,12 @@ internal static class BrokenLines
 
         if (first.Block == next.Block && a.Length + b.Length <= Longest && a.Length > 7 && (Timed(a, b) || Cut(a, b)))
         {
+            return true;
+        }
+
+        if (lang == "de" && first.Block == next.Block && char.IsUpper(b[0]) && a.Length < 40 && Looks.Bullet(a) && char.IsLower(a[a.LastIndexOf(' ') + 1]) && Halved(Marks.Strip(Folding.Line(a)), b, lang))
+        {
+            // "• 100 g gemahlene" and "Mandeln": a noun opens the next line in capitals.
             return true;
         }
 

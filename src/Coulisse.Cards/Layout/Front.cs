@@ -14,7 +14,7 @@ internal static class Front
 
     private static readonly System.Buffers.SearchValues<char> Numbering = System.Buffers.SearchValues.Create("0123456789.");
 
-    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "配合表", "仕込み表", "仕込表"];
+    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "fiche", "rezept nr", "rezept-nr", "ricetta n", "receta n", "配合表", "仕込み表", "仕込表"];
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
@@ -46,7 +46,7 @@ internal static class Front
         }
 
         return Row(s) is { } row ? Namers.Contains(row.Label) && row.Value.Length > 2 && char.IsLetter(row.Value[0]) && (!Looks.Amounted(row.Value, lang) || YieldClauses.OfName(row.Value, default, lang) is not null) ? (row.Value, "") : null
-            : Sheet(s) ?? Cells(s, lang) ?? Sectioned(s) ?? Sentenced(s, lang) ?? (Counts(lines, i, Folding.Line(s), lang) ? (Folding.Line(s), "") : null);
+            : Sheet(s) ?? (Housed(s) ? ("", "") : ((string, string)?)null) ?? Cells(s, lang) ?? Sectioned(s) ?? Sentenced(s, lang) ?? (Counts(lines, i, Folding.Line(s), lang) ? (Folding.Line(s), "") : null);
     }
 
     /// <summary>True for a line over the list, or alone, that tells the yield, the tin, the kit or a row of a form.</summary>
@@ -83,7 +83,11 @@ internal static class Front
     public static bool DoughYield(string s) => s.StartsWith("Teigausbeute", StringComparison.OrdinalIgnoreCase) ? s.Length == 12 || !char.IsLetter(s[12]) : s.Length > 5 && s.StartsWith("TA ", StringComparison.Ordinal) && s[3] == '1' && char.IsAsciiDigit(s[4]) && char.IsAsciiDigit(s[5]) && (s.Length == 6 || !char.IsLetterOrDigit(s[6]) && s[6..].TrimStart() is not ['g' or 'k', ..]);
 
     /// <summary>"FICHE TECHNIQUE N° 27": the words and the number of a sheet, and nothing else.</summary>
-    public static bool Sheeted(string s) => FirstOfSheets.May(s, 0) && Sheet(s) is { Name.Length: 0 };
+    public static bool Sheeted(string s) => FirstOfSheets.May(s, 0) && Sheet(s) is { Name.Length: 0 } || Housed(s);
+
+    /// <summary>"CANTINE SCOLAIRE – FICHE N° 22": the house, and the number of its sheet.</summary>
+    private static bool Housed(string s) =>
+        s.Length is > 6 and < Longest && char.IsAsciiDigit(s[^1]) && Math.Max(s.LastIndexOf(" - ", StringComparison.Ordinal), s.LastIndexOf(" – ", StringComparison.Ordinal)) is > 2 and var dash && s.AsSpan(0, dash).IndexOfAnyInRange('0', '9') < 0 && FirstOfSheets.May(s, dash + 3) && Sheet(s[(dash + 3)..]) is { Name.Length: 0 };
 
     /// <summary>"Intitulé : Tarte au citron": a label and its value, the value no list.</summary>
     private static (string Label, string Value)? Row(string s) =>

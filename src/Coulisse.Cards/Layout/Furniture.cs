@@ -43,7 +43,7 @@ internal static class Furniture
             return true;
         }
 
-        if (body.Length is >= 80 and < 120 && Labelled(body) || body.Length < 80 && (Menu(body) || Labelled(body) || Votes(body) || Scales(body) || Paged(body)))
+        if (body.Length is >= 80 and < 120 && Labelled(body) || body.Length < 80 && (Menu(body) || Row(body) || Labelled(body) || Votes(body) || Scales(body) || Paged(body)))
         {
             return true;
         }
@@ -59,6 +59,10 @@ internal static class Furniture
 
         return false;
     }
+
+    /// <summary>"4,8 Sterne (341 Bewertungen)   Drucken   Merken": votes and buttons side by side, and nothing else.</summary>
+    private static bool Row(string body) =>
+        body.Contains("  ", StringComparison.Ordinal) && body.Split("  ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) is { Length: > 1 } cells && Array.TrueForAll(cells, c => Buttons.Contains(c) || Votes(c)) && Array.Exists(cells, Buttons.Contains);
 
     /// <summary>"Home   Recipes   About", "Startseite | Rezepte | Kontakt": the menu of a site, all of its words.</summary>
     private static bool Menu(string body)

@@ -17,8 +17,16 @@ internal static class Greetings
     /// <summary>True for any sentence that opens with a greeting: "Hi both, lunch tomorrow is for 25, please do the stew."</summary>
     public static bool Begins(string s) => FirstOfHellos.May(s, 0) && Is(s, Hellos, out int end) && s.AsSpan(end, Math.Min(24, s.Length - end)).IndexOfAny(',', '!') >= 0;
 
+    private static readonly WordList Bringers = new("here is", "here's", "here are", "here it is", "here you go", "as promised", "voici", "voilà", "la voilà", "le voilà", "comme promis", "je t'envoie", "hier ist", "hier kommt", "wie versprochen", "da ist es", "aquí tienes", "aquí va", "aquí está", "te paso", "te mando", "como te prometí", "ecco", "eccola", "eccolo", "eccoti", "ti mando", "come promesso");
+
+    /// <summary>"Voilà enfin ma recette (24 madeleines) :", "Ciao Carla, eccola. Per 4:": a letter leads into its list, and names nothing.</summary>
+    public static bool LeadsIn(string s) => s.Length < 120 && (Bringers.In(s) || Begins(s));
+
     /// <summary>"From: Aunt's e-mail", "Betreff: Knödel": the head of a message.</summary>
     public static bool Header(string s) => s.IndexOf(':') is > 1 and < 10 and var colon && (Heads.Contains(s[..colon].Trim()) || Dated(s, colon)) && s.AsSpan(colon).IndexOfAnyInRange('0', '9') is < 0 or > 0 && !s.Contains('|');
+
+    /// <summary>"A: Carla" under "Da: Lucia": whom a message is for, where one letter says so.</summary>
+    public static bool Receiver(string before, string s) => s.Length is > 3 and < 60 && s[1] == ':' && s[0] is 'A' or 'a' or 'À' or 'à' && Header(before) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0;
 
     /// <summary>"Date: Tue, 4 Mar 2025 22:47": when a message was sent; "Date: 200 g" is a food.</summary>
     private static bool Dated(string s, int colon) => s[..colon].Trim().ToLowerInvariant() is "date" or "datum" or "fecha" or "data" or "日時" && s.AsSpan(colon + 1).Contains(':');

@@ -10,7 +10,7 @@ internal static class Looks
     private static readonly string[] Headers = ["Prep time", "Preparation time", "Cook time", "Cooking time", "Total time", "Active time", "Hands-on time", "Temps de", "Préparation :", "Cuisson :", "Zubereitungszeit", "Backzeit", "Arbeitszeit", "Gesamtzeit", "Kochzeit", "Tiempo", "Tempo di", "Tempo", "調理時間", "所要時間"];
     private static readonly string[] Servers = ["Serves", "Makes", "Yields", "Yield", "Servings", "Portions", "Ergibt", "Für", "Para", "Per", "Pour", "Rendement"];
     private static readonly string[] Statements = ["Serves", "Makes", "Yields", "Yield", "Servings", "One plate:", "Keeps", "Pour", "Ergibt", "Für", "Para", "Per", "Hält", "Haltbar", "Portions", "Rendement"];
-    private static readonly string[] Keepers = ["keeps", "keep", "se conserve", "hält sich", "haltbar", "si conserva", "se conserva", "aguanta"];
+    private static readonly string[] Keepers = ["keeps", "keep", "se conserve", "se conservent", "se garde", "se gardent", "hält sich", "halten sich", "haltbar", "si conserva", "si conservano", "se conserva", "se conservan", "aguanta", "aguantan"];
     private static readonly Beginnings FirstOfHeaders = new(Headers);
     private static readonly Beginnings FirstOfStatements = new([.. Servers, .. Statements]);
     private static readonly Beginnings FirstOfKeepers = new(Keepers);
@@ -66,7 +66,7 @@ internal static class Looks
             return false;
         }
 
-        if (Degrees(body) || Sentences(body) || char.IsAsciiDigit(body[0]) && Numbers.Range(body, 0, lang) is { } heat && BareHeat.Alone(body, 0, heat, lang))
+        if (Degrees(body) || BareHeat.Opens(body, lang) || Sentences(body) || char.IsAsciiDigit(body[0]) && Numbers.Range(body, 0, lang) is { } heat && BareHeat.Alone(body, 0, heat, lang))
         {
             return false;
         }
@@ -297,7 +297,7 @@ internal static class Looks
         foreach (string w in FirstOfStatements.May(body, 0) ? Statements : [])
         {
             // "Pour half the sauce over it" is an order in English.
-            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang) && !(w == "Pour" && lang == "en" && !Places.HasAny(body, "personnes", "pers", "couverts"))))
+            if (body.StartsWith(w, StringComparison.OrdinalIgnoreCase) && (w.Length > 4 || w == "Hält" || NumberBehind(body, w.Length, lang) && !(w == "Pour" && lang == "en" && !Places.HasAny(body, "personnes", "pers", "couverts"))) && !(w.Length < 5 && One(body, w.Length + 1, lang)))
             {
                 return true;
             }
@@ -306,7 +306,7 @@ internal static class Looks
         foreach (string w in FirstOfKeepers.MayIn(body) ? Keepers : [])
         {
             int at = Places.FindWord(body, w);
-            if (at >= 0 && (w is "keeps" or "haltbar" || body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 and var figure && !Kept(body, at + figure, lang)) && !(body.IndexOf(':') is > 2 and < 30 and var label && label < at && Opens(body[(label + 1)..].TrimStart(), lang)))
+            if (at >= 0 && !Warmed(body, at + w.Length) && (w is "keeps" or "haltbar" || body.AsSpan(at).IndexOfAnyInRange('0', '9') is >= 0 and < 20 and var figure && !Kept(body, at + figure, lang)) && !(body.IndexOf(':') is > 2 and < 30 and var label && label < at && Opens(body[(label + 1)..].TrimStart(), lang)))
             {
                 return true;
             }
@@ -320,6 +320,12 @@ internal static class Looks
 
         return Header(body) || body.Contains("保存", StringComparison.Ordinal) || Servings(body, lang) || Told(body, lang) || Apart(body, lang);
     }
+
+    /// <summary>"Pour une bonne ratatouille", "Für eine Sauce": an article, and nobody who eats behind it.</summary>
+    private static bool One(string body, int at, string lang) => Numbers.Range(body, Places.Skip(body, at), lang) is { InWords: true, Min: 1 } n && !YieldWords.Guest(body[Places.Skip(body, n.End)..]) && !YieldWords.Form(body[Places.Skip(body, n.End)..Places.WordEnd(body, Places.Skip(body, n.End))]);
+
+    /// <summary>"Keep warm in a 90 °C oven": work, and no storing.</summary>
+    private static bool Warmed(string body, int at) => Places.WordAt(body, Places.Skip(body, at), "warm") || Places.WordAt(body, Places.Skip(body, at), "hot") || Places.WordAt(body, Places.Skip(body, at), "them warm") || Places.WordAt(body, Places.Skip(body, at), "it warm");
 
     /// <summary>"keep 100 ml of the milk": what is set aside, and no time.</summary>
     private static bool Kept(string body, int figure, string lang) => Reading.Amounts.At(body, figure, lang) is { Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && Clock.At(body, figure, lang) is null;
@@ -381,6 +387,8 @@ internal static class Looks
             return false;
         }
 
+        // "4人分です。" tells it in a sentence.
+        body = body.Length > 0 && body[^1] is '。' or 'す' ? body.TrimEnd('。') is var told && told.EndsWith("です", StringComparison.Ordinal) ? told[..^2] : told : body;
         // "だし巻き卵 2本分" is a name that tells its yield.
         bool named = Named(body);
         return !named && (body.EndsWith("人分", StringComparison.Ordinal) || body.EndsWith("台分", StringComparison.Ordinal) || body.EndsWith("枚分", StringComparison.Ordinal) || body.EndsWith("個分", StringComparison.Ordinal) || body.EndsWith("本分", StringComparison.Ordinal))

@@ -10,10 +10,10 @@ internal static class Prose
 
     /// <summary>A shorter card is cut before other cores would have begun.</summary>
     private const int FewestStretches = 8;
-    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "all", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "all", "a spoonful", "a little at a time", "a little", "bit by bit", "one at a time", "gradually", "peu à peu", "petit à petit", "nach und nach", "poco a poco", "un po' alla volta", "que", "che", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
 
     // "a pan" is bread in Spanish and kit in English.
-    private static readonly WordList Kit = new("pan", "saucepan", "pot", "bowl", "tin", "dish", "tray", "plate", "jar", "lid", "sieve", "moule", "plat", "poêle", "casserole", "Topf", "Schüssel", "Pfanne", "Form", "molde", "sartén", "olla", "cazuela", "bandeja", "teglia", "pentola", "padella", "ciotola");
+    private static readonly WordList Kit = new("pan", "saucepan", "pot", "bowl", "tin", "dish", "tray", "plate", "jar", "lid", "sieve", "moule", "plat", "poêle", "casserole", "Topf", "Schüssel", "Pfanne", "Form", "molde", "sartén", "olla", "cazuela", "bandeja", "teglia", "pentola", "padella", "ciotola", "baking paper", "greaseproof paper", "parchment", "baking parchment", "foil", "tin foil", "cling film", "kitchen paper", "papier cuisson", "papier sulfurisé", "Backpapier", "Alufolie", "papel de horno", "papel vegetal", "carta forno", "carta da forno");
 
     private static readonly Beginnings FirstOfStops = new(Stops);
 
@@ -93,13 +93,13 @@ internal static class Prose
     {
         foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
         {
-            if (Looks.Statement(sentence, lang) || Greetings.Closes(sentence) || Greetings.Begins(sentence) && Foods(sentence, lang).Count == 0)
+            List<string> foods = Foods(sentence, lang);
+            if (Looks.Statement(sentence, lang) && !(lang == "ja" ? foods.Count > 0 : foods.Count > 1 && Looks.Work(sentence, lang)) || Greetings.Closes(sentence) || Greetings.Begins(sentence) && foods.Count == 0)
             {
                 into.Add(p with { Text = sentence });
                 continue;
             }
 
-            List<string> foods = Foods(sentence, lang);
             if (foods.Count > 0 && Name(sentence) is { } name)
             {
                 into.Add(new Piece(PieceKind.Heading, name, p.Span, 2));
@@ -110,6 +110,7 @@ internal static class Prose
                 into.Add(new Piece(PieceKind.Item, food, p.Span));
             }
 
+            ProseServed.Add(sentence, lang, p.Span, into);
             into.Add(new Piece(foods.Count > 0 || Looks.Work(sentence, lang) || Looks.Opens(sentence, lang) || Baked(sentence, lang) || Lasting(sentence, lang) ? PieceKind.Step : PieceKind.Paragraph, sentence, p.Span));
         }
     }
@@ -126,7 +127,7 @@ internal static class Prose
         foreach ((string opener, char[] ends) in (ReadOnlySpan<(string, char[])>)[("For the ", [',', ':']), ("make the ", [':']), ("The ", []), ("the ", [':'])])
         {
             int at = s.IndexOf(opener, StringComparison.Ordinal);
-            if (at < 0 || (at > 0 && char.IsUpper(opener[0])))
+            if (at < 0 || at > 0 && (char.IsUpper(opener[0]) || opener.Length == 4 && Somewhere(s.AsSpan(0, at).TrimEnd())))
             {
                 continue;
             }
@@ -142,6 +143,20 @@ internal static class Prose
         return RunningText.NamedBy(s) ?? Label(s);
     }
 
+    /// <summary>"as she told it on the phone: beat …": where, and no name.</summary>
+    private static bool Somewhere(ReadOnlySpan<char> before)
+    {
+        foreach (string word in (ReadOnlySpan<string>)["on", "in", "at", "over", "by", "from", "to", "of", "off", "into", "with", "than", "under"])
+        {
+            if (Places.EndsIn(before, word))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>"Spätzle: 400 g Mehl, … schlagen": a short name before a colon.</summary>
     private static string? Label(string s) =>
         s.IndexOf(':') is > 2 and < 30 and var colon && char.IsUpper(s[0]) && s.AsSpan(0, colon).Count(' ') < 3 && s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Sections.Of(s[..colon], "en") is null ? s[..colon].Trim() : null;
@@ -149,6 +164,11 @@ internal static class Prose
     /// <summary>"250 g gooseberries" for each weight or volume of the sentence; "110 g each" is no food.</summary>
     internal static List<string> Foods(string s, string lang)
     {
+        if (lang == "ja")
+        {
+            return JapaneseProse.Foods(s);
+        }
+
         List<string> found = [];
         string? last = null;
         for (int i = 0; i < s.Length; i++)
@@ -182,6 +202,14 @@ internal static class Prose
                 continue;
             }
 
+            if (m.Unit is { Kind: "count" } && s.AsSpan(i..m.End).Contains('\''))
+            {
+                // "3 gousses d'ail": the food stands in the word it is counted by.
+                found.Add(s[i..m.End].Trim());
+                i = m.End - 1;
+                continue;
+            }
+
             int told = Times(s, m, lang);
             if (m.Unit is { Kind: "mass" or "volume" } && WeightAside.Before(s, i, told) is { } aside)
             {
@@ -196,7 +224,7 @@ internal static class Prose
             food = lang == "de" ? Nouns(food) : food;
             // A bare count binds only a food everybody knows, or a kind of one ("3 cooking apples"): "5 minutes" is none. A slice or a sprig is counted of anything, unless it is cut into them.
             bool linked = from > Places.Skip(s, told);
-            if (told == m.End && m.Unit is null or { Kind: "count" or "container" } && (Kit.In(food) || !Known(food, lang) && !(m.Unit is not null && linked && !Into(s, i)) || m.Unit is { Kind: "container" } && !linked && lang is not "de"))
+            if (told == m.End && m.Unit is null or { Kind: "count" or "container" } && (Kit.In(food) || !Known(food, lang) && !(m.Unit is not null && linked && !Into(s, i)) && !(m.Unit is null && !m.Number.InWords && food.Length > 3 && Taken.Before(s, i)) || m.Unit is { Kind: "container" } && !linked && lang is not "de"))
             {
                 i = word ? Places.WordEnd(s, i) - 1 : i;
                 continue;

@@ -106,7 +106,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             return Table(i, end);
         }
-        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 8 && !_items && Greetings.Opens(s) || i < 8 && Greetings.Header(s) || i > 2 && Greetings.Closes(s) || Front.Tells(lines, i, !_items && !_steps && !_named, lang))
+        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 8 && !_items && Greetings.Opens(s) || i < 8 && (Greetings.Header(s) || i > 0 && Greetings.Receiver(lines[i - 1].Text, s)) || i > 2 && Greetings.Closes(s) || Front.Tells(lines, i, !_items && !_steps && !_named, lang))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
@@ -219,6 +219,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
+        else if (Made(body, raw.Span))
+        {
+            return;
+        }
         else if (!_titled && !_named && Opening() && (YieldWords.Names(body, lang, alone: i + 1 >= lines.Count || lines[i + 1].Block != raw.Block) || CountedTitles.Is(lines, i, body, lang)))
         {
             Head(body, 1, raw.Span);
@@ -242,6 +246,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             {
                 Add(new Piece(PieceKind.Paragraph, body, raw.Span));
             }
+        }
+        else if (body[^1] == ':' && !_items && !_titled && Greetings.LeadsIn(body))
+        {
+            Add(new Piece(PieceKind.Paragraph, body.TrimmedEnd(": "), raw.Span));
         }
         else if (body[^1] == ':' && body.Length < 80 && !_marked && listed && !Looks.Order(body, lang))
         {
@@ -291,7 +299,11 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 2, raw.Span);
         }
-        else if (Item(body, i, opens))
+        else if (Purpose(body, i, opens, listed))
+        {
+            Head(body, 2, raw.Span);
+        }
+        else if (Item(body, i, opens) || ToTaste(body, opens))
         {
             _plain++;
             Add(new Piece(PieceKind.Item, raw.Text, raw.Span));
@@ -313,8 +325,9 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             return true;
         }
 
-        if (lang == "ja" && body[^1] == '。')
+        if (lang == "ja" && body[^1] == '。' || body[^1] == '?' && !Looks.Amounted(body, lang))
         {
+            // "and then?" asks, and is bought by nobody.
             return false;
         }
 
@@ -326,7 +339,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         if (Looks.Amounted(body, lang))
         {
             // In a card with marked headings a sentence may open with a figure; there a list stands under its name, before the steps.
-            return _marked ? _named && !_steps && (Reading.Amounts.At(body, 0, lang) is { Unit: not null } || !opens && _pieces[^1].Kind == PieceKind.Item && !Looks.Work(body, lang)) : !Looks.Work(body, lang) || !_items;
+            return _marked ? _named && !_steps && (Reading.Amounts.At(body, 0, lang) is { Unit: not null } || (!opens && _pieces[^1].Kind == PieceKind.Item || Leads(i)) && !Looks.Work(body, lang)) : !Looks.Work(body, lang) || !_items;
         }
 
         if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && !Looks.Work(body, lang) && (body[^1] != '.' && (Looks.Food(body, lang) || AlikeParts.Takes(_pieces, body)) || Looks.Used(body, lang)))
@@ -336,31 +349,6 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         }
 
         return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20 || NameList.Of(body.TrimEnd('.'), lang) is not null) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && (Looks.Used(body, lang) || body.Length < 30 && FoodIds.Match(body, lang) is not null));
-    }
-
-    private bool Step(string body)
-    {
-        if (!_items && !_steps)
-        {
-            return false;
-        }
-
-        if (body.IndexOf(':') is > 2 and < 40 and var colon && _pieces.Count < MostPieces && Looks.Timed(body, lang) && Parts.Headed(_pieces, body[..colon].Trim()))
-        {
-            // "Sofrito: 45 min a fuego lento." under the list of the sofrito
-            return true;
-        }
-
-        if (!_marked && Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
-        {
-            // "stock in, lid, 150C 4-5h till spoon tender"
-            return true;
-        }
-
-        // In a card with marked headings and numbered steps a sentence between them stays a remark.
-        return Looks.Work(body, lang) && (!_marked || !_numbered) && (body[^1] is '.' or '。' || !_marked)
-            || !_marked && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Step && body[^1] is '.' or '。' && !_numbered
-            || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' && body.Count(' ') > 1 && lang is not "en" && NameList.Of(body.TrimEnd('.'), lang) is null;
     }
 
     private void Head(string name, int level, Span span)

@@ -122,8 +122,59 @@ internal sealed partial class Shaper
     private bool GoesOn(int i, string body) =>
         !_marked && !_numbered && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 1 && _pieces[^1] is { Kind: PieceKind.Step } last && last.Span.Line == lines[i - 1].Span.Line && last.Text[^1] is not ('.' or '。') && body[^1] is not (':' or '!' or '?') && body.Length < 120;
 
+    /// <summary>"5 pommes" right under its marked heading and over an amount: the list begins with a count.</summary>
+    private bool Leads(int i) =>
+        _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Folding.Line(lines[i + 1].Text) is { Length: > 0 } next && Reading.Amounts.At(next, 0, lang) is { Unit: not null } && !Looks.Work(next, lang);
+
+    /// <summary>"para rebozar" over "2 huevos", at the head of its block: a purpose in small letters names what stands under it.</summary>
+    private bool Purpose(string body, int i, bool opens, bool listed) =>
+        !_marked && opens && listed && i > 0 && _items && !_steps && body.Length < 40 && body.Count(' ') is > 0 and < 4 && char.IsLower(body[0]) && char.IsLetter(body[^1]) && Parts.Numberless(body) && !Looks.Bullet(lines[i + 1].Text) && Lexicon.Longest("heading", body, 0, 3, lang, out _) is not null && !Looks.Statement(body, lang);
+
+    /// <summary>"pepe q.b." at the head of its block, behind steps: a list goes on with what is taken to taste.</summary>
+    private bool ToTaste(string body, bool opens) =>
+        !_marked && opens && _steps && _items && _mode.Length == 0 && body.Length < 40 && body[^1] != ':' && Looks.Used(body, lang) && FoodIds.Match(body[..Places.WordEnd(body, 0)], lang) is not null && !Looks.Timed(body, lang);
+
+    /// <summary>"One loaf. Leftovers: slice and freeze.": what the method makes, told in a word before what is done with it.</summary>
+    private bool Made(string body, Span span)
+    {
+        int stop = _steps && _mode != "notes" && body.Length < 240 ? body.AsSpan(0, Math.Min(body.Length, 30)).IndexOf(". ") : -1;
+        if (stop < 4 || !(char.IsAsciiDigit(body[0]) || char.IsUpper(body[0])) || YieldWords.Made(body[..stop], lang) is not { Unit: not "pieces" })
+        {
+            return false;
+        }
+
+        Add(new Piece(PieceKind.Paragraph, body[..(stop + 1)], span));
+        Add(new Piece(PieceKind.Step, body[(stop + 2)..], span));
+        return true;
+    }
+
+    private bool Step(string body)
+    {
+        if (!_items && !_steps)
+        {
+            return false;
+        }
+
+        if (body.IndexOf(':') is > 2 and < 40 and var colon && _pieces.Count < MostPieces && Looks.Timed(body, lang) && Parts.Headed(_pieces, body[..colon].Trim()))
+        {
+            // "Sofrito: 45 min a fuego lento." under the list of the sofrito
+            return true;
+        }
+
+        if (!_marked && Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang) && !Looks.Amounted(body, lang))
+        {
+            // "stock in, lid, 150C 4-5h till spoon tender"
+            return true;
+        }
+
+        // In a card with marked headings and numbered steps a sentence between them stays a remark.
+        return Looks.Work(body, lang) && (!_marked || !_numbered) && (body[^1] is '.' or '。' || !_marked)
+            || !_marked && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Step && body[^1] is '.' or '。' && !_numbered
+            || !_marked && !_numbered && _pieces.Count > 0 && _pieces[^1].Kind is PieceKind.Item && body[^1] is '.' or '。' or '!' && body.Count(' ') > 1 && lang is not "en" && NameList.Of(body.TrimEnd('.'), lang) is null;
+    }
+
     private bool Title(string body, int i) =>
-        !_titled && !_named && !_items && body.Length <= 120 && (i == 0 || Opening()) && !Parts.Numbered(body) && !Looks.Sentences(body) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && Looks.Work(body, lang));
+        !_titled && !_named && !_items && body.Length <= 120 && (i == 0 || Opening()) && !Parts.Numbered(body) && !Looks.Sentences(body) && !(lang == "ja" && body.IndexOf('。') is >= 0 and var stop && stop < body.Length - 1) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && (Looks.Work(body, lang) || Prose.Foods(body, lang).Count > 1));
 
     /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
     private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text) || Front.Sheeted(p.Text) || p.Text == lines[0].Text && _pages.Contains(0)));

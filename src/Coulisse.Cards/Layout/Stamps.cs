@@ -13,14 +13,19 @@ internal static partial class Stamps
         Match[] found = [.. lines.Select(l => l.Text.Length < 400 ? Stamp().Match(l.Text) : Match.Empty)];
         if (found.Count(m => m.Success) is var n && (n < Fewest || n * 2 < lines.Count))
         {
-            return lines;
+            return ChatStamps.Of(lines) is { } chat ? Off(lines, asides, chat) : lines;
         }
 
+        return Off(lines, asides, [.. found.Select(m => m.Length)]);
+    }
+
+    private static List<RawLine> Off(List<RawLine> lines, List<RawLine> asides, int[] ends)
+    {
         HashSet<string> kept = new(StringComparer.Ordinal);
         List<RawLine> bare = new(lines.Count);
         for (int i = 0; i < lines.Count; i++)
         {
-            string stamp = found[i].Value;
+            string stamp = lines[i].Text[..ends[i]];
             bare.Add(stamp.Length > 0 ? lines[i] with { Text = lines[i].Text[stamp.Length..].Trim() } : lines[i]);
             if (stamp.Length > 0 && kept.Add(stamp))
             {

@@ -280,12 +280,22 @@ internal static class Tables
         into.Add(new Piece(PieceKind.Item, Line(first, food, At(cells, plan.Preparation), lang), span));
     }
 
+    /// <summary>Words that say what for, where an amount is looked for.</summary>
+    private static bool Purpose(string amount) =>
+        amount.Length > 5 && char.IsLetter(amount[0]) && amount.AsSpan().IndexOfAnyInRange('0', '9') < 0 && (amount.StartsWith("for ", StringComparison.OrdinalIgnoreCase) || amount.StartsWith("pour ", StringComparison.OrdinalIgnoreCase) || amount.StartsWith("für ", StringComparison.OrdinalIgnoreCase) || amount.StartsWith("zum ", StringComparison.OrdinalIgnoreCase) || amount.StartsWith("zur ", StringComparison.OrdinalIgnoreCase) || amount.StartsWith("para ", StringComparison.OrdinalIgnoreCase) || amount.StartsWith("per ", StringComparison.OrdinalIgnoreCase));
+
     /// <summary>"4 (about 1 kg)" and "Duck legs" as a cook writes it in one line: "4 Duck legs (about 1 kg)".</summary>
     private static string Line(string amount, string food, string preparation, string lang)
     {
         if (Lexicon.Longest("total", food, 0, 2, lang, out _) is not null)
         {
             return $"{food}: {amount}";
+        }
+
+        if (Purpose(amount) && food.Length > 1)
+        {
+            // "for dusting" in the column of amounts
+            return $"{food}, {amount}";
         }
 
         // A hyphen before a figure in a cell is a sign, not the mark of an item.

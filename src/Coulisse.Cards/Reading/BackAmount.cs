@@ -18,6 +18,8 @@ internal static class BackAmount
         {
             bool starts = (char.IsAsciiDigit(t[i]) || Numbers.Vulgar(t[i]) > 0) && (!char.IsLetterOrDigit(t[i - 1]) || t[i - 1] is 'x' or '×' && i > 3 && t[i - 2] == ' ') && t[i - 1] is not ('.' or ',' or '/' or '°' or '-');
             bool numbered = t[i] is 'n' or 'N' && t[i - 1] == ' ' && i + 1 < t.Length && t[i + 1] is '.' or '°' or ' ' && lang == "it";
+            // "Beef 14:00: take out" tells the hour.
+            starts &= !(t[i - 1] == ':' && i > 1 && char.IsAsciiDigit(t[i - 2])) && !Hour(t, i);
             if (!starts && !numbered)
             {
                 continue;
@@ -291,7 +293,13 @@ internal static class BackAmount
     /// <summary>"Nori x", "onion ×": the sign of times between a food and its amount.</summary>
     private static bool Multiplied(ReadOnlySpan<char> food) => food.Length > 3 && food[^1] is 'x' or '×' && food[^2] == ' ' && char.IsLetterOrDigit(food[^3]);
 
-    /// <summary>"1.5 kg peeled weight", "600g net", "800 g geputzt": how it was weighed, or what is done to it, and nothing else.</summary>
+    private static bool Hour(string t, int i)
+    {
+        int colon = i + 1 < t.Length && char.IsAsciiDigit(t[i + 1]) ? i + 2 : i + 1;
+        return colon + 2 < t.Length && t[colon] == ':' && t[colon + 1] is >= '0' and <= '5' && char.IsAsciiDigit(t[colon + 2]) && (colon + 3 == t.Length || !char.IsAsciiDigit(t[colon + 3]));
+    }
+
+    /// <summary>"1.5 kg peeled weight", "600g net", "800 g geputzt", "butter 60g soft": how it was weighed, or what is done to it, and nothing else.</summary>
     private static bool Weighed(ReadOnlySpan<char> rest, string t, int at, string lang)
     {
         if (rest.EndsWith(" weight", StringComparison.OrdinalIgnoreCase) && rest.Count(' ') == 1)
@@ -299,7 +307,7 @@ internal static class BackAmount
             return true;
         }
 
-        if (rest.Length < 12 && rest.ToString().ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen")
+        if (rest.Length < 12 && rest.ToString().ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen" or "soft" or "warm")
         {
             return true;
         }

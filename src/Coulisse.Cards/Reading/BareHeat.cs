@@ -27,7 +27,7 @@ internal static class BareHeat
             return true;
         }
 
-        if (Alone(s, i, n, lang))
+        if (Alone(s, i, n, lang) || Turned(s, i, n, lang))
         {
             return true;
         }
@@ -51,7 +51,7 @@ internal static class BareHeat
             return true;
         }
 
-        if (k < s.Length && s[k] == ',' && n.Min >= 140 && Ends(before, "roast", "bake", "oven", "backen", "enfourner", "hornear", "infornare") && Places.Skip(s, k + 1) is var told && told < s.Length && char.IsAsciiDigit(s[told]) && Clock.At(s, told, lang) is not null)
+        if (k < s.Length && k + 1 < s.Length && n.Min >= 140 && (s[k] == ',' ? Ends(before, "roast", "bake", "oven", "backen", "enfourner", "hornear", "infornare", "four", "horno", "forno", "ofen") : k > n.End && (lang != "en" || before.EndsWith("oven", StringComparison.Ordinal)) && Ends(before, "oven", "four", "horno", "forno", "ofen")) && Places.Skip(s, s[k] == ',' ? k + 1 : k) is var told && told < s.Length && char.IsAsciiDigit(s[told]) && Clock.At(s, told, lang) is not null)
         {
             // "Roast 220, 20 mins"
             return true;
@@ -71,6 +71,28 @@ internal static class BareHeat
     /// <summary>"375 9-11 min", "180 25 min" on a line of their own: a figure and minutes right behind it, and nothing else, are an oven and how long.</summary>
     public static bool Alone(string s, int i, Numeral n, string lang) =>
         i == 0 && (n.Min is >= 140 and <= 260 || lang == "en" && n.Min is >= 300 and <= 500) && Places.Skip(s, n.End) is var k && k > n.End && k < s.Length && char.IsAsciiDigit(s[k]) && Clock.At(s, k, lang) is { Min: >= 3 and <= 240 } t && (s.AsSpan(t.End).Trim(" .").Length == 0 || s[t.End] is ',' or ';' or '.' || Behind(s, Places.Skip(s, t.End), "then", "until", "till", "puis", "jusqu'à", "dann", "bis", "luego", "hasta", "poi", "fino"));
+
+    /// <summary>"220 for 20 min then 180 for 55 min": a note that opens with the oven's figure, or goes on with it, and tells how long right behind. Nothing else lasts by its count.</summary>
+    private static bool Turned(string s, int i, Numeral n, string lang)
+    {
+        if (n.InWords || n.Min is < 150 or > 280 && !(lang == "en" && n.Min is >= 300 and <= 500))
+        {
+            return false;
+        }
+
+        int k = Places.Skip(s, n.End);
+        string last = lang switch { "fr" => "pendant", "de" => "für", "es" => "durante", "it" => "per", _ => "for" };
+        if (k == n.End || !Behind(s, k, last) || Clock.At(s, Places.Skip(s, k + last.Length), lang) is null)
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> before = s.AsSpan(0, i).TrimEnd();
+        return before.Length == 0 || before[^1] is ',' or ';' or '.' or '/' || Places.EndsIn(before, "then") || Places.EndsIn(before, "puis") || Places.EndsIn(before, "dann") || Places.EndsIn(before, "luego") || Places.EndsIn(before, "poi");
+    }
+
+    /// <summary>True for a line that opens so.</summary>
+    public static bool Opens(string s, string lang) => char.IsAsciiDigit(s[0]) && s.Length > 8 && Numbers.Range(s, 0, lang) is { Max: null } n && n.Min % 5 == 0 && Turned(s, 0, n, lang);
 
     /// <summary>"Bake 180 20 min", "roast 200 until brown": the figure right behind its verb, with what only a heat goes on with. "Bake 120 rolls" counts.</summary>
     private static bool Verbal(string s, Numeral n, int k, string before, string lang)

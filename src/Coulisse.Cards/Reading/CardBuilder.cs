@@ -79,7 +79,7 @@ internal sealed class CardBuilder(string text, string lang)
         List<RawLine> whole = CardLines.Of(text);
         remarks = [.. Long(whole)];
         (List<RawLine> lines, List<RawLine> asides) = Undress.Of(whole, _lang);
-        List<Piece> pieces = new Shaper(BrokenLines.Joined(WrappedProse.Joined(lines, _lang), _lang), _lang).Shape();
+        List<Piece> pieces = new Shaper(BrokenLines.Joined(NumberedWraps.Joined(WrappedProse.Joined(lines, _lang), _lang), _lang), _lang).Shape();
         pieces.AddRange(asides.Select(a => new Piece(PieceKind.Paragraph, a.Text, a.Span)));
         return pieces;
     }
@@ -150,6 +150,11 @@ internal sealed class CardBuilder(string text, string lang)
                 {
                     // "Ingredients (serves 4)": what stands behind the word is a sentence of its own.
                     Paragraph(inside, span);
+                    if (_name is null && _yields.Count == 0 && YieldWords.Made(inside.TrimStart('('), _lang) is { } pieces)
+                    {
+                        // "Zutaten (ca. 60 Stück)"
+                        _yields.Add(new CardYield(pieces.Amount.Min, pieces.Unit, inside, span) { AmountMax = pieces.Amount.Max });
+                    }
                 }
 
                 _mode = section;
@@ -238,9 +243,14 @@ internal sealed class CardBuilder(string text, string lang)
             _oven = fan ? set[^2] : set[^1];
         }
 
-        foreach (StepTemperature told in step.Temperatures)
+        foreach (StepTemperature heat in step.Temperatures)
         {
-            _heat = SameHeat.Lasts(told) ? told : _heat;
+            _heat = SameHeat.Lasts(heat) ? heat : _heat;
+        }
+
+        if (_steps.Count == 0 && _components.Count == 0 && _yields.Count == 0 && _title is null && OpeningYields.Of(step.Text, span, _lang) is { } told)
+        {
+            _yields.Add(told);
         }
 
         _underTold |= _under is not null;
@@ -279,6 +289,12 @@ internal sealed class CardBuilder(string text, string lang)
         int before = _makes.Count;
         int kept = _keeps.Count;
         Statements.Read(s, span, _lang, inComponent ? _makes : _yields, _keeps, _vessels, _plate);
+        if (!inComponent && _yields.Count == 0 && _lines.Count == 0 && s[^1] == ')' && s.Length < 80 && s.LastIndexOf('(') is > 3 and var open && Clock.At(s, open + 1, _lang) is null && YieldWords.OfTitle(s, span, _lang) is { } boxed)
+        {
+            // "Voilà ma recette (24 madeleines)"
+            _yields.Add(boxed);
+        }
+
         if (inComponent && _makes.Count > before && (_makes.Skip(before).Any(OfAnother) || Dishes(s, before)))
         {
             // "Makes 14 scones and 4 jars of jam", "Serves 12." under the last method tell of the dish.

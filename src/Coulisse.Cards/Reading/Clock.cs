@@ -174,10 +174,9 @@ internal static class Clock
             return null;
         }
 
-        if (unit == 1 && n is { Max: null, InWords: false, Min: < 1 } && n.End - at == 3 && s[at + 1] == '/' && s[at] >= '2' && s[at + 2] == s[at] + 1)
+        if (SlashTimes.Of(s, n, at, i, end, unit) is { } slashed)
         {
-            // "3/4 minuti": from three to four, where nobody counts quarters of a minute
-            return (s[at] - '0', s[at + 2] - '0', at, end);
+            return (slashed.Low * unit, slashed.High * unit, at, end);
         }
 
         double min = n.Min * unit;

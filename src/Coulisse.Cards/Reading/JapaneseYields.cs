@@ -38,6 +38,21 @@ internal static class JapaneseYields
             }
         }
 
+        if (s.IndexOf('斤') is > 1 and var loaf && char.IsAsciiDigit(s[loaf - 1]) && (loaf + 1 == s.Length || s[loaf + 1] is ' ' or '(' or '（' or '分'))
+        {
+            // "食パン 1斤(手ごね)"
+            int first = loaf - 1;
+            while (first > 0 && char.IsAsciiDigit(s[first - 1]))
+            {
+                first--;
+            }
+
+            if (loaf - first < 4 && (first == 0 || s[first - 1] is not '.'))
+            {
+                return new CardYield(double.Parse(s.AsSpan(first, loaf - first), System.Globalization.CultureInfo.InvariantCulture), "斤", s, span);
+            }
+        }
+
         foreach (string w in s.AsSpan().ContainsAny('分', '前') ? Counted : [])
         {
             int at = s.IndexOf(w, StringComparison.Ordinal);

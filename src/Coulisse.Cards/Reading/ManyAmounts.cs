@@ -72,7 +72,7 @@ internal static class ManyAmounts
 
         Draft d = new(why: false);
         string food = BackAmount.Take(p, lang, d);
-        return d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && food.Length > 2 && !food.Contains(',') && !FoodWords.IsPreparation(food, lang);
+        return d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && food.Length > 2 && !food.Contains(',') && (!FoodWords.IsPreparation(food, lang) || FoodIds.Match(food, lang) is not null);
     }
 
     /// <summary>"500 g in all", "120 g each", "1 kg trimmed weight": words about the food before.</summary>

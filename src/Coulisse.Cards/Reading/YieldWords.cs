@@ -58,6 +58,12 @@ internal static class YieldWords
             return null;
         }
 
+        if (s.Length <= LongestTitle && s.Contains(" / ", StringComparison.Ordinal) && Array.Find(s.Split(" / ", StringSplitOptions.TrimEntries), p => p.Length > 3 && char.IsAsciiDigit(p[0]) && Guests(p, lang)) is { } guests)
+        {
+            // "House book / winter menu / 8 covers"
+            return One(guests, span, lang) is { } fed ? fed with { Text = s } : null;
+        }
+
         return One(s, span, lang);
     }
 

@@ -67,7 +67,7 @@ internal static class TimeWords
         {
             foreach ((string word, double minutes) in Japanese)
             {
-                if (s.AsSpan(i).StartsWith(word) && !(word == "分" && s.AsSpan(i + 1).StartsWith("立て")) && !(word == "分" && s.AsSpan(i + 1).StartsWith("量")) && !(word == "分" && s.AsSpan(i + 1) is ['の', (>= '0' and <= '9') or (>= '０' and <= '９') or '一' or '二' or '三' or '四' or '五', ..]))
+                if (s.AsSpan(i).StartsWith(word) && !(word == "分" && Shared(s.AsSpan(i + 1))))
                 {
                     end = i + word.Length;
                     return minutes;
@@ -92,6 +92,10 @@ internal static class TimeWords
         end = e + 1 < s.Length && s[e] == '.' && s[e + 1] == ' ' && e - i <= 3 ? e + 1 : e;
         return found;
     }
+
+    /// <summary>"8分立て", "3分割", "7分目", "2分の1": how far or in how many parts, and no minutes.</summary>
+    private static bool Shared(ReadOnlySpan<char> behind) =>
+        behind is ['量' or '割' or '目', ..] or ['立' or 'づ' or '咲', 'て' or 'き', ..] or ['の', (>= '0' and <= '9') or (>= '０' and <= '９') or '一' or '二' or '三' or '四' or '五', ..];
 
     private static IEnumerable<KeyValuePair<string, double>> Pairs(params (double Minutes, string Words)[] rows) =>
         rows.SelectMany(r => r.Words.Split(' ').Select(w => new KeyValuePair<string, double>(w, r.Minutes)));

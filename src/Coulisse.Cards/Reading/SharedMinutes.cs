@@ -1,0 +1,80 @@
+using Coulisse.Cards.Words;
+
+namespace Coulisse.Cards.Reading;
+
+/// <summary>"8 minutos, … otros 5", "10 minuti in prima velocità e 5 in seconda", "5 minutes d'un côté et 3 de l'autre": minutes whose word was told once, before them. "Otros 5 huevos" counts eggs.</summary>
+internal static class SharedMinutes
+{
+    private const double Most = 120;
+    private const int Reach = 120;
+
+    private static readonly string[] Others = ["otros", "otras", "encore", "autres", "altri", "ancora", "weitere", "weiteren", "nochmals", "noch einmal", "noch"];
+
+    /// <summary>What joins a second figure to the first.</summary>
+    private static readonly string[] Joints = ["and", "then", "et", "puis", "y", "luego", "e", "poi", "und", "dann", "+"];
+
+    /// <summary>How fast, or which side: what only minutes go on with.</summary>
+    private static readonly string[] Ways = ["on second", "on first", "on fast", "on slow", "on high", "on low", "on speed", "on the other", "en deuxième", "en seconde", "en 2e", "en 2ème", "en première", "en vitesse", "à vitesse", "à grande vitesse", "à petite vitesse", "de l'autre", "sur l'autre", "en segunda", "en primera", "en velocidad", "a velocidad", "por el otro", "por la otra", "del otro", "in seconda", "in prima", "in velocità", "a velocità", "dall'altro", "dall'altra", "dall'altra parte", "per l'altro", "auf der anderen", "auf Stufe", "schnell", "langsam", "im Schnellgang", "im Langsamgang"];
+
+    /// <summary>What is done so long, where the German verb closes the clause.</summary>
+    private static readonly string[] Verbs = ["kneten", "ruhen", "gehen", "ziehen", "quellen", "köcheln", "kochen", "backen", "schlagen", "rühren", "braten", "garen", "dünsten", "schmoren", "rösten", "dämpfen"];
+
+    /// <summary>The minutes at a place; null when the figure there is none.</summary>
+    /// <param name="s">The sentence.</param>
+    /// <param name="at">Where the figure stands.</param>
+    /// <param name="lang">Language.</param>
+    /// <param name="times">The times told before.</param>
+    public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang, List<StepTime> times)
+    {
+        if (!char.IsAsciiDigit(s[at]) || times.Count == 0 || lang == "ja" || !times[^1].Words.Contains("min", StringComparison.OrdinalIgnoreCase) && !Shared(times) || s.LastIndexOf(times[^1].Words, at, Math.Min(at + 1, Reach), StringComparison.Ordinal) < 0)
+        {
+            return null;
+        }
+
+        if (Numbers.Range(s, at, lang) is not { InWords: false, Min: >= 1 } n || (n.Max ?? n.Min) > Most)
+        {
+            return null;
+        }
+
+        ReadOnlySpan<char> before = s.AsSpan(0, at).TrimEnd();
+        int next = Places.Skip(s, n.End);
+        bool closes = next >= s.Length || s[next] is ',' or ';' || s[next] == '.' && (next + 1 == s.Length || s[next + 1] == ' ');
+        bool told = Ends(before, Others) && (closes || Begins(s, next, Joints) && next > n.End || Done(s, next, lang))
+            || (Ends(before, Joints) || before.Length > 0 && before[^1] is ',' or '+') && (Begins(s, next, Ways) || Done(s, next, lang));
+        return told ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
+    }
+
+    /// <summary>A figure that shares its word may share it again.</summary>
+    private static bool Shared(List<StepTime> times) =>
+        times.Count > 1 && times[^1].Words.AsSpan().ContainsAnyExcept(Signs) is false && times.Exists(t => t.Words.Contains("min", StringComparison.OrdinalIgnoreCase));
+
+    private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create("0123456789-–/ ");
+
+    private static bool Done(string s, int at, string lang) => lang == "de" && at < s.Length && char.IsLower(s[at]) && Begins(s, at, Verbs);
+
+    private static bool Ends(ReadOnlySpan<char> before, string[] words)
+    {
+        foreach (string w in words)
+        {
+            if (Places.EndsIn(before, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Begins(string s, int at, string[] words)
+    {
+        foreach (string w in words)
+        {
+            if (Places.WordAt(s, at, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
