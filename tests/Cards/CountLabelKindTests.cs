@@ -35,6 +35,7 @@ public sealed class CountLabelKindTests
     [Theory]
     [InlineData("(enough for 5kg thigh)", "")]
     [InlineData("Enough for 2 l of stock.", "")]
+    [InlineData("Pour 8 personnes (doubler pour 16)", "8 portions")]
     [InlineData("Enough for 2 trays", "2 trays")]
     [InlineData("Enough for 12", "12 portions")]
     [InlineData("Note: for 20 people make 2.5 x", "")]
@@ -42,6 +43,17 @@ public sealed class CountLabelKindTests
     [InlineData("Serves 8, double for 16", "8 portions")]
     [InlineData("For 8 people", "8 portions")]
     public void What_it_is_enough_for_or_is_multiplied_to_is_no_yield(string line, string want) => Assert.Equal(want, Yields(Told.Read($"# Rub\n\n- 50 g paprika\n- 30 g salt\n\n1. Mix the paprika and the salt.\n\n{line}\n")));
+
+    [Fact]
+    public void A_title_tells_what_it_is_enough_for_and_no_yield() => Assert.Equal("", Yields(Told.Read("Chicken marinade - enough for 5kg thigh\n\n500 g yoghurt\n50 g garlic\n\nMix.\n")));
+
+    [Fact]
+    public void A_label_over_the_title_leaves_it_one()
+    {
+        Dish dish = Told.Read("Nombre de couverts : 8\nCoq au vin\n\n2 kg poulet\n1 l vin\n\nCuire 2 heures.\n");
+
+        Assert.Equal(("Coq au vin", "8 portions"), (dish.Title, Yields(dish)));
+    }
 
     [Theory]
     [InlineData("Remarque : pour 20 personnes, faire 2,5 x")]

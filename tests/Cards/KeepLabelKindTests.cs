@@ -21,6 +21,7 @@ public sealed class KeepLabelKindTests
     [InlineData("fr", "DLC : 3 jours", "? 72")]
     [InlineData("fr", "DLC : J+3", "? 72")]
     [InlineData("fr", "DDM 6 mois", "? 4320")]
+    [InlineData("fr", "Temps : 2 h | DLC : J+3", "? 72")]
     [InlineData("de", "MHD 5 Tage", "? 120")]
     [InlineData("de", "MHD: 3 Monate tiefgekühlt", "freezer 2160")]
     [InlineData("de", "Verbrauchsdatum: 2 Tage", "? 48")]

@@ -43,6 +43,7 @@ public sealed class TimeRangeKindTests
 
     [Theory]
     [InlineData("Linsensuppe\n\n200 g Linsen\n1 Zwiebel\n\n1. Die Zwiebel würfeln und in Öl etwa 10\nMinuten glasig dünsten.\n2. Linsen zugeben und alles noch etwa 2\nStunden leise köcheln lassen.\n", "10-10 ; 120-120")]
+    [InlineData("Kekse\n\n200 g Butter\n300 g Mehl\n\n1. Teig ausrollen und bei 180 °C etwa 10 bis\n12 Minuten backen.\n", "10-12")]
     [InlineData("Brot\n\n500 g Mehl\n300 g Wasser\n\n1. Kneten.\n2. Bei 180\nGrad 20 Minuten backen.\n", " ; 20-20")]
     [InlineData("Soupe\n\n200 g lentilles\n1 oignon\n\n1. Faire suer l'oignon.\n2. Cuire encore\n40 minutes à feu doux.\n", " ; 40-40")]
     [InlineData("煮物\n\n材料\n大根 300g\n鶏肉 200g\n\n作り方\n1. 大根と鶏肉を鍋に入れて弱火で約20\n分煮る。\n2. 火を止めて約2\n時間おく。\n", "20-20 ; 120-120")]

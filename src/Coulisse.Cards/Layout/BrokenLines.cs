@@ -80,7 +80,7 @@ internal static class BrokenLines
     // Words that hang before a time: "noch etwa" and "10 Minuten".
     private static readonly HashSet<string> Lasting = new(StringComparer.OrdinalIgnoreCase)
     {
-        "for", "about", "approx", "approx.", "another", "least", "further", "pendant", "pour", "environ", "env.", "encore", "durant", "moins", "für", "ca.", "ca", "etwa", "rund", "circa", "ungefähr", "mindestens", "weitere", "noch", "gut", "knapp", "durante", "unos", "aproximadamente", "otros", "menos", "per", "altri", "ancora", "almeno",
+        "for", "about", "approx", "approx.", "another", "least", "further", "pendant", "pour", "environ", "env.", "encore", "durant", "moins", "für", "ca.", "ca", "etwa", "rund", "circa", "ungefähr", "mindestens", "weitere", "noch", "gut", "knapp", "durante", "unos", "aproximadamente", "otros", "menos", "per", "altri", "ancora", "almeno", "to", "bis", "à", "hasta",
     };
 
     /// <summary>", skin" and "on", ", in 1 cm" and "dice": half of how a food is cut.</summary>

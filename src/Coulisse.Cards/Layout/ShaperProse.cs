@@ -177,5 +177,5 @@ internal sealed partial class Shaper
         !_titled && !_named && !_items && body.Length <= 120 && (i == 0 || Opening()) && !Parts.Numbered(body) && !Looks.Sentences(body) && !(lang == "ja" && body.IndexOf('。') is >= 0 and var stop && stop < body.Length - 1) && !Titles.Furniture(body) && !Looks.Amounted(i == 0 && (lines.Count < 2 || lines[1].Block != lines[0].Block) ? Titles.Unbracketed(body) : body, lang) && !(body[^1] == '.' && (Looks.Work(body, lang) || Prose.Foods(body, lang).Count > 1));
 
     /// <summary>True while nothing but what a page hangs around a recipe was seen.</summary>
-    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text) || Front.Sheeted(p.Text) || p.Text == lines[0].Text && _pages.Contains(0)));
+    private bool Opening() => _pieces.Count < 8 && _pieces.TrueForAll(p => p.Kind == PieceKind.Paragraph && (Titles.Furniture(p.Text) || Furniture.Is(p.Text) || Greetings.Header(p.Text) || Front.Sheeted(p.Text) || CountLabels.Opens(p.Text, lang) || p.Text == lines[0].Text && _pages.Contains(0)));
 }

@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class Keepings
 {
     private const double Day = 1440;
+    private static readonly char[] Bars = ['|', '·'];
     private const double Frost = -10;
     private static readonly WordList SameDay = new("same day", "le jour même", "am selben Tag", "am gleichen Tag", "el mismo día", "lo stesso giorno", "in giornata");
     private static readonly WordList Speaks = new("keeps", "keep", "lasts", "will last", "shelf life", "use within", "storage:", "storage", "se conserve", "conservation", "hält", "haltbar", "Haltbarkeit", "life:", "aguanta", "se conserva", "conservación", "si conserva", "conservazione");
@@ -18,6 +19,17 @@ internal static class Keepings
         {
             StepTemperature? cold = Cold(s, lang);
             keeps.Add(new Keeping(24, cold?.Celsius, Where(s, s, cold?.Celsius), s, span) { SameDay = true, CelsiusMax = cold?.CelsiusMax });
+            return;
+        }
+
+        if (s.AsSpan().IndexOfAny('|', '·') > 0 && KeepLabels.In(s))
+        {
+            // "Temps : 2 h | DLC : J+3": the head of a form, of which one cell speaks of keeping
+            foreach (string cell in s.Split(Bars, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+            {
+                Add(cell, span, lang, keeps);
+            }
+
             return;
         }
 

@@ -254,7 +254,7 @@ internal static class YieldWords
     private static CardYield? Tail(string s, Span span, string lang, bool weighed)
     {
         string? opener = Openers.FirstOrDefault(o => Places.WordAt(s, 0, o));
-        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && ((IsPieces(y.Unit) || Form(y.Unit)) && (Ends(s, lang) || Each(s, lang)) || weighed && y.Unit is "g" or "kg" or "l" or "ml" && Ends(s, lang)) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang));
+        return In(s, span, lang) ?? (opener is null ? Of(s, 0, span, lang) is { } y && ((IsPieces(y.Unit) || Form(y.Unit)) && (Ends(s, lang) || Each(s, lang)) || weighed && y.Unit is "g" or "kg" or "l" or "ml" && Ends(s, lang)) ? y : null : Of(s, Places.Skip(s, opener.Length), span, lang) is { } made && !EnoughFor.Feeds(opener, made) ? made : null);
     }
 
     /// <summary>"3 loaves x 1 kg, paper moulds", "1 tart of 26 cm (fluted tin) - cuts into 12", "12 verrines": a line that opens with how many of what the dish is made as. Null for any other.</summary>
