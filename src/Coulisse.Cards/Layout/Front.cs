@@ -64,7 +64,7 @@ internal static class Front
             return false;
         }
 
-        if (over && DoughYield(s) && Last(lines, i, lang))
+        if (over && (DoughYield(s) || HeadLines.Is(s, lang)) && Last(lines, i, lang))
         {
             return true;
         }
@@ -217,5 +217,5 @@ internal static class Front
     }
 
     /// <summary>True for a line that may stand in the head of a form.</summary>
-    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Labels.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang);
+    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Labels.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang) || HeadLines.Is(s, lang);
 }

@@ -82,6 +82,11 @@ internal static class Looks
             return true;
         }
 
+        if (lang == "ja" && JapaneseSizes.Out(body, out string? sized) is { Length: > 2 } unsized && sized is not null)
+        {
+            return Amounted(unsized, lang);
+        }
+
         if (IsPart(body, lang))
         {
             return true;

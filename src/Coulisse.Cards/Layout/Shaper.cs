@@ -110,7 +110,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }
-        else if (Remarks.Of(raw, lang) is { } remark)
+        else if ((Remarks.Of(raw, lang) ?? (_mode != "method" && PlateLines.In(s, lang, _marked || _items) ? s : null)) is { } remark)
         {
             Add(new Piece(PieceKind.Paragraph, remark, raw.Span));
         }

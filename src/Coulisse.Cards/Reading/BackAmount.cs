@@ -286,8 +286,8 @@ internal static class BackAmount
     /// <summary>The food without the marks before its amount; "olio e.v.o." keeps the stop of its abbreviation.</summary>
     private static string Without(string s)
     {
-        string food = s.TrimmedEnd(" ,:-=");
-        return food.Length > 3 && food[^1] == '.' && food[^3] == '.' ? food : food.TrimmedEnd(" ,:-=.");
+        string food = s.TrimmedEnd(" ,:-=|");
+        return food.Length > 3 && food[^1] == '.' && food[^3] == '.' ? food : food.TrimmedEnd(" ,:-=.|");
     }
 
     /// <summary>"Nori x", "onion ×": the sign of times between a food and its amount.</summary>

@@ -176,7 +176,10 @@ internal static class Brackets
 
     /// <summary>True for a word of size: "Größe M", "US", "L".</summary>
     public static bool IsSize(string w) =>
-        w.Length <= 14 && (Places.HasAny(w, "Größe", "Klasse", "Gr", "size", "taille", "calibre", "talla", "US") || w is "M" or "L" or "S" or "XL" or "medium" or "large" or "small");
+        w.Length <= 14 && (Places.HasAny(w, "Größe", "Klasse", "Gr", "size", "taille", "calibre", "talla", "US") || w is "M" or "L" or "S" or "XL" or "medium" or "large" or "small" || Lettered(w));
+
+    /// <summary>"Kl. L", "Kat. M", "cal. S", "Gew.-Kl. L": the letter of a size behind a word cut short.</summary>
+    private static bool Lettered(string w) => w.IndexOf(' ') is > 1 and var gap && w[gap - 1] is '.' or 'l' && char.IsLetter(w[0]) && w[(gap + 1)..] is "S" or "M" or "L" or "XL";
 
     private static readonly WordList Felt = new("warm", "cold", "hot", "chilled", "tepid", "lukewarm", "cool", "fridge", "melted", "softened", "froid", "froide", "tiède", "chaud", "kalt", "kalte", "warme", "lauwarm", "frío", "fría", "tibia", "tibio", "freddo", "fredda", "tiepido", "tiepida");
 

@@ -132,6 +132,13 @@ internal sealed class CardBuilder(string text, string lang)
             return;
         }
 
+        if (_lang == "ja" && JapaneseYields.Only(name))
+        {
+            // "【4〜5人前】"
+            Paragraph(name, span);
+            return;
+        }
+
         Loose();
         _group = null;
         switch (Sections.Of(name, _lang))

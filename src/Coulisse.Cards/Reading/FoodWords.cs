@@ -382,6 +382,12 @@ internal static class FoodWords
         }
 
         string brand = string.Join(' ', w[first..(last + 1)]);
+        if (FoodIds.Match(brand, lang) is not null)
+        {
+            // "Milk 3.5% fat", "Cream 36% fat": the word before the percent is the food itself.
+            return;
+        }
+
         d.Tokens?.Add(new ReadToken(brand, "brand", brand));
         d.Food = string.Join(' ', w[..first].Concat(w[(last + 1)..]));
     }

@@ -51,9 +51,15 @@ internal static class JapanesePart
     {
         Draft d = new(why);
         List<string> brackets = [];
+        s = JapaneseSizes.Out(s, out string? sized);
+        if (sized is not null)
+        {
+            d.Graded(sized);
+        }
+
         s = Brackets.Take(s, brackets);
-        s = Whole(s);
-        s = Amount(s, d);
+        s = JapaneseShares.Take(Whole(s), d);
+        s = d.Percent is null ? Amount(s, d) : s;
         s = Words(s, d);
         int size = s.IndexOf("サイズ", StringComparison.Ordinal);
         if (size > 0)
@@ -75,6 +81,13 @@ internal static class JapanesePart
             // "飾り用ミント"
             d.Use = d.Use is null ? d.Food[..(purpose + 1)] : d.Food[..(purpose + 1)] + "; " + d.Use;
             d.Food = d.Food[(purpose + 1)..].TrimmedStart("の ");
+        }
+
+        if (d.Food.IndexOf(':') is > 1 and < 8 and var colon && FoodIds.Match(d.Food[(colon + 1)..].Trim(), "ja") is not null)
+        {
+            // "カラメル:グラニュー糖 60g": what it is for, and the food
+            d.Use = d.Use is null ? d.Food[..colon] : d.Food[..colon] + "; " + d.Use;
+            d.Food = d.Food[(colon + 1)..].Trim();
         }
 
         if (d.Food.EndsWith('の') || d.Food.EndsWith('を'))

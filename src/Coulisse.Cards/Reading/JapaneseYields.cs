@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Reading;
 
 /// <summary>"4人分", "カレー 20食", "28枚分": how a Japanese card counts what it makes.</summary>
@@ -62,6 +64,12 @@ internal static class JapaneseYields
                 from--;
             }
 
+            if (from > 1 && from < at && s[from - 1] is '~' or '〜' or '～' or '-' && char.IsAsciiDigit(s[from - 2]) && Numbers.Range(s, Start(s, from - 2), "ja") is { Max: not null } range && range.End == at)
+            {
+                // "4~5人前"
+                return new CardYield(range.Min, w[0] is '人' or '皿' ? "portions" : w[..1], s, span) { AmountMax = range.Max };
+            }
+
             if (at > 0 && from < at && at - from < 4)
             {
                 return new CardYield(double.Parse(s.AsSpan(from, at - from), System.Globalization.CultureInfo.InvariantCulture), w[0] is '人' or '皿' ? "portions" : w[..1], s, span);
@@ -69,5 +77,18 @@ internal static class JapaneseYields
         }
 
         return null;
+    }
+
+    /// <summary>True for words that tell for how many it is and nothing else: "4~5人前", "2人分".</summary>
+    public static bool Only(string s) => s.Length is > 2 and < 10 && char.IsAsciiDigit(s[0]) && (s.EndsWith("人分", StringComparison.Ordinal) || s.EndsWith("人前", StringComparison.Ordinal)) && s.AsSpan(0, s.Length - 2).IndexOfAnyExcept("0123456789~〜～-") < 0;
+
+    private static int Start(string s, int at)
+    {
+        while (at > 0 && char.IsAsciiDigit(s[at - 1]))
+        {
+            at--;
+        }
+
+        return at;
     }
 }

@@ -49,6 +49,6 @@ internal static class KiloBases
         }
 
         ways.Add(new Candidate("another amount", "… g" + food));
-        return new Doubt(line.Span.Line, $"“{line.Text}”: so much to each kilogram. Of what?", [.. ways], $"no amount or {(all > 0 ? Of(all) : "the right one")}", AskedWeight) { Asked = asked };
+        return new Doubt(line.Span.Line, $"“{line.Text}”: so much to each {rate.Base}. Of what?", [.. ways], $"no amount or {(all > 0 ? Of(all) : "the right one")}", AskedWeight) { Asked = asked };
     }
 }

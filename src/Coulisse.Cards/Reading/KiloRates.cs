@@ -3,26 +3,37 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>A weight to each kilogram: "Sel 18 g/kg", "18 g Nitritpökelsalz/kg", "10 g Meersalz pro kg Fleisch". It is a share of a thousand and no amount: read flat, ten kilograms would be cured with the salt of one.</summary>
+/// <summary>A weight to each kilogram, litre or hundred grams: "Sel 18 g/kg", "18 g Nitritpökelsalz/kg", "10 g Meersalz pro kg Fleisch", "Sugar 30 g per litre", "Agar 1.2 g per 100 g liquid". It is a share and no amount: read flat, ten kilograms would be cured with the salt of one. A litre is taken for a kilogram, which holds for what is watery; of oil and spirits such a line says too little.</summary>
 internal static class KiloRates
 {
-    private static readonly SearchValues<char> Money = SearchValues.Create("0123456789€£$¥");
-    private static readonly string[] Joints = ["/kg", "/ kg", "/kilo", "/Kilo", "pro kg", "pro Kilo", "je kg", "je Kilo", "per kg", "per kilo", "par kg", "par kilo", "por kg", "por kilo", "al kg", "al chilo", "per chilo"];
+    private static readonly SearchValues<char> Money = SearchValues.Create("€£$¥");
+    private static readonly string[] Leads = ["/", "/ ", "pro ", "je ", "per ", "par ", "por ", "al ", "auf "];
+    private static readonly (string Words, string Name, double Grams)[] Bases =
+    [
+        ("kg", "kilogram", 1000), ("kilo", "kilogram", 1000), ("chilo", "kilogram", 1000), ("1 kg", "kilogram", 1000), ("1kg", "kilogram", 1000),
+        ("l", "litre", 1000), ("ltr", "litre", 1000), ("litre", "litre", 1000), ("liter", "litre", 1000), ("litro", "litre", 1000), ("1 l", "litre", 1000), ("1 litre", "litre", 1000), ("1 Liter", "litre", 1000),
+        ("100 g", "hundred grams", 100), ("100g", "hundred grams", 100), ("100 ml", "hundred millilitres", 100), ("100ml", "hundred millilitres", 100),
+    ];
 
-    /// <summary>The figure in grams, where the amount ends, and where the words of the kilogram stand.</summary>
-    public readonly record struct Rate(double Grams, int From, int AmountEnd, int Joint, int End);
+    private static readonly (string Words, string Name, double Grams)[] Joints = [.. Leads.SelectMany(l => Bases.Select(b => (l + b.Words, b.Name, b.Grams)))];
+    private static readonly SearchValues<string> Any = SearchValues.Create([.. Joints.Select(j => j.Words)], StringComparison.OrdinalIgnoreCase);
+    private static readonly WordList Lighter = new("oil", "oils", "huile", "Öl", "aceite", "olio", "vodka", "rum", "gin", "spirit", "alcohol", "alcool", "Alkohol", "alcol", "honey", "miel", "Honig", "miele");
+    private static readonly string[] Signs = ["no.", "no", "n°", "nº", "Nr.", "nr."];
+
+    /// <summary>The figure in grams to a kilogram, where the amount ends, where the words of the base stand, and what they call it.</summary>
+    public readonly record struct Rate(double Grams, int From, int AmountEnd, int Joint, int End, string Base);
 
     /// <summary>The rate a line tells; null when it tells none.</summary>
     public static Rate? In(string s, string lang)
     {
-        if (!s.Contains("kg", StringComparison.Ordinal) && !s.Contains("ilo", StringComparison.Ordinal))
+        if (!s.AsSpan().ContainsAny(Any))
         {
             return null;
         }
 
-        foreach (string joint in Joints)
+        foreach ((string joint, string name, double of) in Joints)
         {
-            int at = joint[0] == '/' ? s.IndexOf(joint, StringComparison.Ordinal) : Places.FindWord(s, joint);
+            int at = joint[0] == '/' ? s.IndexOf(joint, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, joint);
             int end = at + joint.Length;
             if (at < 3 || end < s.Length && char.IsLetterOrDigit(s[end]))
             {
@@ -32,9 +43,9 @@ internal static class KiloRates
             // The weight stands right before the kilogram, or in front of the food.
             for (int i = s.AsSpan(0, at).IndexOfAnyInRange('0', '9'); i >= 0 && i < at; i++)
             {
-                if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not ('.' or ',' or '-' or '–')) && Amounts.At(s, i, lang) is { Unit: { Kind: "mass", Unit: "g" or "mg", Base: { } b }, Number: { InWords: false, Max: null } } m && m.End <= at && (i == 0 || Places.Skip(s, m.End) >= at))
+                if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not ('.' or ',' or '-' or '–' or '#')) && Amounts.At(s, i, lang) is { Unit: { Kind: "mass", Unit: "g" or "mg", Base: { } b }, Number: { InWords: false, Max: null } } m && m.End <= at && (i == 0 || Places.Skip(s, m.End) >= at))
                 {
-                    return new Rate(m.Number.Min * b, i, m.End, at, end);
+                    return new Rate(m.Number.Min * b * 1000 / of, i, m.End, at, end, name);
                 }
             }
         }
@@ -45,7 +56,7 @@ internal static class KiloRates
     /// <summary>Takes the rate off a line: its share and, where it is named, what it is of.</summary>
     public static string Take(string s, string lang, Draft d)
     {
-        if (In(s, lang) is not var (grams, from, amountEnd, joint, end))
+        if (In(s, lang) is not var (grams, from, amountEnd, joint, end, name))
         {
             return s;
         }
@@ -66,8 +77,7 @@ internal static class KiloRates
             (rest, behind) = (s[Places.Skip(s, end)..].TrimmedStart(" ,"), "");
         }
 
-        // "500 g Rinderhack 9,90 €/kg" is a price.
-        if (food.Length < 2 || !char.IsLetter(food[0]) || food.AsSpan().ContainsAny(Money))
+        if (food.Length < 2 || !char.IsLetter(food[0]) || !Named(food) || name[0] is 'l' or 'h' && Lighter.In(s[end..]))
         {
             return s;
         }
@@ -76,5 +86,22 @@ internal static class KiloRates
         d.PercentOf = behind.Length > 0 ? ShareBases.Name(behind) : null;
         d.Tokens?.Add(new ReadToken(s[from..end], "share", System.FormattableString.Invariant($"{d.Percent} %")));
         return rest.Length > 0 ? $"{food}, {rest}" : food;
+    }
+
+    /// <summary>True for a name: "Rinderhack 500 g 9 €" is none. A grade may hold figures, "Nitrite salt (0.6 %)", "Cure #2", "curing salt no. 1".</summary>
+    private static bool Named(string food)
+    {
+        int depth = 0;
+        for (int i = 0; i < food.Length; i++)
+        {
+            depth += food[i] == '(' ? 1 : food[i] == ')' ? -1 : 0;
+            if (Money.Contains(food[i]) || depth <= 0 && char.IsAsciiDigit(food[i]) && food[i - 1] != '#' && !Array.Exists(Signs, n => food.AsSpan(0, i).TrimEnd().EndsWith(n, StringComparison.OrdinalIgnoreCase)))
+            {
+                return false;
+            }
+        }
+
+        // "beef mince (12.50/kg)": a bracket that the rate stands in is a price.
+        return depth == 0;
     }
 }

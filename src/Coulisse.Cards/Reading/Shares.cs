@@ -36,7 +36,7 @@ internal static class Shares
         int what = sign > 3 ? Base(s, Places.Skip(s, sign + 1)) : 0;
         if (what == 0)
         {
-            return s;
+            return sign > 3 || s.EndsWith("ppm", StringComparison.OrdinalIgnoreCase) ? DosedShares.Behind(s, lang, d) : s;
         }
 
         int from = sign;
@@ -112,9 +112,9 @@ internal static class Shares
         }
 
         // "1.2 % salt": a share of the flour or the mass; "38 % cream" is a grade of the food.
-        if (lang == "en" && Places.HasAny(s, "salt", "yeast", "xanthan", "agar", "gellan", "carrageenan", "pectin", "gelatine", "gelatin", "inulin", "locust bean gum", "guar", "lecithin", "citric acid", "ascorbic acid", "transglutaminase", "sodium citrate", "methylcellulose"))
+        if (DosedShares.Is(s[j..]))
         {
-            return s[j..];
+            return s[PartReader.Of(s, j, lang)..];
         }
 
         d.Percent = null;

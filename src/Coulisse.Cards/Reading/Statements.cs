@@ -21,9 +21,9 @@ internal static class Statements
 
         foreach (string sentence in Sentences(s))
         {
-            if (sentence.StartsWith("One plate:", StringComparison.OrdinalIgnoreCase))
+            if (Layout.PlateLines.Tail(sentence) is > 0 and var list && Layout.PlateLines.Parts(sentence[list..], lang))
             {
-                Plate(sentence[10..], plate);
+                Plate(sentence[list..], lang, plate);
                 continue;
             }
 
@@ -35,7 +35,11 @@ internal static class Statements
             }
 
             Makes(sentence, span, lang, yields);
-            if (yields.Count == told && YieldWords.Leads(sentence, span, lang) is { } led)
+            if (yields.Count == told && Layout.HeadLines.Yield(sentence, span, lang) is { } whole)
+            {
+                yields.Add(whole);
+            }
+            else if (yields.Count == told && YieldWords.Leads(sentence, span, lang) is { } led)
             {
                 yields.Add(led);
             }
@@ -49,6 +53,7 @@ internal static class Statements
             }
 
             YieldClauses.Add(sentence, span, lang, yields, told);
+            EachServes.Settle(sentence, span, lang, yields, told);
             Keepings.Add(sentence, span, lang, keeps);
             VesselOf(sentence, span, vessels);
         }
@@ -251,19 +256,22 @@ internal static class Statements
         return [];
     }
 
-    private static void Plate(string s, List<PlatePart> plate)
+    private static void Plate(string s, string lang, List<PlatePart> plate)
     {
-        foreach (string part in s.Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (string part in s.Split(lang == "ja" && s.Contains('、') ? "、" : ", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
-            if (Amounts.At(part, 0, "en") is not { } m)
+            if (Figure(part, lang) is not { } m)
             {
                 continue;
             }
 
             int open = part.IndexOf('(');
-            double? inner = open > 0 && Amounts.At(part, open + 1, "en") is { Unit: { Kind: "mass", Base: { } b } } g ? g.Number.Min * b : null;
+            double? inner = open > 0 && Amounts.At(part, open + 1, lang) is { Unit: { Kind: "mass", Base: { } b } } g ? g.Number.Min * b : null;
             bool mass = m.Unit is { Kind: "mass" };
-            plate.Add(new PlatePart(null, part, mass ? null : m.Number.Min, mass ? m.Number.Min * m.Unit!.Base : inner));
+            plate.Add(new PlatePart(null, part, m.Unit is { Kind: "mass" or "volume" } ? null : m.Number.Min, mass ? m.Number.Min * m.Unit!.Base : inner));
         }
     }
+
+    /// <summary>The amount at the front of a part, or the one that ends it ("turbot 110 g").</summary>
+    private static Measure? Figure(string part, string lang) => Amounts.At(part, 0, lang) is { } front ? front : part.AsSpan().IndexOfAnyInRange('0', '9') is > 0 and var at ? Amounts.At(part, at, lang) : null;
 }

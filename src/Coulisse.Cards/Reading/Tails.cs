@@ -30,6 +30,12 @@ internal static class Tails
             food = 0;
         }
 
+        if (food == 1 && segments.Count > 2 && d.Amount is not null && s.Length > segments[0].Length && s[segments[0].Length] == ':')
+        {
+            // "2 lb mirepoix: onions, carrots, celery": the name of a mixture, and what it is of
+            food = 0;
+        }
+
         for (int i = 0; i < food; i++)
         {
             d.Prepare(segments[i]);

@@ -22,6 +22,11 @@ internal static class YieldClauses
             {
                 yields.Add(new CardYield(made.Amount.Min, made.Unit, sentence, span) { AmountMax = made.Amount.Max });
             }
+            else if (yields.Count > told && char.IsAsciiDigit(cut[0]) && YieldWords.Leads(cut, span, lang) is { } sized && cut.IndexOf(' ') > 0 && !yields.Skip(told).Any(y => y.Unit == sized.Unit || Math.Abs(y.Amount - sized.Amount) < 0.01))
+            {
+                // "Dough weight 3.6 kg, 4 loaves at 900 g", "For 2 l (8 portions of 250 ml)"
+                yields.Add(sized with { Text = sentence });
+            }
         }
     }
 

@@ -281,7 +281,7 @@ internal static class YieldWords
     private static bool Sized(string rest, string lang)
     {
         int gap = rest.IndexOf(' ');
-        return gap is > 0 and < 5 && rest[..gap] is "of" or "à" or "de" or "da" or "di" or "zu" or "von" && Amounts.At(rest, gap + 1, lang) is { } m && (m.Unit is { Kind: "length" or "mass" or "volume" } || m.Unit is null && m.End >= rest.TrimEnd('.', ')').Length);
+        return gap is > 0 and < 5 && rest[..gap] is "of" or "at" or "à" or "de" or "da" or "di" or "zu" or "von" && Amounts.At(rest, gap + 1, lang) is { } m && (m.Unit is { Kind: "length" or "mass" or "volume" } || m.Unit is null && m.End >= rest.TrimEnd('.', ')').Length);
     }
 
     /// <summary>"5 pezzi da 1 kg", "4 pieces of 350 g": how large each is.</summary>
