@@ -77,14 +77,9 @@ internal static class Looks
             return false;
         }
 
-        if (lang == "ja" && (JapanesePart.Spooned(body) || GrownAmounts.In(body)))
+        if (lang == "ja" && (JapanesePart.Spooned(body) || GrownAmounts.In(body) || JapaneseSizes.Told(body)))
         {
             return true;
-        }
-
-        if (lang == "ja" && JapaneseSizes.Out(body, out string? sized) is { Length: > 2 } unsized && sized is not null)
-        {
-            return Amounted(unsized, lang);
         }
 
         if (IsPart(body, lang))

@@ -53,10 +53,7 @@ internal static class Parts
 
     /// <summary>True for a line that may name a part: a heading by its look, and neither an amount nor "Salt to taste". What stands in brackets behind it says nothing.</summary>
     public static bool Plain(string body, string lang) =>
-        !Leaders.In(body) && Titles.Unbracketed(body) is var name && Looks.Heading(name) && !(Looks.Amounted(name, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang) && !(lang == "ja" && Sized(body));
-
-    /// <summary>"卵(M) 3個" tells its size before its count, and names no part.</summary>
-    private static bool Sized(string body) => Reading.JapaneseSizes.Out(body, out string? size) is { } food && size is not null && Looks.Amounted(food, "ja");
+        !Leaders.In(body) && Titles.Unbracketed(body) is var name && Looks.Heading(name) && !(Looks.Amounted(name, lang) && !Looks.Capitals(body)) && !Looks.Used(body, lang) && !(lang == "ja" && Reading.JapaneseSizes.Told(body));
 
     /// <summary>"2. ROAST LAMB" over "Lamb rump 2kg": parts that are numbered, not steps.</summary>
     public static bool Counted(List<RawLine> lines, int i, int number, string lang)

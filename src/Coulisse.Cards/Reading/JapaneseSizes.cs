@@ -7,6 +7,9 @@ internal static class JapaneseSizes
 {
     private const string Letters = "SML";
 
+    /// <summary>True for a food, its size and its count.</summary>
+    public static bool Told(string s) => Out(s, out string? size) is { Length: > 2 } unsized && size is not null && Layout.Looks.Amounted(unsized, "ja");
+
     /// <summary>The line without it; the same string when it has none.</summary>
     public static string Out(string s, out string? size)
     {
