@@ -11,6 +11,7 @@ public sealed class CellListKindTests
     [InlineData("| Partie | Ingrédients | Préparation |\n|---|---|---|\n| Pâte | 500 g de farine, 10 g de sel et 300 ml d'eau | Pétrir 10 min. |\n| Garniture | 1 kg d'oignons<br/>200 g de lardons | Fondre 30 min. |\n", "Pâte: 500 g farine", "Pâte: 10 g sel", "Pâte: 300 ml eau", "Garniture: 1 kg oignons", "Garniture: 200 g lardons")]
     [InlineData("# Menü\n\n| Gang | Zutaten | Zubereitung |\n|---|---|---|\n| Suppe | 200 g Kürbis; 50 ml Sahne | 20 Min. kochen. |\n", "Suppe: 200 g Kürbis", "Suppe: 50 ml Sahne")]
     [InlineData("# 弁当\n\n| 料理 | 材料 | 作り方 |\n|---|---|---|\n| 卵焼き | 卵3個、だし50ml | 5分焼く。 |\n", "卵焼き: 3 piece 卵", "卵焼き: 50 ml だし")]
+    [InlineData("Dish\tIngredients\tMethod\nPancakes\t200 g flour, 2 eggs\tFry 2 min each side.\nCompote\t300 g berries, 50 g sugar\tSimmer 10 min.\nCustard\t4 yolks, 500 ml milk\tCook to 82 C.\n", "Pancakes: 200 g flour", "Pancakes: 2 piece eggs", "Compote: 300 g berries", "Compote: 50 g sugar", "Custard: 4 piece yolks", "Custard: 500 ml milk")]
     public void A_row_with_its_list_in_one_cell_is_a_part(string card, params string[] lines)
     {
         Dish d = Read(card);

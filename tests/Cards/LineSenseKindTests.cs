@@ -32,6 +32,11 @@ public sealed class LineSenseKindTests
     [InlineData("Salt butter 82% 250 g", "en", "250 g Salt butter 82%")]
     [InlineData("olives, almonds", "en", "  olives", "  almonds")]
     [InlineData("herbs, parsley", "en", "  herbs")]
+    [InlineData("Salt, pepper, 2 bay leaves, thyme", "en", "  Salt", "  pepper", "2 piece bay leaves", "  thyme")]
+    [InlineData("1 cipolla, sedano, carota, sale", "it", "1 piece cipolla", "  sedano", "  carota", "  sale")]
+    [InlineData("Salz, Pfeffer, 1 Prise Zucker und Muskat", "de", "  Salz", "  Pfeffer", "1 pinch Zucker", "  Muskat")]
+    [InlineData("1 lemon, zest, juice", "en", "1 piece lemon")]
+    [InlineData("200 g chocolate, milk, dark", "en", "200 g chocolate")]
     public void A_word_is_read_by_what_stands_beside_it(string line, string lang, params string[] foods) => Assert.Equal(foods, Line(line, lang));
 
     [Theory]
@@ -51,6 +56,15 @@ public sealed class LineSenseKindTests
     [InlineData("200 g Nudeln ohne Ei", "de")]
     [InlineData("種なしオリーブ 50g", "ja")]
     public void A_food_that_goes_without_is_a_food(string line, string lang) => Assert.Equal(LineKind.Ingredient, CardReader.ReadLine(line, lang).Kind);
+
+    [Fact]
+    public void A_food_that_is_a_verb_as_well_opens_no_step()
+    {
+        Dish d = Read("Stew\n\n2 kg beef\nSalt, pepper, 2 bay leaves, thyme\n4 carrots\n\nSimmer 3 hours.\n");
+
+        Assert.Equal([": 2 kg beef", ":   Salt", ":   pepper", ": 2 piece bay leaves", ":   thyme", ": 4 piece carrots"], Lines(d));
+        Assert.Single(d.Components[0].Steps);
+    }
 
     [Fact]
     public void Shares_that_the_weights_bear_out_are_told_apart_from_the_names()

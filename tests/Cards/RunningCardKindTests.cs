@@ -10,6 +10,8 @@ public sealed class RunningCardKindTests
     [InlineData("だし巻き卵\n材料は卵3個、だし50ml、砂糖小さじ1です。作り方：卵を溶き、だしと混ぜる。中火で3分焼く。", "だし巻き卵", 2, ": 3 piece 卵", ": 50 ml だし", ": 1 tsp 砂糖")]
     [InlineData("【きんぴら】材料：ごぼう1本、人参1/2本、ごま油大さじ1。作り方：①ごぼうを切る。②ごま油で5分炒める。③人参を加える。", "きんぴら", 3, ": 1 piece ごぼう", ": 0.5 piece 人参", ": 1 tbsp ごま油")]
     [InlineData("おひたし 材料 ほうれん草200g 醤油小さじ2 作り方 1分茹でる。醤油をかける。", "おひたし", 2, ": 200 g ほうれん草", ": 2 tsp 醤油")]
+    [InlineData("ポテトサラダ\n材料：じゃがいも3個／きゅうり1/2本／マヨネーズ大さじ4\n手順：じゃがいもを15分茹でて潰す。全部混ぜる。", "ポテトサラダ", 2, ": 3 piece じゃがいも", ": 0.5 piece きゅうり", ": 4 tbsp マヨネーズ")]
+    [InlineData("親子丼【材料】鶏もも肉 200g、A（醤油大さじ2、みりん大さじ2）【作り方】1.鶏肉を切る。2.Aを煮立て、5分煮る。", "親子丼", 2, ": 200 g 鶏もも肉", ": 2 tbsp 醤油", ": 2 tbsp みりん")]
     public void A_Japanese_card_in_one_breath_has_its_list_and_its_steps(string card, string title, int steps, params string[] lines)
     {
         Dish d = Read(card);
@@ -41,6 +43,7 @@ public sealed class RunningCardKindTests
     [InlineData("天ぷら\n衣：卵黄1個、冷水150ml、薄力粉100g\n天つゆ：だし200ml、醤油50ml\n1. 衣を混ぜる。\n", "天ぷら", "衣: 1 piece 卵黄", "衣: 150 ml 冷水", "衣: 100 g 薄力粉", "天つゆ: 200 ml だし", "天つゆ: 50 ml 醤油")]
     [InlineData("Fritto\nPastella: farina, birra, uovo\nVerdure: zucchine, carote, cipolle\nFriggere a 180 °C per 3 minuti.\n", "Fritto", "Pastella:   farina", "Pastella:   birra", "Pastella:   uovo", "Verdure:   zucchine", "Verdure:   carote", "Verdure:   cipolle")]
     [InlineData("House burger\nBun: brioche 1\nPatty: beef mince 180 g, salt 2 g\nGrill the patty 3 min each side.\n", "House burger", "Bun: 1 piece brioche", "Patty: 180 g beef mince", "Patty: 2 g salt")]
+    [InlineData("Burger night\nBun - 4 brioche buns\nPatties: 600g beef mince, 1 tsp salt\nSauce: mayo, ketchup, gherkins, shallot\nGrill patties 3 min a side.\n", "Burger night", "Bun: 4 piece brioche buns", "Patties: 600 g beef mince", "Patties: 1 tsp salt", "Sauce:   mayo", "Sauce:   ketchup", "Sauce:   gherkins", "Sauce:   shallot")]
     public void A_name_before_its_list_is_a_part_and_the_line_over_it_the_title(string card, string title, params string[] lines)
     {
         Dish d = Read(card);

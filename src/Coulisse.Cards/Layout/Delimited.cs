@@ -1,4 +1,3 @@
-using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
@@ -8,10 +7,13 @@ internal static class Delimited
 {
     private const int Widest = 300;
     private const int WidestHead = 160;
+    private const int WidestCell = 40;
     private const int MostCells = 12;
     private const int FewestBare = 3;
 
     private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create(";,");
+
+    private static readonly System.Buffers.SearchValues<char> Figures = System.Buffers.SearchValues.Create("0123456789.,/");
 
     /// <summary>The lines with bars for such signs; the same list where no such rows stand.</summary>
     public static List<RawLine> Barred(List<RawLine> lines, string lang)
@@ -41,7 +43,7 @@ internal static class Delimited
     {
         string s = lines[i].Text;
         int at = s.Length is > 4 and < Widest ? s.AsSpan().IndexOfAny(Signs) : -1;
-        if (at < 1 || lines[i + 1].Block != lines[i].Block || s.Contains('|'))
+        if (at is < 1 or > WidestCell && s[0] != '"' || lines[i + 1].Block != lines[i].Block || s.Contains('|'))
         {
             return false;
         }
@@ -60,6 +62,11 @@ internal static class Delimited
             }
 
             bool figures = lines[i].Text.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
+            if (figures && !Leads(lines[i].Text, sign))
+            {
+                continue;
+            }
+
             string[] first = Split(lines[i].Text, sign);
             // The first row is asked alone: nearly no line is one, and its list may be long.
             if (figures ? !Plain(first, lang) : lines[i].Text.Length >= WidestHead || !Head(first, lang))
@@ -76,6 +83,9 @@ internal static class Delimited
 
         return null;
     }
+
+    /// <summary>A figure right behind the first sign, or a name in quotes: "onions,800,g". In "500 g flour, sifted" none stands there.</summary>
+    private static bool Leads(string s, char sign) => s[0] == '"' || s.IndexOf(sign) is var at && Places.Skip(s, at + 1) is var figure && figure < s.Length && char.IsAsciiDigit(s[figure]) && char.IsLetter(s[0]);
 
     /// <summary>The rows from a line on that have as many cells as it has; a sheet leaves out the empty ones at the end.</summary>
     private static List<string[]> Cells(List<RawLine> lines, int i, char sign, Predicate<string[]> row)
@@ -111,7 +121,7 @@ internal static class Delimited
         return done.Length > 0 ? $"{line}, {done}" : line;
     }
 
-    private static bool Figure(string s) => s.Length > 0 && char.IsAsciiDigit(s[0]) && s.AsSpan().IndexOfAnyExcept("0123456789.,/") < 0;
+    private static bool Figure(string s) => s.Length > 0 && char.IsAsciiDigit(s[0]) && s.AsSpan().IndexOfAnyExcept(Figures) < 0;
 
     /// <summary>The cells of a row; inside quotes the sign parts nothing, and two quotes are one.</summary>
     private static string[] Split(string s, char sign)

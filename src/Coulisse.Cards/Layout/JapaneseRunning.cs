@@ -1,4 +1,3 @@
-using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
@@ -57,7 +56,7 @@ internal static class JapaneseRunning
             return null;
         }
 
-        List<string> lines = [.. name.Length > 0 ? [name] : Array.Empty<string>(), heading, .. foods.Select(f => "・" + f)];
+        List<string> lines = [.. name.Length > 0 ? [name] : Array.Empty<string>(), heading, .. foods.SelectMany(Grouped)];
         string rest = method ? s[work..] : s[Math.Min(s.Length, end + 1)..].Trim();
         if (rest.Length > 0)
         {
@@ -123,14 +122,14 @@ internal static class JapaneseRunning
     {
         list = list.Trimmed(" 。、");
         list = list.EndsWith("です", StringComparison.Ordinal) ? list[..^2] : list;
-        string signs = list.AsSpan().IndexOfAny('、', ',') > 0 ? "、," : list.AsSpan().IndexOfAny('・', '/') > 0 && !list.Contains(' ') ? "・" : " ";
+        string signs = list.AsSpan().IndexOfAny('、', ',') > 0 ? "、," : !list.Contains(' ') ? "・/" : " ";
         List<string> foods = [];
         int depth = 0;
         int start = 0;
         for (int i = 0; i <= list.Length; i++)
         {
             depth += i < list.Length ? list[i] is '(' ? 1 : list[i] is ')' && depth > 0 ? -1 : 0 : 0;
-            if (i < list.Length && (depth > 0 || !signs.Contains(list[i])))
+            if (i < list.Length && (depth > 0 || !signs.Contains(list[i]) || list[i] == '/' && i > 0 && char.IsAsciiDigit(list[i - 1]) && i + 1 < list.Length && char.IsAsciiDigit(list[i + 1])))
             {
                 continue;
             }
@@ -144,6 +143,17 @@ internal static class JapaneseRunning
         }
 
         return foods;
+    }
+
+    /// <summary>"A(醤油大さじ2、みりん大さじ2)": what goes in together under one letter, each on its own line; any other food as an item.</summary>
+    private static IEnumerable<string> Grouped(string food)
+    {
+        if (food.Length < 4 || food[1] != '(' || food[^1] != ')' || JapaneseGroups.Alone(food[..1]) is not { } letter)
+        {
+            return ["・" + food];
+        }
+
+        return Foods(food[2..^1]).Select(f => $"{letter} {f}");
     }
 
     /// <summary>The steps by their numbers, or a sentence each.</summary>

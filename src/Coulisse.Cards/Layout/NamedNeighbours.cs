@@ -35,13 +35,20 @@ internal static class NamedNeighbours
     private static bool Beside(List<RawLine> lines, int i, int k, string lang) =>
         k >= 0 && k < lines.Count && lines[k].Block == lines[i].Block && Labelled(lines[k].Text) && Foods(lines[k].Text, lang, out _) is { Count: > 1 };
 
-    private static bool Labelled(string s) => s.Length is > 5 and < Longest && s.AsSpan(0, Math.Min(s.Length, LongestLabel)).IndexOfAny(':', '：') > 0;
+    private static bool Labelled(string s) => s.Length is > 5 and < Longest && s.AsSpan(0, Math.Min(s.Length, LongestLabel)).IndexOfAny(":：–—") > 0 || s.IndexOf(" - ", 0, Math.Min(s.Length, LongestLabel), StringComparison.Ordinal) > 0;
 
     /// <summary>The foods behind the name, when all are known to everybody, one of three and more perhaps not; null for any other line. One alone tells its amount.</summary>
     private static List<string>? Foods(string line, string lang, out string label)
     {
         string s = Folding.Line(line).TrimEnd('.', '。');
         int colon = s.IndexOf(':');
+        if (colon < 0 && s.IndexOf(" - ", StringComparison.Ordinal) is > 2 and var dash)
+        {
+            // "Bun - 4 brioche buns"
+            s = string.Concat(s.AsSpan(0, dash), ":", s.AsSpan(dash + 2));
+            colon = dash;
+        }
+
         label = colon > 0 ? Marks.Strip(s[..colon]).Trim() : "";
         bool named = label.Length > (lang == "ja" ? 0 : 2) && colon + 2 < s.Length && label.AsSpan().IndexOfAnyInRange('0', '9') < 0 && label.AsSpan().IndexOfAny(',', '(') < 0 && label.AsSpan().Count(' ') < 4;
         if (!named || s.IndexOf(". ", colon, StringComparison.Ordinal) > 0 || s.IndexOf('。', colon) > 0 || Told.In(label) || Sections.Of(label, lang) is not null || Looks.Statement(label + ":", lang) || Furniture.Is(s))
@@ -70,6 +77,6 @@ internal static class NamedNeighbours
             return false;
         }
 
-        return LineReader.Read(f, lang, default, []) is { Kind: LineKind.Ingredient, Foods: [{ Amount: not null } one] } && FoodIds.Match(one.Food, lang) is not null;
+        return LineReader.Read(f, lang, default, []) is { Kind: LineKind.Ingredient, Foods: [{ Amount: not null } one] } && (FoodIds.Match(one.Food, lang) is not null || Compounds.Known(one.Food, lang) || lang == "en" && one.Food.LastIndexOf(' ') is > 0 and var last && FoodIds.Match(one.Food[(last + 1)..], lang) is not null);
     }
 }

@@ -6,7 +6,7 @@ internal sealed partial class Shaper
     private bool Columned(int i, out int end)
     {
         int from = _pieces.Count;
-        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang));
+        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && (CellLists.Cut(rows, 0, rows.Count, lang, _pieces) || Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang)));
         if (cut)
         {
             Note(from);

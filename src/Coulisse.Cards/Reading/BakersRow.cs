@@ -28,6 +28,11 @@ internal static class BakersRow
     /// <summary>The part with such shares told as shares: one row is the whole, and the weights of all follow it.</summary>
     public static Component Of(Component c, string lang)
     {
+        if (!c.Ingredients.Any(l => l.Foods.Length == 1 && (l.Foods[0].Percent is not null || l.Foods[0].Food.EndsWith('%'))))
+        {
+            return c;
+        }
+
         (int Line, double Share, double Grams)[] rows = [.. c.Ingredients.Select((l, i) => (i, l)).Where(x => x.l.Foods is [{ Grams: > 0, GramsMax: null }]).Select(x => (x.i, Told(x.l.Foods[0]) ?? 0, x.l.Foods[0].Grams!.Value)).Where(x => x.Item2 > 0)];
         if (rows.Length < FewestRows || Array.Find(rows, r => r.Share == 100) is not { Grams: > 0 and var whole } || !Array.TrueForAll(rows, r => Math.Abs((whole * r.Share / 100) - r.Grams) <= Math.Max(1, r.Grams * Slack)))
         {

@@ -65,7 +65,7 @@ internal static class Joins
         }
 
         Add(parts, s[start..]);
-        if (parts.Count == 1 && (ManyAmounts.Of(s, lang) ?? NameList.Of(s, lang) ?? PurposePairs.Of(s, lang)) is { } names)
+        if (parts.Count == 1 && (ManyAmounts.Of(s, lang) ?? NameList.Of(s, lang) ?? MixedList.Of(s, lang) ?? PurposePairs.Of(s, lang)) is { } names)
         {
             return names;
         }

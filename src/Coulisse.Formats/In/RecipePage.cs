@@ -136,6 +136,13 @@ public static class RecipePage
                     continue;
                 }
 
+                if (marks && child is IElement cell && CellLines.Breaks(cell))
+                {
+                    b.AppendJoin("<br>", Told(cell).Split('\n').Select(l => Line(l).TrimEnd(' ', '|')).Where(l => l.Length > 0));
+                    Close(child, b);
+                    continue;
+                }
+
                 Open(child, child is IText && at.Node is IElement { LocalName: "sup" } ? at.Node : null, b, marks);
                 open.Push((child, 0));
             }

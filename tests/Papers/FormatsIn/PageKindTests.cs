@@ -106,4 +106,14 @@ public sealed class PageKindTests
         Assert.Contains("1. Boil 5 min. Well.\n2. Add it.\n", Marked("<ol><li><p>Boil 5 min.</p><p>Well.</p></li><li><span itemprop='text'>Add it.</span></li></ol>"), StringComparison.Ordinal);
         Assert.DoesNotContain("3. ", Marked("<ol><li><p>Boil 5 min.</p></li><li><span itemprop='text'>Add it.</span></li></ol>"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Lines_of_a_cell_stay_in_their_row_and_those_of_a_page_stay_lines()
+    {
+        string table = Card("<table><tr><th>Dish</th><th>Ingredients</th><th>Method</th></tr><tr><td>Pancakes</td><td><ul><li>200 g flour</li><li>2 eggs</li></ul></td><td>Whisk.</td></tr><tr><td>Compote</td><td>300 g berries<br>50 g sugar</td><td>Simmer.</td></tr></table>");
+
+        Assert.Contains("| Pancakes | 200 g flour<br>2 eggs | Whisk. |", table, StringComparison.Ordinal);
+        Assert.Contains("| Compote | 300 g berries<br>50 g sugar | Simmer. |", table, StringComparison.Ordinal);
+        Assert.DoesNotContain("<br>", Card("<table><tr><td><h2>Stew</h2><ul><li>200 g leeks</li><li>2 eggs</li></ul></td><td><p>Simmer.</p><p>Serve.</p></td></tr></table>"), StringComparison.Ordinal);
+    }
 }
