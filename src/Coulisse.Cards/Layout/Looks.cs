@@ -217,12 +217,8 @@ internal static class Looks
         bool stops = body[^1] is '.' or '。' or '!' or ';';
         // "Cream cheese     700 g": the food begins like work.
         List<(int At, string Id)> verbs = Operations.In(body.Length > 300 ? body[..300] : body, lang);
-        return Addressed.Orders(body, lang) || verbs.Count > 0 && (stops || (verbs[0].At <= Addressed.Behind(body) && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null && !Weighed(body, lang) && !Pairs(body, lang)));
+        return Addressed.Orders(body, lang) || verbs.Count > 0 && (stops || (verbs[0].At <= Addressed.Behind(body) && body.Length > 25 && Reading.Amounts.At(body, 0, lang) is null && !Weighed(body, lang) && !MixedList.Opens(body, lang)));
     }
-
-    /// <summary>"Salt, pepper, 2 bay leaves, thyme": two foods everybody knows between commas, though the first is a verb as well.</summary>
-    private static bool Pairs(string body, string lang) =>
-        body.IndexOf(',') is > 2 and < 20 and var comma && body.IndexOf(',', comma + 1) is > 0 and var next && next - comma < 20 && FoodIds.Match(body[..comma], lang) is not null && FoodIds.Match(body[(comma + 1)..next].Trim(), lang) is not null;
 
     /// <summary>"salt: 1.5% of butter weight": a share of a base behind a food everybody knows is as much of a list as a weight.</summary>
     private static bool Shared(string body, string lang, ref Draft? d) =>

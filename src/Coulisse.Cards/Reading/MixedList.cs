@@ -9,6 +9,10 @@ internal static class MixedList
     private const int Fewest = 3;
     private const int Most = 8;
 
+    /// <summary>Two foods everybody knows between the first commas: such a line is a list, though its first word is a verb as well.</summary>
+    public static bool Opens(string s, string lang) =>
+        s.IndexOf(',') is > 2 and < 20 and var comma && s.IndexOf(',', comma + 1) is > 0 and var next && next - comma < 20 && FoodIds.Match(s[..comma], lang) is not null && FoodIds.Match(s[(comma + 1)..next].Trim(), lang) is not null;
+
     /// <summary>The foods with their amounts; null when the line is no such list.</summary>
     public static List<string>? Of(string s, string lang)
     {
