@@ -1,3 +1,4 @@
+using Coulisse.Cards.Reading;
 using static Coulisse.Cards.Tests.Told;
 
 namespace Coulisse.Cards.Tests;
@@ -72,6 +73,40 @@ public sealed class BrokenPageKindTests
         Assert.Equal(made, Assert.Single(d.Yields).Amount);
         Assert.Equal(2, Lines(d).Length);
     }
+
+    [Theory]
+    [InlineData("HOTEL BELLEVUE - Rezept Nr. 14\nGulaschsuppe - 30 Portionen\n\n3 kg Rindfleisch\n2 kg Zwiebeln\n\n1. 2 Std. schmoren.", 30)]
+    [InlineData("MENSA CENTRALE – SCHEDA N. 7\nLasagne al forno – 60 porzioni\n\nCarne macinata 5 kg\nPassata 3 l\n\n1. Cuocere 2 ore.", 60)]
+    [InlineData("Galletas\n★ 4,6 (128 valoraciones)   Imprimir   Guardar\n\nUnidades: 24\n\n200 g de avena\n100 g de mantequilla\n\nHornear 15/18 min a 180 °C.", 24)]
+    [InlineData("Muffins\nPièces : 12\nFour : 180 °C\n\n200 g de farine\n2 œufs\n\nCuire 20/25 min.", 12)]
+    [InlineData("Stew\nGuests: 10\n\n2 kg beef\n1 kg carrots\n\nCook 3 hours.", 10)]
+    public void A_houses_sheet_and_a_labelled_count_are_no_foods(string card, double made)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal(made, Assert.Single(d.Yields).Amount);
+        Assert.Equal(2, Lines(d).Length);
+    }
+
+    [Theory]
+    [InlineData("Salad - Recipe for 4\n\n2 kg tomatoes\n1 kg onions")]
+    [InlineData("Board\n\nPieces: 4 chicken thighs\n200 g cheese")]
+    public void Other_counts_stay_what_they_are(string card) => Assert.Equal(2, Lines(Read(card)).Length);
+
+    [Fact]
+    public void What_it_makes_and_how_long_it_keeps_behind_the_method_is_no_wait()
+    {
+        Dish d = Read("Galletas\n\n200 g de avena\n100 g de mantequilla\n\nHornear 15 min a 180 °C.\nSalen 24 galletas. Se guardan 5 días en una lata.");
+
+        Assert.Equal(": Hornear 15 min a 180 °C.", Assert.Single(Steps(d)));
+        Assert.Equal(24, Assert.Single(d.Yields).Amount);
+    }
+
+    [Theory]
+    [InlineData("8 beef short ribs, 350 g each", "piece")]
+    [InlineData("6 pork ribs", "piece")]
+    [InlineData("2 celery ribs", "stalk")]
+    public void Ribs_of_meat_are_no_stalks(string line, string unit) => Assert.Equal(unit, CardReader.ReadLine(line, "en").Foods[0].Unit);
 
     [Fact]
     public void Keeping_warm_in_an_oven_is_work()

@@ -14,7 +14,7 @@ internal static class Front
 
     private static readonly System.Buffers.SearchValues<char> Numbering = System.Buffers.SearchValues.Create("0123456789.");
 
-    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "fiche", "rezept nr", "rezept-nr", "ricetta n", "receta n", "配合表", "仕込み表", "仕込表"];
+    private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "配合表", "仕込み表", "仕込表"];
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
@@ -85,9 +85,21 @@ internal static class Front
     /// <summary>"FICHE TECHNIQUE N° 27": the words and the number of a sheet, and nothing else.</summary>
     public static bool Sheeted(string s) => FirstOfSheets.May(s, 0) && Sheet(s) is { Name.Length: 0 } || Housed(s);
 
+    private static readonly HashSet<string> SheetNumbers = new(StringComparer.OrdinalIgnoreCase) { "fiche", "fiche n°", "fiche nº", "fiche no", "fiche n", "fiche technique n°", "scheda", "scheda n", "scheda n°", "ficha", "ficha n", "ficha n°", "ficha nº", "ficha no", "rezept", "rezept nr", "rezeptblatt", "blatt", "blatt nr", "karte", "karte nr", "recette n°", "ricetta n", "ricetta n°", "receta n", "receta n°", "receta nº", "recipe no", "recipe", "sheet", "sheet no", "card no" };
+
     /// <summary>"CANTINE SCOLAIRE – FICHE N° 22": the house, and the number of its sheet.</summary>
-    private static bool Housed(string s) =>
-        s.Length is > 6 and < Longest && char.IsAsciiDigit(s[^1]) && Math.Max(s.LastIndexOf(" - ", StringComparison.Ordinal), s.LastIndexOf(" – ", StringComparison.Ordinal)) is > 2 and var dash && s.AsSpan(0, dash).IndexOfAnyInRange('0', '9') < 0 && FirstOfSheets.May(s, dash + 3) && Sheet(s[(dash + 3)..]) is { Name.Length: 0 };
+    private static bool Housed(string s)
+    {
+        int dash = s.Length is > 6 and < Longest && char.IsAsciiDigit(s[^1]) ? Math.Max(s.LastIndexOf(" - ", StringComparison.Ordinal), s.LastIndexOf(" – ", StringComparison.Ordinal)) : -1;
+        if (dash < 3 || s.AsSpan(0, dash).IndexOfAnyInRange('0', '9') >= 0)
+        {
+            return false;
+        }
+
+        string tail = s[(dash + 3)..];
+        int figure = tail.AsSpan().IndexOfAnyInRange('0', '9');
+        return figure > 3 && tail.AsSpan(figure).IndexOfAnyExceptInRange('0', '9') < 0 && SheetNumbers.Contains(tail[..figure].TrimEnd(' ', '.'));
+    }
 
     /// <summary>"Intitulé : Tarte au citron": a label and its value, the value no list.</summary>
     private static (string Label, string Value)? Row(string s) =>

@@ -15,8 +15,8 @@ internal static class Furniture
         "print", "print recipe", "print this recipe", "rate this recipe", "rate recipe", "leave a rating", "jump to", "jump to recipe", "skip to recipe", "skip to content", "pin", "pin it", "pin recipe", "save", "save recipe", "saved", "share", "share recipe", "share this", "share this recipe", "share on facebook", "tweet", "email", "email this recipe", "leave a comment", "leave a reply", "leave a review", "comments", "reviews", "advertisement", "did you make this recipe", "you may also like", "you might also like", "related recipes", "subscribe", "back to top", "read more", "cook mode", "get the recipe",
         "imprimer", "imprimer la recette", "noter cette recette", "partager", "partager la recette", "aller à la recette", "laisser un commentaire", "commentaires", "publicité", "enregistrer",
         "drucken", "rezept drucken", "rezept bewerten", "zum rezept", "zum rezept springen", "teilen", "rezept teilen", "kommentar schreiben", "kommentare", "anzeige", "merken", "rezept merken",
-        "imprimir", "imprimir receta", "ir a la receta", "compartir", "compartir receta", "valora esta receta", "deja un comentario", "comentarios", "publicidad", "guardar receta",
-        "stampa", "stampa ricetta", "stampa la ricetta", "vai alla ricetta", "condividi", "vota la ricetta", "vota questa ricetta", "lascia un commento", "commenti", "pubblicità", "salva ricetta",
+        "imprimir", "imprimir receta", "ir a la receta", "compartir", "compartir receta", "valora esta receta", "deja un comentario", "comentarios", "publicidad", "guardar receta", "guardar",
+        "stampa", "stampa ricetta", "stampa la ricetta", "vai alla ricetta", "condividi", "vota la ricetta", "vota questa ricetta", "lascia un commento", "commenti", "pubblicità", "salva ricetta", "salva",
         "印刷", "印刷する", "レシピを印刷", "シェア", "シェアする", "コメント", "レビュー", "広告", "保存する",
     };
 

@@ -10,7 +10,7 @@ internal static class Looks
     private static readonly string[] Headers = ["Prep time", "Preparation time", "Cook time", "Cooking time", "Total time", "Active time", "Hands-on time", "Temps de", "Préparation :", "Cuisson :", "Zubereitungszeit", "Backzeit", "Arbeitszeit", "Gesamtzeit", "Kochzeit", "Tiempo", "Tempo di", "Tempo", "調理時間", "所要時間"];
     private static readonly string[] Servers = ["Serves", "Makes", "Yields", "Yield", "Servings", "Portions", "Ergibt", "Für", "Para", "Per", "Pour", "Rendement"];
     private static readonly string[] Statements = ["Serves", "Makes", "Yields", "Yield", "Servings", "One plate:", "Keeps", "Pour", "Ergibt", "Für", "Para", "Per", "Hält", "Haltbar", "Portions", "Rendement"];
-    private static readonly string[] Keepers = ["keeps", "keep", "se conserve", "se conservent", "se garde", "se gardent", "hält sich", "halten sich", "haltbar", "si conserva", "si conservano", "se conserva", "se conservan", "aguanta", "aguantan"];
+    private static readonly string[] Keepers = ["keeps", "keep", "se guarda", "se guardan", "se conserve", "se conservent", "se garde", "se gardent", "hält sich", "halten sich", "haltbar", "si conserva", "si conservano", "se conserva", "se conservan", "aguanta", "aguantan"];
     private static readonly Beginnings FirstOfHeaders = new(Headers);
     private static readonly Beginnings FirstOfStatements = new([.. Servers, .. Statements]);
     private static readonly Beginnings FirstOfKeepers = new(Keepers);

@@ -81,6 +81,10 @@ internal static class MethodProse
         return true;
     }
 
+    /// <summary>"Salen 24 galletas. Se guardan 5 días en una lata.": two sentences and more, none of which is work.</summary>
+    public static bool AllBeside(string body, string lang) =>
+        body.Length is > 20 and < 200 && body.IndexOf(". ", StringComparison.Ordinal) is > 4 and var stop && Beside(body[..(stop + 1)], lang) && Sentences(body) is { Count: > 1 } all && all.TrueForAll(s => Beside(s, lang));
+
     /// <summary>"Cuisson : 35 min à 190 °C.": a stage told by its label, with its heat and its time; a time alone is a line of the head.</summary>
     public static bool Baked(string body, string lang) =>
         body.Length < 80 && body.IndexOf(':') is > 2 and < 20 and var colon && body.IndexOf('°', colon) > 0 && char.IsLetter(body[0]) && body.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Clock.Tells(body, colon, lang) && !Looks.Amounted(body, lang) && !body.Contains("keep", StringComparison.OrdinalIgnoreCase) && !body.Contains("onserv", StringComparison.OrdinalIgnoreCase);

@@ -219,6 +219,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
+        else if (_steps && MethodProse.AllBeside(body, lang))
+        {
+            Add(new Piece(PieceKind.Paragraph, body, raw.Span));
+        }
         else if (Made(body, raw.Span))
         {
             return;

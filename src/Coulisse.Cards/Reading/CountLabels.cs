@@ -15,7 +15,7 @@ internal static class CountLabels
     private static readonly string[] Guests = ["covers", "portions", "servings", "guests", "people", "persons", "pax", "diners", "couverts", "portions", "personnes", "convives", "parts", "assiettes", "Portionen", "Personen", "Gäste", "Gästen", "Gedecke", "Couverts", "raciones", "porciones", "comensales", "personas", "cubiertos", "coperti", "porzioni", "persone", "commensali", "ospiti"];
     private static readonly string[] Pieces = ["pieces", "pièces", "Stück", "Stücke", "piezas", "unidades", "pezzi"];
     private static readonly string[] Words = ["Personenzahl", "Personenanzahl", "Portionenzahl", "Portionszahl", "Portionsanzahl", "Portionenanzahl", "Gästezahl", "何人分", "人数", "食数", "提供数", "提供食数", "皿数", "仕込み数", "仕込数", "出来高", "出来上がり数", "個数", "Stückzahl"];
-    private static readonly Beginnings First = new([.. Counts, .. Words]);
+    private static readonly Beginnings First = new([.. Counts, .. Words, .. Guests, .. Pieces]);
 
     /// <summary>True for a line that is such a label and its count.</summary>
     public static bool Opens(string s, string lang) => At(s, default, lang) is not null;
@@ -63,6 +63,13 @@ internal static class CountLabels
             }
         }
 
+        // "Unidades: 24", "Pièces : 12", "Guests: 10": the word itself before a colon
+        if (s.IndexOf(':') is > 3 and < 14 and var colon && (Whole(s, colon, Guests) || Whole(s, colon, Pieces)))
+        {
+            pieces = !Whole(s, colon, Guests);
+            return colon;
+        }
+
         foreach (string w in Counts)
         {
             if (s.Length > w.Length && s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && s[w.Length] == ' ')
@@ -80,6 +87,8 @@ internal static class CountLabels
 
         return 0;
     }
+
+    private static bool Whole(string s, int colon, string[] words) => Array.Exists(words, w => s.AsSpan(0, colon).TrimEnd().Equals(w, StringComparison.OrdinalIgnoreCase));
 
     private static int Among(string s, int at, string[] words)
     {

@@ -7,6 +7,9 @@ internal static class CountedParts
 {
     private static readonly string[] Own = ["bay", "curry", "lime", "makrut", "vine", "fig", "banana", "gelatine", "gelatin", "pandan", "tea", "filo", "phyllo", "lasagne", "lasagna", "perilla", "shiso", "cinnamon", "vanilla", "fish", "bread", "pastry", "stock", "bouillon", "gold", "silver"];
 
+    /// <summary>What has ribs and is no meat: "8 beef short ribs" are counted as they are.</summary>
+    private static readonly string[] Ribbed = ["celery", "chard", "rhubarb", "cardoon", "fennel"];
+
     /// <summary>Sets the unit of a count whose food ends in a part.</summary>
     public static void Name(Draft d, string lang)
     {
@@ -39,7 +42,8 @@ internal static class CountedParts
         }
 
         if (Lexicon.LongestUnit(d.Food, space + 1, lang, out int end) is { Kind: "count" } unit && end >= d.Food.Length
-            && unit.Unit is "leaf" or "slice" or "wedge" or "cube" or "strand" or "sprig" or "stalk" or "spear" or "floret" or "segment" or "strip" or "stem" or "chunk" or "ring" or "rasher" && !(unit.Unit is "leaf" or "stick" && Places.HasAny(d.Food[..space], Own)))
+            && unit.Unit is "leaf" or "slice" or "wedge" or "cube" or "strand" or "sprig" or "stalk" or "spear" or "floret" or "segment" or "strip" or "stem" or "chunk" or "ring" or "rasher" && !(unit.Unit is "leaf" or "stick" && Places.HasAny(d.Food[..space], Own))
+            && !(unit.Unit == "stalk" && d.Food[space + 1] is 'r' or 'R' && !Places.HasAny(d.Food, Ribbed)))
         {
             d.Unit = unit;
             d.Tokens?.Add(new ReadToken(d.Food[(space + 1)..], "unit", unit.Unit));
