@@ -9,6 +9,7 @@ internal static class JapaneseProse
     private const int LongestName = 14;
     private const int LongestUnit = 6;
     private static readonly WordList Kit = new("鍋", "型", "ボウル", "フライパン", "皿", "容器", "バット", "天板", "ラップ", "紙", "袋", "瓶", "串", "カップ", "等分", "全体", "約", "残り");
+    private static readonly System.Buffers.SearchValues<char> Seams = System.Buffers.SearchValues.Create("をにでへはが");
     private const string Ends = "、。,（）()「」・:： 　";
     private const string Particles = "はがをにでへともやか";
 
@@ -102,7 +103,7 @@ internal static class JapaneseProse
             }
         }
 
-        int particle = whole.AsSpan().LastIndexOfAny("をにでへはが");
+        int particle = whole.AsSpan().LastIndexOfAny(Seams);
         string last = whole[(particle + 1)..].TrimStart('と');
         return last.Length > 0 && last.AsSpan().ContainsAnyExceptInRange('\u3041', '\u309F') && !(counted && Kit.In(last)) ? last : null;
     }

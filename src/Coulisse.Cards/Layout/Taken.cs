@@ -1,5 +1,3 @@
-using Coulisse.Cards.Words;
-
 namespace Coulisse.Cards.Layout;
 
 /// <summary>"nehme ich 4 Rouladen", "je prends 2 boudins", "you need 6 sardines": what is counted right behind a verb of taking is a food, whether everybody knows it or not.</summary>
