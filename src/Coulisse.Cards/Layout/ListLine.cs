@@ -55,7 +55,7 @@ internal static class ListLine
     }
 
     /// <summary>The pieces between commas outside brackets; the comma of "1,5 kg" parts nothing.</summary>
-    private static IEnumerable<string> Pieces(string s)
+    internal static IEnumerable<string> Pieces(string s)
     {
         int depth = 0;
         int start = 0;

@@ -71,7 +71,7 @@ internal static class RunningText
             return true;
         }
 
-        if (colon > 50 || colon < (lang == "ja" && s.Length > 0 && Places.IsJapanese(s[0]) ? 1 : 3) || s.AsSpan(0, colon).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
+        if (colon > 50 || colon < (lang == "ja" && s.Length > 0 && Places.IsJapanese(s[0]) ? 1 : 3) || s.AsSpan(0, Counted(s, colon)).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(colon).IndexOfAnyInRange('0', '9') < 0)
         {
             return false;
         }
@@ -89,12 +89,12 @@ internal static class RunningText
             foods = foods[..orders];
         }
 
-        if (!opened && !Plainly(s[..colon], foods, lang))
+        if (!opened && !Plainly(s[..colon], foods, lang) && !Layered(s, colon, foods, lang))
         {
             return false;
         }
 
-        if (foods.Count < 2 || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang) || lang == "ja" && Looks.Amounted(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
+        if (foods.Count < 2 && !Layered(s, colon, foods, lang) || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang) || lang == "ja" && Looks.Amounted(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
         {
             return false;
         }
@@ -108,6 +108,13 @@ internal static class RunningText
 
         return true;
     }
+
+    /// <summary>Where a label ends without the number of its row: "Layer 2". The colon's place where it has none.</summary>
+    private static int Counted(string s, int colon) => colon > 4 && char.IsAsciiDigit(s[colon - 1]) && s[colon - 2] == ' ' && char.IsLetter(s[colon - 3]) ? colon - 2 : colon;
+
+    /// <summary>"Layer 3: 500 ml custard": a numbered name before one food with its amount, and no work.</summary>
+    private static bool Layered(string s, int colon, List<string> foods, string lang) =>
+        foods.Count == 1 && Counted(s, colon) < colon && s.AsSpan(0, colon).Count(' ') == 1 && Amounts.At(foods[0], 0, lang) is { Unit.Kind: "mass" or "volume" } m && Places.Skip(foods[0], m.End) is var food && food + 2 < foods[0].Length && char.IsLetter(foods[0][food]) && foods[0].Count(' ') < 5 && !Looks.Work(foods[0], lang) && !Timed(foods[0], lang);
 
     /// <summary>"To serve: crème fraîche and raspberries": foods everybody knows behind the words of an assembly, with or without amounts.</summary>
     private static bool Served(string s, int colon, Span span, string lang, List<Piece> into)
@@ -227,11 +234,14 @@ internal static class RunningText
     /// <summary>True when what has no amount is a food everybody knows: "6 pavés de lieu jaune, 30 g de beurre, thym".</summary>
     private static bool AllKnown(List<string> foods, string lang) => foods.TrueForAll(f => Looks.Amounted(f, lang) || FoodIds.Match(f, lang) is not null);
 
+    /// <summary>"120 g butter / 150 g flour / 1 L milk": strokes part the foods where no comma does. "250 g / 9 oz butter" is one.</summary>
+    private static bool Stroked(string s) => s.AsSpan().Count(" / ") > 1 && !s.Contains(", ", StringComparison.Ordinal);
+
     /// <summary>The foods of a list in a line.</summary>
     internal static IEnumerable<string> Foods(string s, string lang)
     {
         string and = Conjunction.Spaced(lang);
-        string[] parts = s.Split(lang == "ja" && s.Contains('、') ? "、" : s.Contains("; ", StringComparison.Ordinal) ? "; " : ", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        string[] parts = s.Split(lang == "ja" && s.Contains('、') ? "、" : s.Contains("; ", StringComparison.Ordinal) ? "; " : Stroked(s) ? " / " : ", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         for (int i = 0; i < parts.Length; i++)
         {
             string part = parts[i];

@@ -149,7 +149,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
             Note(_pieces.Count - 1);
             return i + 2;
         }
-        else if (_mode is "" or "ingredients" && !_steps && (_titled || _items) && ListLine.Cut(raw, lang, _pieces))
+        else if (_mode is "" or "ingredients" && !_steps && (_titled || _items) && (ListLine.Cut(raw, lang, _pieces) || RunInLists.Cut(raw, lang, _pieces)))
         {
             _items = true;
         }

@@ -12,7 +12,7 @@ internal static class Finishing
     {
         dish = notes.IsEmpty ? dish : dish with { Components = [.. dish.Components.Select(c => Noted(c, notes))] };
         dish = CountedAmong.Settle(SideBySide.Fold(dish, doubts), doubts);
-        dish = PerHead.Of(dish, doubts);
+        dish = RatedLists.Of(PerHead.Of(dish, doubts));
         dish = StepPlacing.Place(SameParts.Joined(dish));
         List<Remark> remarks = [.. dish.Remarks];
         dish = Scales.Of(dish, doubts, remarks);

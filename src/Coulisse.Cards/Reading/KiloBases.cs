@@ -15,9 +15,26 @@ internal static class KiloBases
         {
             foreach (IngredientLine line in c.Ingredients)
             {
-                if (line.Foods is [{ Percent: not null } food] && !Named(food.PercentOf, c) && KiloRates.In(line.Text, dish.Language) is { } rate)
+                if (line.Foods is not [{ Percent: not null } food])
                 {
-                    yield return Ask(line, rate, c);
+                    continue;
+                }
+
+                if (KiloRates.In(line.Text, dish.Language) is { } rate)
+                {
+                    if (!Named(food.PercentOf, c))
+                    {
+                        yield return Ask(line, rate, c.Ingredients, "");
+                    }
+                }
+                else if (RatedLists.Line(line, c, dish.Language) is { } told)
+                {
+                    // The list is of a part of its own: what it goes on stands in another.
+                    IngredientLine[] others = [.. dish.Components.SelectMany(o => o.Ingredients)];
+                    if (food.PercentOf is not { } of || others.SelectMany(l => l.Foods).Count(f => f.Percent is null && f.Food.Contains(of, StringComparison.OrdinalIgnoreCase)) != 1)
+                    {
+                        yield return Ask(line, told, others, ", in all");
+                    }
                 }
             }
         }
@@ -25,14 +42,14 @@ internal static class KiloBases
 
     private static bool Named(string? of, Component c) => of is { Length: > 0 } && c.Ingredients.SelectMany(l => l.Foods).Any(f => f.Percent is null && f.Food.Contains(of, StringComparison.OrdinalIgnoreCase));
 
-    private static Doubt Ask(IngredientLine line, KiloRates.Rate rate, Component c)
+    private static Doubt Ask(IngredientLine line, KiloRates.Rate rate, IReadOnlyCollection<IngredientLine> list, string whole)
     {
-        FoodAmount[] weighed = [.. c.Ingredients.SelectMany(l => l.Foods).Where(f => f.Grams > 0)];
+        FoodAmount[] weighed = [.. list.SelectMany(l => l.Foods).Where(f => f.Grams > 0)];
         double all = weighed.Sum(f => f.Grams ?? 0);
         FoodAmount? heaviest = weighed.MaxBy(f => f.Grams);
         bool together = Places.Skip(line.Text, rate.AmountEnd) >= rate.Joint;
         string asked = together ? line.Text[rate.From..rate.End] : line.Text[rate.From..];
-        string food = together ? "" : " " + line.Foods[0].Food;
+        string food = (together ? "" : " " + line.Foods[0].Food) + whole;
         string Of(double grams) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(rate.Grams * grams / 1000, 2):0.##} g");
         List<Candidate> ways = [];
         if (heaviest is { Grams: { } most })

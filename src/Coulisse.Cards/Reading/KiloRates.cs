@@ -7,7 +7,7 @@ namespace Coulisse.Cards.Reading;
 internal static class KiloRates
 {
     private static readonly SearchValues<char> Money = SearchValues.Create("€£$¥");
-    private static readonly string[] Leads = ["/", "/ ", "pro ", "je ", "per ", "par ", "por ", "al ", "auf "];
+    private static readonly string[] Leads = ["/", "/ ", "pro ", "je ", "per ", "par ", "por ", "al ", "au ", "auf "];
     private static readonly (string Words, string Name, double Grams)[] Bases =
     [
         ("kg", "kilogram", 1000), ("kilo", "kilogram", 1000), ("chilo", "kilogram", 1000), ("1 kg", "kilogram", 1000), ("1kg", "kilogram", 1000),
@@ -48,6 +48,30 @@ internal static class KiloRates
                     return new Rate(m.Number.Min * b * 1000 / of, i, m.End, at, end, name);
                 }
             }
+        }
+
+        return null;
+    }
+
+    /// <summary>The rate that a head tells for the whole list under it, "Cure per kg of meat", and what it is of; null for any other. A price is none.</summary>
+    public static (string Base, double Grams, string? Of)? Heading(string s, string lang)
+    {
+        if (!s.AsSpan().ContainsAny(Any) || s.AsSpan().ContainsAny(Money))
+        {
+            return null;
+        }
+
+        foreach ((string joint, string name, double of) in Joints)
+        {
+            int at = joint[0] == '/' ? s.IndexOf(joint, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, joint);
+            int end = at + joint.Length;
+            if (at < 3 || end < s.Length && char.IsLetterOrDigit(s[end]) || LineKinds.HasAmount(s[..at], lang))
+            {
+                continue;
+            }
+
+            string behind = s[PartReader.Of(s, Places.Skip(s, end), lang)..].Trimmed(" ).,:");
+            return (name, of, behind.Length > 1 && char.IsLetter(behind[0]) ? ShareBases.Name(behind) : null);
         }
 
         return null;

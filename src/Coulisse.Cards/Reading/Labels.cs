@@ -56,7 +56,8 @@ internal static class Labels
 
         string food = rest[Math.Min(PartReader.Of(rest, Places.Skip(rest, m.End), lang), rest.Length)..];
         food = food.AsSpan().IndexOfAny(",(;") is > 0 and var stop ? food[..stop].TrimEnd() : food;
-        return food.Length > 2 && char.IsLetter(food[0]) && !FoodWords.IsPreparation(food, lang) && (FoodIds.Match(food, lang) is not null || food.IndexOf(' ') is > 2 and var gap && FoodIds.Match(food[..gap], lang) is not null);
+        // "Layer 3: 500 ml custard": a numbered label is none, whatever stands behind it.
+        return food.Length > 2 && char.IsLetter(food[0]) && !FoodWords.IsPreparation(food, lang) && (char.IsAsciiDigit(label[^1]) && m.Unit is { Kind: "mass" or "volume" } && !BackAmount.Typed(label) || FoodIds.Match(food, lang) is not null || food.IndexOf(' ') is > 2 and var gap && FoodIds.Match(food[..gap], lang) is not null);
     }
 
     private static readonly HashSet<string> Alsos = new(StringComparer.OrdinalIgnoreCase) { "also", "and", "plus", "in addition", "additionally", "extra", "extras", "aussi", "également", "en plus", "de plus", "et", "außerdem", "zusätzlich", "sowie", "ferner", "und", "además", "también", "más", "inoltre", "anche", "in più", "più" };
