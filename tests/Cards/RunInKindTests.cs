@@ -16,7 +16,7 @@ public sealed class RunInKindTests
     [Theory]
     [InlineData("Cure per kg of meat:", "- 25 g salt\n- 4 g sugar", "2.5 % of meat salt")]
     [InlineData("Seasoning per kg:", "- 12 g salt\n- 2 g pepper", "1.2 % of  salt")]
-    [InlineData("Por kilo de carne:", "- 25 g de sal\n- 4 g de azúcar", "2.5 % of carne")]
+    [InlineData("Por kilo de carne:", "- 25 g de sal\n- 4 g de azúcar", "2.5 % of carne de sal")]
     [InlineData("Beize pro kg Fleisch:", "- 25 g Salz\n- 4 g Zucker", "2.5 % of Fleisch Salz")]
     public void A_label_with_a_rate_is_over_the_lines_under_it(string label, string list, string want) =>
         Assert.Contains(Shares(Told.Read($"# Ham\n\n{label}\n{list}\n\n## Ham\n- 4 kg pork leg, boned\n\n1. Rub in and keep at 3 °C for 21 days.")), s => s.Contains(want, StringComparison.Ordinal));
