@@ -5,6 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>"4人分", "カレー 20食", "28枚分": how a Japanese card counts what it makes.</summary>
 internal static class JapaneseYields
 {
+    private static readonly System.Buffers.SearchValues<char> Range = System.Buffers.SearchValues.Create("0123456789~〜～-");
     private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分", "皿分"];
 
     /// <summary>The yield such words tell; null for any other.</summary>
@@ -80,7 +81,7 @@ internal static class JapaneseYields
     }
 
     /// <summary>True for words that tell for how many it is and nothing else: "4~5人前", "2人分".</summary>
-    public static bool Only(string s) => s.Length is > 2 and < 10 && char.IsAsciiDigit(s[0]) && (s.EndsWith("人分", StringComparison.Ordinal) || s.EndsWith("人前", StringComparison.Ordinal)) && s.AsSpan(0, s.Length - 2).IndexOfAnyExcept("0123456789~〜～-") < 0;
+    public static bool Only(string s) => s.Length is > 2 and < 10 && char.IsAsciiDigit(s[0]) && (s.EndsWith("人分", StringComparison.Ordinal) || s.EndsWith("人前", StringComparison.Ordinal)) && s.AsSpan(0, s.Length - 2).IndexOfAnyExcept(Range) < 0;
 
     private static int Start(string s, int at)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
