@@ -16,7 +16,7 @@ internal static class BareCores
     private static readonly string[] Reads = ["hits", "hit", "reads", "read", "reading", "reaches", "reach", "reached", "shows", "show", "registers", "register", "registering", "says", "should be", "must be", "is", "at least", "for", "to", "at"];
     private static readonly string[] ReadsElsewhere = ["indique", "indiquer", "affiche", "afficher", "marque", "marquer", "atteint", "atteindre", "anzeigt", "zeigt", "erreicht", "beträgt", "ist", "hat", "bei", "auf", "marca", "marque", "marcar", "indica", "indicar", "alcance", "alcanza", "alcanzar", "segna", "segnare", "segni", "indicare", "raggiunge", "raggiunga", "raggiungere"];
     private static readonly string[] Pulls = ["pull at", "pull it at", "pull them at", "take out at", "take it out at", "take them out at", "remove at", "lift at"];
-    private static readonly string[] Sides = ["in the middle", "in the centre", "in the center", "at the core", "at the centre", "at the center", "in the core", "à cœur", "à coeur", "au cœur", "im Kern", "in der Mitte", "al cuore", "al centro", "en el centro", "en el corazón"];
+    private static readonly string[] Sides = ["inside", "internal", "in the middle", "in the centre", "in the center", "at the core", "at the centre", "at the center", "in the core", "à cœur", "à coeur", "au cœur", "im Kern", "in der Mitte", "al cuore", "al centro", "en el centro", "en el corazón"];
     private static readonly Beginnings FirstOfSides = new(Sides);
 
     /// <summary>True for a figure of the middle.</summary>
@@ -46,7 +46,7 @@ internal static class BareCores
     /// <param name="after">What stands behind it, in small letters.</param>
     public static bool Named(string before, string after)
     {
-        bool food = Any(before, after, "core", "internal", "thickest part", "kerntemperatur", "cœur", "coeur", "al cuore", "al corazón") || after.StartsWith(" inside", StringComparison.Ordinal) || after.StartsWith(" au cœur", StringComparison.Ordinal) || after.StartsWith(" à cœur", StringComparison.Ordinal) || after.StartsWith(" à coeur", StringComparison.Ordinal) || after.StartsWith(" im kern", StringComparison.Ordinal) || after.StartsWith(" en el corazón", StringComparison.Ordinal) || Leads(after, "core") || Japanese(before);
+        bool food = Any(before, after, "core", "internal", "thickest part", "kerntemperatur", "cœur", "coeur", "al cuore", "al corazón") || MiddleWords.Inside(after) || after.StartsWith(" au cœur", StringComparison.Ordinal) || after.StartsWith(" à cœur", StringComparison.Ordinal) || after.StartsWith(" à coeur", StringComparison.Ordinal) || after.StartsWith(" im kern", StringComparison.Ordinal) || after.StartsWith(" en el corazón", StringComparison.Ordinal) || Leads(after, "core") || Japanese(before);
         return (food || Any(before, after, "al centro", "centre", "center", "middle") || Leads(after, "centre", "center", "middle") || after.StartsWith(" en el centro", StringComparison.Ordinal) || after.StartsWith(" in der mitte", StringComparison.Ordinal))
             && !OvenPlaces.Sets(before) && (food || !OvenPlaces.In(before) && !OvenPlaces.In(after));
     }
@@ -99,7 +99,7 @@ internal static class BareCores
     {
         foreach (string side in FirstOfSides.May(s, k) ? Sides : [])
         {
-            if (Places.WordAt(s, k, side) && !OvenPlaces.Whole(s.AsSpan(k + side.Length)))
+            if (Places.WordAt(s, k, side) && !OvenPlaces.Whole(s.AsSpan(k + side.Length)) && (side != "inside" || MiddleWords.Inside(" " + s[k..Math.Min(s.Length, k + 20)])))
             {
                 return true;
             }

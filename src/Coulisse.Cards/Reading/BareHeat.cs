@@ -154,7 +154,7 @@ internal static class BareHeat
             return true;
         }
 
-        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, BareCores.Names) || Ends(before, "registers", "register", "registering") || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
+        if (lang == "en" && n.Min is > 99 and <= 212 && (Ends(before, BareCores.Names) || Ends(before, "until", "to") && Behind(s, k, "internal", "inside", "core") || Ends(before, "registers", "register", "registering") || Ends(before, "hits", "reads", "reaches", "shows", "should be", "is") && Places.HasAny(before, "core", "centre", "center", "middle", "probe", "thermometer", "internal")))
         {
             // Fahrenheit without its sign; sugar and oil are hotter than any middle.
             core = !Sweet.In(s);

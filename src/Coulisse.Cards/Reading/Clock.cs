@@ -269,6 +269,12 @@ internal static class Clock
             return (minutes, minutes, at, end);
         }
 
+        if (TimeWords.Unit(s, Places.Skip(s, e + 3), out end) is 1)
+        {
+            // "6:30 min": minutes and seconds
+            return (minutes / 60, minutes / 60, at, end);
+        }
+
         return n.Min == 0 && minutes is > 0 and < 60 && Stretches(s, at, e + 3) ? (minutes, minutes, at, e + 3) : null;
     }
 

@@ -30,6 +30,12 @@ internal static class FatBaths
         }
 
         string[] words = before.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words.Length > 0 && words[^1][0] == '(' && Array.IndexOf(Fats, words[^1].Trim('(', ':')) >= 0)
+        {
+            // "at 110 °C (fat 95 °C)"
+            return true;
+        }
+
         if (words.Length > 0 && Array.IndexOf(Ins, words[^1]) >= 0 && Places.Begins(after, Behinds))
         {
             // "in 180 °C oil"
@@ -88,6 +94,7 @@ internal static class FatBaths
         }
 
         string? work = temperatures.Find(t => t.Of == TemperatureOf.Pan) is { } fat ? fat.Celsius >= Fries ? "deep_fry" : "confit"
+            : temperatures.Exists(t => t.Of == TemperatureOf.Bath) ? "water_bath"
             : temperatures.TrueForAll(t => t is { Of: TemperatureOf.Food, Celsius: < 100 and >= 40 }) ? "cook_unsaid" : null;
         bool changed = false;
         for (int k = 0; work is not null && k < operations.Count; k++)

@@ -12,6 +12,7 @@ internal static class Heat
     private const int Behind = 32;
 
     private const double MostFridge = 15;
+    private const double MostCore = 120;
     private static readonly string[] Untils = ["until", "until it reaches", "till", "jusqu'à", "jusqu'à atteindre", "bis", "bis zu", "hasta", "hasta los", "fino a"];
 
     /// <summary>All temperatures in order; one setting told in two scales is one.</summary>
@@ -108,7 +109,7 @@ internal static class Heat
             string? op = Operations.Before(operations, i - 1) ?? main;
             string own = Own(s, end, after, lang);
             bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) || before.Contains("fan oven,", StringComparison.Ordinal) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
-            TemperatureOf of = core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius);
+            TemperatureOf of = core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius, found.Count > 0 ? found[^1] : null);
             of = of == TemperatureOf.Food && (fan == true && celsius >= 60 || Airs.Of(before, op, celsius)) ? TemperatureOf.Oven : of;
             found.Add(new StepTemperature(of, celsius, words)
             {
@@ -270,7 +271,7 @@ internal static class Heat
         return false;
     }
 
-    private static TemperatureOf Of(string before, string after, string? op, string? main, double c)
+    private static TemperatureOf Of(string before, string after, string? op, string? main, double c, StepTemperature? last)
     {
         bool Has(string w) => before.Contains(w, StringComparison.Ordinal) || after.StartsWith(" " + w, StringComparison.Ordinal);
         if (Leads(after, " oven", " ofen"))
@@ -279,7 +280,7 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (BareCores.Named(before, after) || BareCores.Probed(before, after, c))
+        if (c <= MostCore && BareCores.Named(before, after) && !MiddleWords.Past(before) || BareCores.Probed(before, after, c) || MiddleWords.Of(before, after, c))
         {
             return TemperatureOf.Core;
         }
@@ -289,9 +290,24 @@ internal static class Heat
             return TemperatureOf.Pan;
         }
 
+        if (MiddleWords.Goal(before, c, last) || MiddleWords.Stirred(before) && c < 100)
+        {
+            return TemperatureOf.Food;
+        }
+
+        if (MiddleWords.Lowered(before, c, last))
+        {
+            return TemperatureOf.Oven;
+        }
+
         if (FatBaths.Of(before, after, c))
         {
             return TemperatureOf.Pan;
+        }
+
+        if (Baths.Of(before, after, c))
+        {
+            return TemperatureOf.Bath;
         }
 
         // No fridge is warm: such a word is of another figure.
