@@ -41,7 +41,7 @@ internal static class Clock
     {
         for (int i = from; i < s.Length; i++)
         {
-            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1])) && At(s, i, lang) is not null)
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) || Places.IsJapanese(s[i - 1])) && At(s, i, lang) is not null)
             {
                 return true;
             }

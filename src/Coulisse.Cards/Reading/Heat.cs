@@ -12,7 +12,6 @@ internal static class Heat
     private const int Behind = 32;
 
     private const double MostFridge = 15;
-    private const double MostCore = 120;
     private static readonly string[] Untils = ["until", "until it reaches", "till", "jusqu'à", "jusqu'à atteindre", "bis", "bis zu", "hasta", "hasta los", "fino a"];
 
     /// <summary>All temperatures in order; one setting told in two scales is one.</summary>
@@ -280,7 +279,7 @@ internal static class Heat
             return TemperatureOf.Oven;
         }
 
-        if (c <= MostCore && BareCores.Named(before, after) && !MiddleWords.Past(before) || BareCores.Probed(before, after, c) || MiddleWords.Of(before, after, c))
+        if (BareCores.Named(before, after) && !MiddleWords.Past(before) || BareCores.Probed(before, after, c) || MiddleWords.Of(before, after, c))
         {
             return TemperatureOf.Core;
         }
@@ -319,6 +318,12 @@ internal static class Heat
         if (c <= 0 && Has("freezer"))
         {
             return TemperatureOf.Freezer;
+        }
+
+        if (c <= 0 || c < 100 && MiddleWords.Held(before))
+        {
+            // Nothing is fried or baked below zero; what is held is done.
+            return TemperatureOf.Food;
         }
 
         if (c >= 60 && (OvenPlaces.Oven(before) || OvenPlaces.Oven(after)))

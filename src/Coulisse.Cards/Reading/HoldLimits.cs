@@ -17,6 +17,43 @@ internal static class HoldLimits
     private static readonly string[] Afters = ["after", "nach", "après", "dopo", "después de", "tras"];
     private static readonly string[] Mores = ["more than", "longer than", "over", "länger als", "plus de", "más de", "più di", "oltre"];
 
+    private static readonly string[] Unders = ["in under", "in less than", "inside", "inside of", "in no more than", "in at most", "in max", "in max.", "in maximal", "in höchstens", "in unter", "en moins d'", "en un máximo de", "en no más de", "in meno di", "in meno d'"];
+    private static readonly string[] Less = ["or less", "or under", "oder weniger", "ou moins", "o menos", "o meno"];
+    private static readonly string[] NoMores = ["no more than", "not more than", "no longer than", "at most", "max", "max.", "maximum", "höchstens", "nicht mehr als", "pas plus de", "au plus", "au maximum", "no más de", "como máximo", "non più di", "al massimo"];
+    private static readonly string[] Openers = ["hold", "hot hold", "keep", "halten", "warm halten", "tenir", "maintenir", "mantener", "mantenere"];
+    private static readonly string[] Stand = ["置かない", "おかない", "放置しない", "出しておかない", "出さない", "置きません", "放置せず", "置かず", "保温しない"];
+
+    /// <summary>"In under 2 h", "en moins d'une heure", "in 90 minutes or less": done by then.</summary>
+    public static bool By(string before, string tail) => Places.Ends(before, Unders) || Places.Ends(before, "in", "en", "im") && OrLess(tail);
+
+    /// <summary>"10 min or less".</summary>
+    public static bool OrLess(string tail) => Places.Begins(tail, Less);
+
+    /// <summary>True for words right before a time that let it be no longer.</summary>
+    public static bool NoMore(string before) => Places.Ends(before, NoMores);
+
+    /// <summary>"30分以上置かない": not to stand so long, the contrary of "at least".</summary>
+    public static bool NotSo(string tail)
+    {
+        if (!tail.StartsWith("以上", StringComparison.Ordinal) && !tail.StartsWith("より長く", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        int stop = tail.AsSpan().IndexOfAny("、。");
+        string part = stop < 0 ? tail : tail[..stop];
+        foreach (string w in Stand)
+        {
+            // "置かないと固まらない" is a condition.
+            if (part.IndexOf(w, StringComparison.Ordinal) is var at and >= 0 && !(at + w.Length < part.Length && part[at + w.Length] is 'と' or '場'))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>True for a time that is such an end.</summary>
     /// <param name="clause">The sentence of the time.</param>
     /// <param name="before">What stands before the time, lower case.</param>
@@ -27,6 +64,12 @@ internal static class HoldLimits
         if (minutes >= Day)
         {
             return false;
+        }
+
+        if (Places.Ends(before, Mores) && LeftOver.In(clause) && Thrown.In(clause))
+        {
+            // "Discard anything left at room temperature for more than 2 hours."
+            return true;
         }
 
         if (Thrown.In(clause) && Places.Ends(before, Afters))
@@ -41,6 +84,6 @@ internal static class HoldLimits
             return true;
         }
 
-        return most && (Warm.In(clause) || May.In(clause));
+        return most && (Warm.In(clause) || May.In(clause) || Places.Skip(clause, 0) is var first && Array.Exists(Openers, o => Places.WordAt(clause, first, o)));
     }
 }

@@ -70,7 +70,12 @@ internal static class Keepings
             string own = StoragePlaces.In(part);
             if (keeps.Count == before)
             {
-                keeps.Add(new Keeping(t.Max / 60, heat?.Celsius, Where(own.Length > 0 ? part : s, s, heat?.Celsius), s, span) { CelsiusMax = heat?.CelsiusMax });
+                keeps.Add(new Keeping(t.Max / 60, heat?.Celsius, Where(own.Length > 0 || StoragePlaces.Elsewhere(s, part) ? part : s, s, heat?.Celsius), s, span) { CelsiusMax = heat?.CelsiusMax });
+            }
+            else if (own.Length == 0 && t.Min >= Day && KeptDays.Opened(part))
+            {
+                // "8 days at 3 °C, 2 days once cut"
+                keeps.Add(new Keeping(t.Max / 60, heat?.Celsius, keeps[before].Where, s, span) { CelsiusMax = heat?.CelsiusMax });
             }
             else if (own.Length > 0 && t.Min >= Day && !keeps.Exists(k => k.Where == own && k.Text == s))
             {

@@ -103,6 +103,16 @@ internal static class MiddleWords
     private static readonly WordList Thens = new("then hold", "then rest", "then chill", "then sear", "then keep", "then cool", "then reduce", "puis refroidir", "puis tenir");
     private static readonly WordList Later = new("rest", "chill to", "cool to", "hold at", "puis repos", "reposer", "refroidir", "tenir", "ruhen", "dann", "abkühlen");
 
+    private static readonly string[] Holds = ["hold", "hot hold", "hot-hold", "keep warm", "keep hot", "keep", "serve", "warm halten", "warmhalten", "tenir", "maintenir", "mantener", "mantenere"];
+    private static readonly WordList Vessels = new("oven", "bath", "bain", "four", "ofen", "horno", "forno", "wasserbad", "water");
+
+    /// <summary>"Bake to 80 °C core. Hold at 63 °C": the sentence opens with what is done to the finished food.</summary>
+    public static bool Held(string before)
+    {
+        int from = Places.Skip(before, 0);
+        return Array.Exists(Holds, h => Places.WordAt(before, from, h)) && !Vessels.In(before);
+    }
+
     /// <summary>"75 °C inside."; "to 5 °C inside 90 minutes" and "inside the oven" say something else.</summary>
     public static bool Inside(string after) =>
         after.StartsWith(" inside", StringComparison.Ordinal) && Places.Skip(after, " inside".Length) is var next && (next >= after.Length || !char.IsAsciiDigit(after[next]) && !Places.WordAt(after, next, "the") && !Places.WordAt(after, next, "a") && !Places.WordAt(after, next, "an") && !Places.WordAt(after, next, "of"));

@@ -7,7 +7,7 @@ internal static class NightHours
     private const double LongestNight = 1440;
 
     /// <summary>True when one of the times of a step is how long its night lasts: no other sentence begins between the two.</summary>
-    public static bool Told(string s, int at, int end, List<StepTime> times)
+    public static bool Told(string s, int at, int end, List<StepTime> times, List<(int At, string Id)> operations)
     {
         int from = 0;
         foreach (StepTime t in times)
@@ -19,6 +19,13 @@ internal static class NightHours
             }
 
             from = told + t.Words.Length;
+            int behind = from;
+            if (told < at && operations.Exists(o => o.At >= behind && o.At < at))
+            {
+                // "Simmer 8 h, strain, chill overnight": the night is of other work.
+                continue;
+            }
+
             if (t.MinutesMin is >= Shortest and <= LongestNight && !Parted(told > at ? s.AsSpan(end, Math.Max(0, told - end)) : s.AsSpan(from, Math.Max(0, at - from))))
             {
                 return true;

@@ -84,6 +84,7 @@ internal static class OwnWork
     }
 
     private static readonly WordList Leaves = new("leave", "leave it", "leave them", "stand", "let stand", "let it stand", "laisser", "stehen lassen", "dejar", "lasciare");
+    private static readonly string[] LeftAt = ["leave", "leave it", "leave them", "let stand", "let it stand", "laisser", "laisser reposer", "dejar", "dejar reposar", "lasciare", "lasciar riposare", "lasciare riposare"];
     private static readonly WordList Heats = new("oven", "four", "Ofen", "horno", "forno", "bubble", "bubbling", "heat", "hob", "stove", "bath", "tick over", "feu", "fuego", "fuoco");
     private static readonly WordList OffHeat = new("off the heat", "off heat", "hors du feu", "fuera del fuego", "fuori dal fuoco", "lontano dal fuoco");
 
@@ -128,6 +129,13 @@ internal static class OwnWork
     {
         int from = Sentences.Begin(s, at);
         string sentence = Sentences.Around(s, at);
+        string lead = Folding.Lower(s[Math.Max(from, at - 20)..at].TrimEnd());
+        if (Places.Ends(lead, LeftAt) && Last(all, from, at) is { } left && TimeKinds.Plain(left, "", own: true) is TimeKind.Cook or TimeKind.Oven)
+        {
+            // "Simmer 2 h and leave overnight": the fire is out, or the food in the cold.
+            return TimeKinds.IsCold(s[at..Math.Min(s.Length, at + 40)]) ? TimeKind.Chill : TimeKind.Rest;
+        }
+
         string? op = Operations.Behind(all, s, at, lang) ?? Last(all, from, at) ?? Main(all, from, from + sentence.Length);
         if (op is null)
         {

@@ -164,6 +164,12 @@ internal static class StepReader
             string clause = Sentences.Around(s, t.Start);
             if (Offsets.Is(s, before, after) || TotalTimes.Is(clause, before))
             {
+                if (HoldLimits.NoMore(before) && t.Min < 1440)
+                {
+                    // "no more than 30 minutes before cooking": a limit, which is lost as a mere moment
+                    times.Add(new StepTime(null, t.Max, TimeKind.Limit, words) { Bound = Bound.AtMost });
+                }
+
                 continue;
             }
 
@@ -177,17 +183,22 @@ internal static class StepReader
 
             int begin = Sentences.Begin(s, t.Start);
             bool upTo = Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || tail.StartsWith("max", StringComparison.Ordinal);
-            if (t.Min >= 1440 && (Storing.Is(clause, upTo, t.Min) || Storing.Verbless(s, clause, t.Min, OwnWork.Last(operations, begin, t.Start) is not (null or "freeze"), lang) || upTo && Storing.Chilled(clause) && !(times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most: true) is not null)) || Storing.Said(s, t.Start, before, t.Min))
+            if (KeptDays.Condition(clause, before, t.Min))
+            {
+                continue;
+            }
+
+            if (KeptDays.Is(clause, t.Min, OwnWork.Last(operations, begin, t.Start), tail, upTo, temperatures, lang) || t.Min >= 1440 && (Storing.Is(clause, upTo, t.Min) || Storing.Verbless(s, clause, t.Min, OwnWork.Last(operations, begin, t.Start) is not (null or "freeze"), lang) || upTo && Storing.Chilled(clause) && !(times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most: true) is not null)) || Storing.Said(s, t.Start, before, t.Min))
             {
                 storage.Add(new StepStorage(StoragePlaces.Of(s, clause, words, temperatures), t.Max / 1440));
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum", "au minimum", "mini", "minimo", "al minimo", "como mínimo", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || tail.StartsWith("以上", StringComparison.Ordinal) && !DeniedTimes.Denied(tail) || tail.StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || tail.StartsWith("or more", StringComparison.Ordinal) || tail is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "no menos de", "pas moins de", "nicht weniger als", "non meno di", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum", "au minimum", "mini", "minimo", "al minimo", "como mínimo", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || tail.StartsWith("以上", StringComparison.Ordinal) && !DeniedTimes.Denied(tail) && !HoldLimits.NotSo(tail) || tail.StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || tail.StartsWith("or more", StringComparison.Ordinal) || tail is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "no menos de", "pas moins de", "nicht weniger als", "non meno di", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s) || DeniedTimes.Longest(s, begin, t.Start, before) && !Held.In(s) || DeniedTimes.Denied(tail);
             bool limit = !longest && Ends(before, "within", "in weniger als", "within a further", "within another", "within the next", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than") || !longest && tail.StartsWith("以内", StringComparison.Ordinal);
-            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "maximal", "massimo", "máximo", "maximum de", "al massimo", "como máximo", "como mucho", "a lo sumo", "au plus", "au maximum", "tout au plus", "nicht mehr als", "non oltre") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal));
-            limit = limit || HoldLimits.Is(clause, before, most, t.Min);
+            bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "maximal", "massimo", "máximo", "maximum de", "un máximo de", "máximo de", "un massimo di", "massimo di", "un maximum de", "a maximum of", "al massimo", "como máximo", "como mucho", "a lo sumo", "au plus", "au maximum", "tout au plus", "nicht mehr als", "non oltre") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal) || HoldLimits.OrLess(behind));
+            limit = limit || HoldLimits.By(before, tail) || HoldLimits.NotSo(tail) || HoldLimits.Is(clause, before, most, t.Min);
             if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most) is { } range)
             {
                 times[^1] = range;
@@ -261,6 +272,7 @@ internal static class StepReader
             (int repeats, bool between) = Repeats.Of(s, t.Start, before, after);
             TimeKind kind = TimeKinds.Of(op, clause, t.Min * repeats, after, verb is not null, temperatures);
             kind = kind is TimeKind.Hands or TimeKind.Machine && OwnWork.Stands(clause) && OwnWork.Stands(StoragePlaces.Part(clause, words)) ? TimeKind.Rest : kind;
+            kind = TimeParts.Of(kind, op, s, t.Start, t.End, t.Min * repeats, operations, temperatures);
             kind = limit ? TimeKind.Limit : between && kind is TimeKind.Hands or TimeKind.Machine ? TimeKind.Rest : kind;
             times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, kind, words) { Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At, Repeats = repeats });
         }
@@ -269,7 +281,7 @@ internal static class StepReader
         {
             if (Places.FindWord(s, night) is var at and >= 0)
             {
-                if (NightHours.Told(s, at, at + night.Length, times) || OrOvernight.Taken(s, at, at + night.Length, times))
+                if (NightHours.Told(s, at, at + night.Length, times, operations) || OrOvernight.Taken(s, at, at + night.Length, times))
                 {
                     break;
                 }

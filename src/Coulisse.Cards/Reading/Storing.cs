@@ -18,7 +18,7 @@ internal static class Storing
     // Only with a figure that is an upper end, or where nothing is said to be done afterwards.
     private static readonly WordList Held = new("stocker", "aufheben", "keep", "kept", "store", "stored", "hold", "conserver", "garder", "aufbewahren", "lagern", "halten", "conservar", "guardar", "mantener", "conservare", "tenere");
     private static readonly WordList PutAway = new("store", "stored", "stocker", "stockez", "stockage", "aufheben", "conserver", "aufbewahren", "lagern", "guardar", "conservar", "conservare");
-    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare", "congelado", "congelato", "surgelé", "surgelée", "tiefgekühlt", "gefroren", "congélo", "Tiefkühlschrank", "Gefrierfach", "TK");
+    private static readonly WordList Frozen = new("freezer", "frozen", "freeze", "freezes", "congélateur", "congeler", "congèle", "congelé", "congelée", "congelador", "congelar", "congela", "Gefrierschrank", "Tiefkühler", "Tiefkühlfach", "einfrieren", "eingefroren", "einfrierbar", "congelatore", "congelare", "congelado", "congelato", "surgelé", "surgelée", "tiefgekühlt", "gefroren", "congelados", "congeladas", "congelada", "congelés", "congelées", "congelati", "congelate", "congelata", "surgelés", "surgelées", "congélo", "Tiefkühlschrank", "Gefrierfach", "TK");
     private static readonly WordList Then = new("before", "then", "avant", "puis", "vor dem", "dann", "danach", "antes", "luego", "después", "prima", "poi");
 
     /// <summary>True when a time of a day or more is how long it keeps.</summary>
@@ -32,7 +32,7 @@ internal static class Storing
     /// <summary>"5 days fridge / 3 months freezer.", "In frigo 2-3 giorni. Si può congelare.": days in a place and no work, where a second place or the next sentence says that keeping is spoken of. "2 days in the fridge" alone is a wait.</summary>
     public static bool Verbless(string s, string clause, double minutes, bool works, string lang)
     {
-        if (minutes < Day || works || !Frozen.In(s) || Then.In(clause))
+        if (minutes < Day || works || !StoragePlaces.FrozenIn(s) || Then.In(clause))
         {
             return false;
         }
@@ -41,6 +41,9 @@ internal static class Storing
         return StoragePlaces.In(clause[..^behind.Length]) is "fridge" or "room" or "airtight" && StoragePlaces.In(behind) is "freezer" && Clock.Tells(behind, 0, lang)
             || StoragePlaces.In(clause) is "fridge" or "room" or "airtight" && MayFreeze.In(s);
     }
+
+    /// <summary>True where something is done afterwards.</summary>
+    public static bool Goes(string clause) => Then.In(clause);
 
     /// <summary>True where a word of keeping or of the cold stands anywhere: asked of every note, as most tell of none.</summary>
     public static bool Mentioned(string s) => Mentions.In(s) || KeepLabels.In(s);
@@ -65,7 +68,7 @@ internal static class Storing
 
     private static string Parted(string clause)
     {
-        int at = clause.AsSpan().LastIndexOfAny("/,");
+        int at = clause.AsSpan().LastIndexOfAny("/,、");
         foreach (string or in (ReadOnlySpan<string>)[" or ", " ou ", " oder ", " o "])
         {
             at = Math.Max(at, clause.LastIndexOf(or, StringComparison.OrdinalIgnoreCase));
