@@ -21,7 +21,7 @@ internal static class AlikeParts
             return false;
         }
 
-        return char.IsLower(body[0]) ? Small(lines[i + 1].Text, body, lang) : Lettered(body, pieces) || OfAnother(lines, i, body, lang, pieces);
+        return char.IsLower(body[0]) ? Small(lines[i + 1].Text, body, lang) || Blocks(lines, i, body, lang) : Lettered(body, pieces) || OfAnother(lines, i, body, lang, pieces);
     }
 
     /// <summary>True right under a heading for a line that takes a part made before.</summary>
@@ -31,6 +31,7 @@ internal static class AlikeParts
     public static bool Takes(List<Piece> pieces, string line)
     {
         int cut = line.AsSpan().IndexOfAny(",(");
+        line = line[..Reading.WholeOf.Before(line)];
         int from = Reading.WholeOf.Behind(line);
         ReadOnlySpan<char> name = cut < from && cut >= 0 ? [] : line.AsSpan(from..(cut < 0 ? line.Length : cut)).Trim();
         if (name.Length is < 4 or > Longest || pieces.Count > MostPieces)
@@ -83,6 +84,41 @@ internal static class AlikeParts
         string item = Reading.Marks.Strip(Folding.Line(next));
         return item.Length > 0 && Amounts.At(item, 0, lang) is not null && !Looks.Work(item, lang) && !Looks.Timed(item, lang);
     }
+
+    /// <summary>"lamb" over "2.2kg lamb shoulder", and "harissa mayo" over its own list: names in small letters that open blocks, two of them near each other at least. One alone may be the food that opens a list.</summary>
+    private static bool Blocks(List<RawLine> lines, int i, string body, string lang)
+    {
+        if (!Opens(lines, i, body, lang))
+        {
+            return false;
+        }
+
+        for (int k = i - 1; k >= Math.Max(0, i - Near); k--)
+        {
+            if (Opens(lines, k, lines[k].Text, lang))
+            {
+                return true;
+            }
+        }
+
+        for (int k = i + 1; k < Math.Min(lines.Count, i + Near); k++)
+        {
+            if (Opens(lines, k, lines[k].Text, lang))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>How many lines away another such name is looked for.</summary>
+    private const int Near = 40;
+
+    private static bool Opens(List<RawLine> lines, int i, string text, string lang) =>
+        i + 1 < lines.Count && (i == 0 || lines[i - 1].Block != lines[i].Block) && lines[i + 1].Block == lines[i].Block && text.Length is > 2 and <= Longest && char.IsLower(text[0])
+        && Titles.Unbracketed(text) is { Length: > 2 } name && char.IsLetterOrDigit(name[^1]) && name.AsSpan().IndexOfAny(Signs) < 0 && name.Count(' ') < MostWords && !Sentence.In(name) && !Looks.Used(name, lang) && !Looks.Work(name, lang)
+        && Folding.Line(lines[i + 1].Text) is { Length: > 0 } item && Looks.Amounted(item, lang) && !Looks.Work(item, lang) && !Looks.Timed(item, lang);
 
     private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create("0123456789,;:.!?()[]/=+%°@|");
 

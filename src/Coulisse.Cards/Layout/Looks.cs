@@ -281,8 +281,8 @@ internal static class Looks
         return false;
     }
 
-    /// <summary>True for a line in capitals throughout.</summary>
-    public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Any(char.IsUpper) && !body.Any(char.IsLower);
+    /// <summary>True for a line in capitals throughout; the unit of "だし 2L" makes none.</summary>
+    public static bool Capitals(string body) => body.Length is > 2 and <= LongestHeading && body.Count(char.IsUpper) is > 0 and var capitals && !body.Any(char.IsLower) && capitals * 2 >= body.Count(char.IsLetter);
 
     /// <summary>True for a sentence about yields, keeping or the plate.</summary>
     public static bool Statement(string body, string lang) => _foreseen?.Statement(body, lang) ?? (_statement ??= new Recent(IsStatement)).Of(body, lang);

@@ -24,6 +24,8 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
     private int _plain;
     private bool _bulleted;
     private bool _labelled;
+    /// <summary>Level of the heading over the method: what stands deeper names a part of the work, and no list begins there.</summary>
+    private int _methodLevel = int.MaxValue;
 
     /// <summary>The pieces in the order of the text.</summary>
     public List<Piece> Shape()
@@ -343,7 +345,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         if (Looks.Amounted(body, lang))
         {
             // In a card with marked headings a sentence may open with a figure; there a list stands under its name, before the steps.
-            return _marked ? _named && !_steps && (Reading.Amounts.At(body, 0, lang) is { Unit: not null } || (!opens && _pieces[^1].Kind == PieceKind.Item || Leads(i)) && !Looks.Work(body, lang)) : !Looks.Work(body, lang) || !_items;
+            return _marked ? _named && !_steps && (Reading.Amounts.At(body, 0, lang) is { Unit: not null } || (opens ? First(i, body) : _pieces[^1].Kind == PieceKind.Item) && !Looks.Work(body, lang)) : !Looks.Work(body, lang) || !_items;
         }
 
         if (!_marked && _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && body.Length < 40 && !Looks.Work(body, lang) && (body[^1] != '.' && (Looks.Food(body, lang) || AlikeParts.Takes(_pieces, body)) || Looks.Used(body, lang)))
@@ -368,7 +370,8 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         _named |= !title && section is null;
         _titled |= title;
         (_plain, _bulleted) = (0, false);
-        _steps &= level != 2 || !_marked;
+        _steps &= !_marked || title || level > _methodLevel;
+        _methodLevel = section == "method" ? level : level <= _methodLevel ? int.MaxValue : _methodLevel;
         Add(new Piece(PieceKind.Heading, name, span, level));
     }
 

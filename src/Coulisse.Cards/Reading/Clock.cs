@@ -338,8 +338,16 @@ internal static class Clock
         // "1 h 15 with bicarb": hours told by the letter, and a round number of minutes
         bool letter = s[end - 1] is 'h' or 'H' && (end < 2 || !char.IsLetter(s[end - 2])) && more.Min >= 10 && more.Min % 5 == 0;
         bool stops = letter || k >= s.Length || s[k] is '.' or ',' or ')' or ';' or '(' || Places.WordAt(s, k, "or") || Places.WordAt(s, k, "ou") || Places.WordAt(s, k, "oder") || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
+        if (unit == 1)
+        {
+            // "1 min 30 de chaque côté", "2 min 30": a round number of seconds that belongs to nothing behind it
+            return more.Min >= 10 && more.Min % 5 == 0 && (free && stops || k < s.Length && Array.Exists(Sides, w => Places.WordAt(s, k, w))) ? (more.Min / 60, more.End) : null;
+        }
+
         return unit == 60 && more.Min >= 5 && (glued ? free : free && stops) ? (more.Min, more.End) : null;
     }
+
+    private static readonly string[] Sides = ["de chaque", "par face", "par côté", "par pièce", "sur chaque", "chaque", "each", "each side", "per side", "a side", "on each", "je Seite", "pro Seite", "auf jeder", "por cada", "por lado", "per lato", "per parte", "da ogni"];
 
     /// <summary>"and a half", "e un quarto", "et demie", "y media" behind hours.</summary>
     private static (double Min, double Max, int Start, int End) Quarters(string s, int at, double min, double max, int end)

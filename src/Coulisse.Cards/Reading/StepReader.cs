@@ -11,6 +11,7 @@ internal static class StepReader
     private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
     private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
     private static readonly string[] Folds = ["rabat à", "rabats à", "pli à", "plis à", "fold at", "folds at", "fold after", "folds after", "pliegue a", "pliegues a", "piega a", "pieghe a", "piega dopo", "falten nach", "rabat après", "rabats après"];
+    private static readonly string[] LeastBehind = ["以上", "minimum", "or more", "or longer", "at least", "como mínimo", "por lo menos", "al menos", "o más", "mindestens", "oder mehr", "oder länger", "au moins", "au minimum", "ou plus", "almeno", "come minimo", "al minimo", "minimo", "o più"];
     private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
     private static readonly WordList Leaves = new("unattended", "nobody need stand");
     private static readonly WordList Looks = new("every", "halfway", "now and then", "turning once", "stirring once", "ab und zu");
@@ -105,7 +106,7 @@ internal static class StepReader
         int fold = 0;
         for (int i = 0; i < s.Length; i++)
         {
-            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
+            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i) && !Heated(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
             if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (KeepTimes.Frozen(s, i) ?? Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? SharedMinutes.At(s, i, lang, times) ?? BareMinutes.At(s, i, lang, temperatures, times.Count > 0 ? times[^1] : null) ?? BareMinutes.Letter(s, i, lang, temperatures) ?? BareWaits.At(s, i, lang) ?? KeepTimes.At(s, i, lang)) is not { } t)
             {
                 continue;
@@ -194,7 +195,7 @@ internal static class StepReader
                 continue;
             }
 
-            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum", "au minimum", "mini", "minimo", "al minimo", "como mínimo", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || tail.StartsWith("以上", StringComparison.Ordinal) && !DeniedTimes.Denied(tail) && !HoldLimits.NotSo(tail) || tail.StartsWith("minimum", StringComparison.Ordinal) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || tail.StartsWith("or more", StringComparison.Ordinal) || tail is var closing && (closing.StartsWith("como mínimo", StringComparison.Ordinal) || closing.StartsWith("mindestens", StringComparison.Ordinal) || closing.StartsWith("au moins", StringComparison.Ordinal) || closing.StartsWith("almeno", StringComparison.Ordinal) || closing.StartsWith("at least", StringComparison.Ordinal) || closing.StartsWith("minimo", StringComparison.Ordinal) || closing.StartsWith("mini", StringComparison.Ordinal) && (closing.Length == 4 || !char.IsLetter(closing[4]))) || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "no menos de", "pas moins de", "nicht weniger als", "non meno di", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
+            bool least = Ends(before, "at least", "au moins", "mindestens", "al menos", "almeno", "minimum", "au minimum", "mini", "minimo", "al minimo", "como mínimo", "up to a good", "a good", "a minimum of", "minimum of", "un minimum de", "un mínimo de", "mínimo", "un minimo di") || Places.Begins(tail, LeastBehind) && !DeniedTimes.Denied(tail) && !HoldLimits.NotSo(tail) || t.Min >= 60 && Places.WordAt(tail, 0, "min") || Places.WordAt(tail, 0, "mini") || words.Contains('+') || after.StartsWith('+') && !(after.Length > 1 && (after[1] == ' ' && after.AsSpan(1).TrimStart() is { Length: > 0 } plus && char.IsAsciiDigit(plus[0]) || char.IsAsciiDigit(after[1]))) || before.Length > 0 && before[^1] is '≥' or '>' || Ends(before, "not less than", "no less than", "no menos de", "pas moins de", "nicht weniger als", "non meno di", "min.", "mind.", "a minimum") || Ends(before, "min") && before.Length > 4 && !char.IsAsciiDigit(before.AsSpan(0, before.Length - 3).TrimEnd()[^1]);
             bool longest = Ends(before, "for no longer than", "for not longer than", "for no more than", "nicht länger als", "pas plus de", "no más de", "non più di") && !Held.In(s) || DeniedTimes.Longest(s, begin, t.Start, before) && !Held.In(s) || DeniedTimes.Denied(tail);
             bool limit = !longest && Ends(before, "within", "in weniger als", "within a further", "within another", "within the next", "innerhalb von", "innerhalb", "binnen", "en menos de", "en moins de", "dans les", "sous", "entro", "longer than") || !longest && tail.StartsWith("以内", StringComparison.Ordinal);
             bool most = longest || Ends(before, "no more than", "at most", "up to", "höchstens", "maximum", "max.", "max", "not more than", "jusqu'à", "bis zu", "hasta un máximo de", "maximal", "massimo", "máximo", "maximum de", "un máximo de", "máximo de", "un massimo di", "massimo di", "un maximum de", "a maximum of", "al massimo", "como máximo", "como mucho", "a lo sumo", "au plus", "au maximum", "tout au plus", "nicht mehr als", "non oltre") || before.Length > 0 && before[^1] is '≤' or '<' || tail is var behind && (behind.StartsWith("max", StringComparison.Ordinal) || behind.StartsWith("at most", StringComparison.Ordinal) || behind.StartsWith("tops", StringComparison.Ordinal) || HoldLimits.OrLess(behind));
@@ -202,6 +203,13 @@ internal static class StepReader
             if (times.Count > 0 && OpenRanges.Closed(s, times[^1], t.Start, t.End, t.Max, most) is { } range)
             {
                 times[^1] = range;
+                continue;
+            }
+
+            if (t.Start > 2 && Heated(s, t.Start) && temperatures.FindIndex(h => h.Of == TemperatureOf.Core && s.AsSpan(0, t.Start).EndsWith(h.Words)) is >= 0 and var core)
+            {
+                // "中心75℃1分": how long the core is held there
+                temperatures[core] = temperatures[core] with { HoldMinutes = t.Min };
                 continue;
             }
 
@@ -347,6 +355,9 @@ internal static class StepReader
 
     /// <summary>"2x20 min": the sign touches its figures.</summary>
     private static bool Crossed(string s, int i) => s[i - 1] is 'x' or 'X' or '×' && i > 1 && char.IsAsciiDigit(s[i - 2]) && char.IsAsciiDigit(s[i]);
+
+    /// <summary>"58°C45分", "160°C25min": a time that touches its heat.</summary>
+    private static bool Heated(string s, int i) => s[i - 1] is 'C' or 'F' && i > 1 && s[i - 2] == '°' && char.IsAsciiDigit(s[i]);
 
     private static bool Bracketed(string s, int open)
     {
