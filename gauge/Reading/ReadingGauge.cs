@@ -24,6 +24,20 @@ internal static class ReadingGauge
             return 0;
         }
 
+        if (Option(args, "--layout") is { } one && int.TryParse(one, CultureInfo.InvariantCulture, out int number))
+        {
+            Console.OutputEncoding = new UTF8Encoding(false);
+            Console.WriteLine(LayoutMatrix.Card(number).Text);
+            Console.WriteLine(LayoutMatrix.Wrong(number));
+            return 0;
+        }
+
+        if (Option(args, "--layouts") is { } dresses && int.TryParse(dresses, CultureInfo.InvariantCulture, out int many))
+        {
+            Console.OutputEncoding = new UTF8Encoding(false);
+            return LayoutMatrix.Run(many, int.TryParse(Option(args, "--show"), CultureInfo.InvariantCulture, out int shown) ? shown : 20);
+        }
+
         if (Option(args, "--cases") is { } file)
         {
             return CaseFile.Run(file, Incoming);
@@ -49,7 +63,7 @@ internal static class ReadingGauge
 
     private static int Usage()
     {
-        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --fuzz N [--seed S] [--cards] | --speed [--kind WORD] [--rounds N]");
+        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --layouts N [--show M] | --layout NUMBER | --fuzz N [--seed S] [--cards] | --speed [--kind WORD] [--rounds N]");
         return 2;
     }
 

@@ -24,8 +24,6 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
     private int _plain;
     private bool _bulleted;
     private bool _labelled;
-    /// <summary>Level of the heading over the method: what stands deeper names a part of the work, and no list begins there.</summary>
-    private int _methodLevel = int.MaxValue;
 
     /// <summary>The pieces in the order of the text.</summary>
     public List<Piece> Shape()
@@ -269,7 +267,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body, 2, raw.Span);
         }
-        else if (_titled && i + 1 < lines.Count && (Parts.Finish(body, lang) || !_marked && Parts.Restarts(lines, i, body, lang, _mode == "method")))
+        else if ((_titled || _named) && i + 1 < lines.Count && (Parts.Finish(body, lang) || !_marked && Parts.Restarts(lines, i, body, lang, _mode == "method")))
         {
             Head(body, 2, raw.Span);
         }
@@ -355,24 +353,6 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         }
 
         return !opens && i > 0 && _pieces.Count > 0 && _pieces[^1].Kind == PieceKind.Item && !Looks.Bullet(lines[i - 1].Text) && body.Length < 80 && (body[^1] != '.' || body.Length < 20 || NameList.Of(body.TrimEnd('.'), lang) is not null) && !Looks.Work(body, lang) && !(Looks.Behind(_plain, body, lang) && Looks.Timed(body, lang)) && (!_marked || _named && !_steps && (Looks.Used(body, lang) || body.Length < 30 && FoodIds.Match(body, lang) is not null));
-    }
-
-    private void Head(string name, int level, Span span)
-    {
-        if (name.Length == 0)
-        {
-            return;
-        }
-
-        bool title = level == 1 && !_titled;
-        string? section = title ? null : Sections.Of(name, lang);
-        _mode = title ? _mode : section ?? "";
-        _named |= !title && section is null;
-        _titled |= title;
-        (_plain, _bulleted) = (0, false);
-        _steps &= !_marked || title || level > _methodLevel;
-        _methodLevel = section == "method" ? level : level <= _methodLevel ? int.MaxValue : _methodLevel;
-        Add(new Piece(PieceKind.Heading, name, span, level));
     }
 
     private void Note(int from)

@@ -1,0 +1,288 @@
+using System.Globalization;
+using Coulisse.Cards;
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Gauge.Reading;
+
+/// <summary>
+/// One dish of three parts in six languages, set in every combination of how people head, list, measure and tell: whatever the dress, its nine foods stand in their parts and its four times are read. The dress of a card is chosen by its number, so that each can be printed again.
+/// </summary>
+internal static class LayoutMatrix
+{
+    private sealed record Part(string Name, string For, (string Amount, string Unit, string Of, string Food, double Told)[] Foods, string[] Steps);
+
+    private sealed record Tongue(string Lang, string Title, string Serves, string List, string Method, string Colon, Part[] Parts);
+
+    private static readonly Tongue[] Tongues =
+    [
+        new("en", "Braised leeks with crumb", "Serves 4", "Ingredients", "Method", ": ",
+        [
+            new("Leeks", "For the leeks", [("500", "g", "", "leeks", 500), ("2", "", "", "shallots", 2), ("100", "ml", "", "white wine", 100)], ["Sweat the shallots for 5 minutes.", "Add the leeks and the wine and braise for 25 minutes."]),
+            new("Crumb", "For the crumb", [("60", "g", "", "hazelnuts", 60), ("40", "g", "", "butter", 40), ("1", "tsp", "", "thyme", 1)], ["Toast the hazelnuts for 8 minutes, then chop them with the butter and thyme."]),
+            new("Dressing", "For the dressing", [("2", "tbsp", "", "mustard", 2), ("1", "", "", "lemon", 1), ("80", "ml", "", "olive oil", 80)], ["Whisk the mustard with the oil for 3 minutes."]),
+        ]),
+        new("fr", "Poireaux braisés au crumble", "Pour 4 personnes", "Ingrédients", "Préparation", " : ",
+        [
+            new("Poireaux", "Pour les poireaux", [("500", "g", "de ", "poireaux", 500), ("2", "", "", "échalotes", 2), ("100", "ml", "de ", "vin blanc", 100)], ["Faire suer les échalotes pendant 5 minutes.", "Ajouter les poireaux et le vin et braiser 25 minutes."]),
+            new("Crumble", "Pour le crumble", [("60", "g", "de ", "noisettes", 60), ("40", "g", "de ", "beurre", 40), ("1", "c. à café", "de ", "thym", 1)], ["Torréfier les noisettes 8 minutes, puis les hacher avec le beurre et le thym."]),
+            new("Vinaigrette", "Pour la vinaigrette", [("2", "c. à soupe", "de ", "moutarde", 2), ("1", "", "", "citron", 1), ("80", "ml", "d'", "huile d'olive", 80)], ["Fouetter la moutarde avec l'huile pendant 3 minutes."]),
+        ]),
+        new("de", "Geschmorter Lauch mit Streuseln", "Für 4 Personen", "Zutaten", "Zubereitung", ": ",
+        [
+            new("Lauch", "Für den Lauch", [("500", "g", "", "Lauch", 500), ("2", "", "", "Schalotten", 2), ("100", "ml", "", "Weißwein", 100)], ["Die Schalotten 5 Minuten anschwitzen.", "Lauch und Wein zugeben und 25 Minuten schmoren."]),
+            new("Streusel", "Für die Streusel", [("60", "g", "", "Haselnüsse", 60), ("40", "g", "", "Butter", 40), ("1", "TL", "", "Thymian", 1)], ["Die Haselnüsse 8 Minuten rösten, dann mit Butter und Thymian hacken."]),
+            new("Dressing", "Für das Dressing", [("2", "EL", "", "Senf", 2), ("1", "", "", "Zitrone", 1), ("80", "ml", "", "Olivenöl", 80)], ["Den Senf mit dem Öl 3 Minuten aufschlagen."]),
+        ]),
+        new("es", "Puerros estofados con crujiente", "Para 4 personas", "Ingredientes", "Elaboración", ": ",
+        [
+            new("Puerros", "Para los puerros", [("500", "g", "de ", "puerros", 500), ("2", "", "", "chalotas", 2), ("100", "ml", "de ", "vino blanco", 100)], ["Sofreír las chalotas 5 minutos.", "Añadir los puerros y el vino y estofar 25 minutos."]),
+            new("Crujiente", "Para el crujiente", [("60", "g", "de ", "avellanas", 60), ("40", "g", "de ", "mantequilla", 40), ("1", "cucharadita", "de ", "tomillo", 1)], ["Tostar las avellanas 8 minutos y picarlas con la mantequilla y el tomillo."]),
+            new("Vinagreta", "Para la vinagreta", [("2", "cucharadas", "de ", "mostaza", 2), ("1", "", "", "limón", 1), ("80", "ml", "de ", "aceite de oliva", 80)], ["Batir la mostaza con el aceite 3 minutos."]),
+        ]),
+        new("it", "Porri brasati con croccante", "Per 4 persone", "Ingredienti", "Procedimento", ": ",
+        [
+            new("Porri", "Per i porri", [("500", "g", "di ", "porri", 500), ("2", "", "", "scalogni", 2), ("100", "ml", "di ", "vino bianco", 100)], ["Rosolare gli scalogni per 5 minuti.", "Unire i porri e il vino e brasare per 25 minuti."]),
+            new("Croccante", "Per il croccante", [("60", "g", "di ", "nocciole", 60), ("40", "g", "di ", "burro", 40), ("1", "cucchiaino", "di ", "timo", 1)], ["Tostare le nocciole per 8 minuti, poi tritarle con il burro e il timo."]),
+            new("Condimento", "Per il condimento", [("2", "cucchiai", "di ", "senape", 2), ("1", "", "", "limone", 1), ("80", "ml", "di ", "olio d'oliva", 80)], ["Sbattere la senape con l'olio per 3 minuti."]),
+        ]),
+        new("ja", "ねぎの蒸し煮", "4人分", "材料", "作り方", "：",
+        [
+            new("ねぎ煮", "◎ねぎ煮", [("500", "g", "", "長ねぎ", 500), ("2", "個", "", "玉ねぎ", 2), ("100", "ml", "", "白ワイン", 100)], ["玉ねぎを5分炒める。", "長ねぎと白ワインを加えて25分煮る。"]),
+            new("クランブル", "◎クランブル", [("60", "g", "", "ヘーゼルナッツ", 60), ("40", "g", "", "バター", 40), ("小さじ1", "", "", "タイム", 1)], ["ヘーゼルナッツを8分焼き、バターとタイムと刻む。"]),
+            new("ドレッシング", "◎ドレッシング", [("大さじ2", "", "", "マスタード", 2), ("1", "個", "", "レモン", 1), ("80", "ml", "", "オリーブオイル", 80)], ["マスタードと油を3分混ぜる。"]),
+        ]),
+    ];
+
+    private static readonly string[] Titles = ["#", "plain", "underlined", "bold", "capitals", "none"];
+    private static readonly string[] Intros = ["none", "serves", "serves and list"];
+    private static readonly string[] Heads = ["##", "###", "bold", "bold colon", "capitals", "colon", "plain", "underlined", "for", "for colon", "square", "dashes"];
+    private static readonly string[] Marks = ["", "- ", "* ", "• ", "– ", "- [ ] ", "  ", "\t"];
+    private static readonly string[] Places = ["front", "back", "comma", "colon", "dots", "column", "tab"];
+    private static readonly string[] Methods = ["part lines", "part numbers", "part paragraph", "part bullets", "end numbers", "end lines", "end paragraph", "end bullets", "end numbers bare", "end lines bare", "end named", "part headed"];
+    private static readonly string[] Gaps = ["airy", "tight"];
+    private static readonly double[] Minutes = [5, 25, 8, 3];
+
+    /// <summary>How many dresses there are.</summary>
+    public static int Count => Tongues.Length * Titles.Length * Intros.Length * Heads.Length * Marks.Length * Places.Length * Methods.Length * Gaps.Length;
+
+    /// <summary>The card in a dress, and the dress in words.</summary>
+    public static (string Text, string[] Dress) Card(int number)
+    {
+        int Next(int of)
+        {
+            (int q, int r) = Math.DivRem(number, of);
+            number = q;
+            return r;
+        }
+
+        Tongue t = Tongues[Next(Tongues.Length)];
+        string title = Titles[Next(Titles.Length)];
+        string head = Heads[Next(Heads.Length)];
+        string mark = Marks[Next(Marks.Length)];
+        string place = Places[Next(Places.Length)];
+        string method = Methods[Next(Methods.Length)];
+        string intro = Intros[Next(Intros.Length)];
+        string gap = Gaps[Next(Gaps.Length)];
+        return (Written(t, title, intro, head, mark, place, method, gap == "airy"), [t.Lang, "title " + title, "intro " + intro, "head " + head, $"mark “{mark.Replace("\t", "tab", StringComparison.Ordinal)}”", "amount " + place, "method " + method, gap]);
+    }
+
+    private static string Written(Tongue t, string title, string intro, string head, string mark, string place, string method, bool airy)
+    {
+        List<string> lines = [];
+        switch (title)
+        {
+            case "#": lines.Add("# " + t.Title); break;
+            case "plain": lines.Add(t.Title); break;
+            case "underlined": lines.AddRange([t.Title, new string('=', t.Title.Length)]); break;
+            case "bold": lines.Add($"**{t.Title}**"); break;
+            case "capitals": lines.Add(t.Title.ToUpperInvariant()); break;
+            default: break;
+        }
+
+        if (intro != "none")
+        {
+            Blank(lines);
+            lines.Add(t.Serves);
+        }
+
+        if (intro == "serves and list")
+        {
+            Blank(lines);
+            lines.AddRange(Headed(t.List, head is "for" or "for colon" or "plain" or "colon" ? "plain" : head));
+        }
+
+        int order = 1;
+        foreach (Part p in t.Parts)
+        {
+            Blank(lines);
+            lines.AddRange(Headed(head.StartsWith("for", StringComparison.Ordinal) ? p.For : p.Name, head));
+            if (airy && head is "##" or "###" or "underlined")
+            {
+                Blank(lines);
+            }
+
+            lines.AddRange(p.Foods.Select(f => mark + Item(t, f, place)));
+            if (method == "part headed")
+            {
+                Blank(lines);
+                lines.AddRange(Headed(t.Method, head == "##" ? "###" : head is "for" ? "plain" : head is "for colon" ? "colon" : head));
+            }
+
+            if (method.StartsWith("part", StringComparison.Ordinal))
+            {
+                Blank(lines);
+                lines.AddRange(Told(t, p.Steps, method == "part headed" ? "numbers" : method[5..], ref order, fresh: true));
+            }
+        }
+
+        if (method.StartsWith("end", StringComparison.Ordinal))
+        {
+            Blank(lines);
+            if (!method.EndsWith("bare", StringComparison.Ordinal))
+            {
+                lines.AddRange(Headed(t.Method, head is "for" ? "plain" : head is "for colon" ? "colon" : head));
+                if (airy)
+                {
+                    Blank(lines);
+                }
+            }
+
+            if (method == "end named")
+            {
+                lines.AddRange(t.Parts.Select(p => p.Name + t.Colon + string.Join(t.Lang == "ja" ? "" : " ", p.Steps)));
+            }
+            else
+            {
+                order = 1;
+                lines.AddRange(Told(t, [.. t.Parts.SelectMany(p => p.Steps)], method.Split(' ')[1], ref order, fresh: false));
+            }
+        }
+
+        return string.Join('\n', lines) + "\n";
+    }
+
+    private static IEnumerable<string> Told(Tongue t, string[] steps, string how, ref int order, bool fresh)
+    {
+        int first = fresh ? 1 : order;
+        return how switch
+        {
+            "numbers" => steps.Select((s, i) => $"{first + i}. {s}"),
+            "bullets" => steps.Select(s => "- " + s),
+            "paragraph" => [string.Join(t.Lang == "ja" ? "" : " ", steps)],
+            _ => steps,
+        };
+    }
+
+    private static string Item(Tongue t, (string Amount, string Unit, string Of, string Food, double Told) f, string place)
+    {
+        bool spoon = t.Lang == "ja" && f.Unit.Length == 0;
+        string amount = spoon ? f.Amount : t.Lang == "ja" || f.Unit.Length == 0 ? f.Amount + f.Unit : $"{f.Amount} {f.Unit}";
+        return place switch
+        {
+            "front" => t.Lang == "ja" ? $"{f.Food} {amount}" : $"{amount} {f.Of}{f.Food}",
+            "back" => $"{f.Food} {amount}",
+            "comma" => t.Lang == "ja" ? $"{f.Food}\u3000{amount}" : $"{f.Food}, {amount}",
+            "colon" => $"{f.Food}{t.Colon}{amount}",
+            "dots" => $"{f.Food} {new string('.', 20 - Math.Min(18, f.Food.Length))} {amount}",
+            "column" => f.Food.PadRight(24) + amount,
+            _ => $"{f.Food}\t{amount}",
+        };
+    }
+
+    private static string[] Headed(string name, string head) => head switch
+    {
+        "##" or "###" => [$"{head} {name}"],
+        "bold" => [$"**{name}**"],
+        "bold colon" => [$"**{name}:**"],
+        "capitals" => [name.ToUpperInvariant()],
+        "colon" or "for colon" => [name + ":"],
+        "underlined" => [name, new string('-', Math.Max(4, name.Length))],
+        "square" => [$"[{name}]"],
+        "dashes" => [$"--- {name} ---"],
+        _ => [name],
+    };
+
+    private static void Blank(List<string> lines)
+    {
+        if (lines.Count > 0 && lines[^1].Length > 0)
+        {
+            lines.Add("");
+        }
+    }
+
+    /// <summary>What is wrong with the reading of a dress; empty when nothing is.</summary>
+    public static string Wrong(int number)
+    {
+        Tongue t = Tongues[number % Tongues.Length];
+        Dish? dish = CardReader.Read(new CardText(Card(number).Text)).Match<Dish?>(d => d, _ => null);
+        if (dish is null)
+        {
+            return "not read";
+        }
+
+        List<(string Part, double? Amount, string Food)> read = [.. dish.Components.SelectMany(c => c.Ingredients.SelectMany(l => l.Foods).Select(f => (c.Name, f.Amount, f.Food)))];
+        int at = 0;
+        foreach (Part p in t.Parts)
+        {
+            foreach ((_, _, _, string food, double told) in p.Foods)
+            {
+                if (at >= read.Count || read[at].Amount != told || !read[at].Food.Contains(food, StringComparison.OrdinalIgnoreCase))
+                {
+                    return $"food {food}: {(at < read.Count ? FormattableString.Invariant($"{read[at].Amount} {read[at].Food}") : "lost")}";
+                }
+
+                if (!read[at].Part.Contains(p.Name, StringComparison.OrdinalIgnoreCase) && !string.Equals(read[at].Part, p.For, StringComparison.OrdinalIgnoreCase) && !p.For.EndsWith(read[at].Part, StringComparison.OrdinalIgnoreCase))
+                {
+                    return $"part {p.Name}: {read[at].Part}";
+                }
+
+                at++;
+            }
+        }
+
+        if (at < read.Count)
+        {
+            return $"more: {read[at].Food}";
+        }
+
+        double?[] minutes = [.. dish.Components.SelectMany(c => c.Steps).SelectMany(s => s.Times).Select(x => x.MinutesMin)];
+        return minutes.Order().SequenceEqual(Minutes.Select(m => (double?)m).Order()) ? "" : "minutes " + string.Join(", ", minutes.Select(m => string.Create(CultureInfo.InvariantCulture, $"{m}")));
+    }
+
+    /// <summary>Reads so many dresses, spread over all, and prints the share that is wrong by each choice and some of the wrong ones.</summary>
+    public static int Run(int many, int shown)
+    {
+        Dictionary<string, (int All, int Wrong)> by = [];
+        List<(int Number, string Why)> wrong = [];
+        long step = 7_368_787 % Count;
+        int[] numbers = [.. Enumerable.Range(0, Math.Min(many, Count)).Select(i => (int)(i * step % Count))];
+        string[] why = new string[numbers.Length];
+        Parallel.For(0, numbers.Length, i => why[i] = Wrong(numbers[i]));
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            foreach (string choice in Card(numbers[i]).Dress)
+            {
+                (int all, int bad) = by.GetValueOrDefault(choice);
+                by[choice] = (all + 1, bad + (why[i].Length > 0 ? 1 : 0));
+            }
+
+            if (why[i].Length > 0)
+            {
+                wrong.Add((numbers[i], why[i]));
+            }
+        }
+
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"layouts: {numbers.Length - wrong.Count} of {numbers.Length} dresses of one dish read whole ({Count} there are)"));
+        foreach ((string choice, (int all, int bad)) in by.OrderByDescending(b => (double)b.Value.Wrong / b.Value.All))
+        {
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {choice,-28} {bad,6} of {all,6} wrong  {100.0 * bad / all,6:0.0} %"));
+        }
+
+        foreach ((int number, string reason) in wrong.Take(shown))
+        {
+            Console.WriteLine($"  {number}: {string.Join("; ", Card(number).Dress)}: {reason}");
+        }
+
+        return 0;
+    }
+}
