@@ -5,7 +5,7 @@ using Coulisse.Cards.Reading;
 namespace Coulisse.Gauge.Reading;
 
 /// <summary>
-/// One dish of three parts in six languages, set in every combination of how people head, list, measure and tell: whatever the dress, its nine foods stand in their parts and its four times are read. The dress of a card is chosen by its number, so that each can be printed again.
+/// Two dishes of three parts in six languages, set in every combination of how people head, list, measure and tell: whatever the dress, the foods stand in their parts and the four times are read. The dress of a card is chosen by its number, so that each can be printed again.
 /// </summary>
 internal static class LayoutMatrix
 {
@@ -51,11 +51,47 @@ internal static class LayoutMatrix
             new("クランブル", "◎クランブル", [("60", "g", "", "ヘーゼルナッツ", 60), ("40", "g", "", "バター", 40), ("小さじ1", "", "", "タイム", 1)], ["ヘーゼルナッツを8分焼き、バターとタイムと刻む。"]),
             new("ドレッシング", "◎ドレッシング", [("大さじ2", "", "", "マスタード", 2), ("1", "個", "", "レモン", 1), ("80", "ml", "", "オリーブオイル", 80)], ["マスタードと油を3分混ぜる。"]),
         ]),
+        new("en", "Lemon tart", "Serves 4", "Ingredients", "Method", ": ",
+        [
+            new("Pastry", "For the pastry", [("1", "", "", "egg", 1), ("250", "g", "", "flour", 250), ("", "", "", "salt", double.NaN)], ["Mix the egg with the flour and salt for 5 minutes.", "Chill for 25 minutes."]),
+            new("Filling", "For the filling", [("3", "", "", "lemons", 3), ("150", "g", "", "sugar", 150), ("4", "", "", "eggs", 4)], ["Whisk the lemons with the sugar and eggs, then bake at 150 °C for 8 minutes."]),
+            new("To serve", "To serve", [("100", "ml", "", "cream", 100), ("", "", "", "mint", double.NaN)], ["Whip the cream for 3 minutes and scatter the mint."]),
+        ]),
+        new("fr", "Tarte au citron", "Pour 4 personnes", "Ingrédients", "Préparation", " : ",
+        [
+            new("Pâte", "Pour la pâte", [("1", "", "", "œuf", 1), ("250", "g", "de ", "farine", 250), ("", "", "", "sel", double.NaN)], ["Mélanger l'œuf avec la farine et le sel pendant 5 minutes.", "Laisser reposer au frais 25 minutes."]),
+            new("Garniture", "Pour la garniture", [("3", "", "", "citrons", 3), ("150", "g", "de ", "sucre", 150), ("4", "", "", "œufs", 4)], ["Fouetter les citrons avec le sucre et les œufs, puis cuire au four à 150 °C pendant 8 minutes."]),
+            new("Pour servir", "Pour servir", [("100", "ml", "de ", "crème", 100), ("", "", "", "menthe", double.NaN)], ["Monter la crème pendant 3 minutes et parsemer de menthe."]),
+        ]),
+        new("de", "Zitronentarte", "Für 4 Personen", "Zutaten", "Zubereitung", ": ",
+        [
+            new("Teig", "Für den Teig", [("1", "", "", "Ei", 1), ("250", "g", "", "Mehl", 250), ("", "", "", "Salz", double.NaN)], ["Das Ei mit Mehl und Salz 5 Minuten kneten.", "25 Minuten kalt stellen."]),
+            new("Füllung", "Für die Füllung", [("3", "", "", "Zitronen", 3), ("150", "g", "", "Zucker", 150), ("4", "", "", "Eier", 4)], ["Zitronen mit Zucker und Eiern verrühren und bei 150 °C 8 Minuten backen."]),
+            new("Zum Servieren", "Zum Servieren", [("100", "ml", "", "Sahne", 100), ("", "", "", "Minze", double.NaN)], ["Die Sahne 3 Minuten schlagen und mit Minze bestreuen."]),
+        ]),
+        new("es", "Tarta de limón", "Para 4 personas", "Ingredientes", "Elaboración", ": ",
+        [
+            new("Masa", "Para la masa", [("1", "", "", "huevo", 1), ("250", "g", "de ", "harina", 250), ("", "", "", "sal", double.NaN)], ["Mezclar el huevo con la harina y la sal durante 5 minutos.", "Enfriar en la nevera 25 minutos."]),
+            new("Relleno", "Para el relleno", [("3", "", "", "limones", 3), ("150", "g", "de ", "azúcar", 150), ("4", "", "", "huevos", 4)], ["Batir los limones con el azúcar y los huevos y hornear a 150 °C durante 8 minutos."]),
+            new("Para servir", "Para servir", [("100", "ml", "de ", "nata", 100), ("", "", "", "menta", double.NaN)], ["Montar la nata 3 minutos y espolvorear la menta."]),
+        ]),
+        new("it", "Crostata al limone", "Per 4 persone", "Ingredienti", "Procedimento", ": ",
+        [
+            new("Impasto", "Per l'impasto", [("1", "", "", "uovo", 1), ("250", "g", "di ", "farina", 250), ("", "", "", "sale", double.NaN)], ["Impastare l'uovo con la farina e il sale per 5 minuti.", "Far riposare in frigo 25 minuti."]),
+            new("Ripieno", "Per il ripieno", [("3", "", "", "limoni", 3), ("150", "g", "di ", "zucchero", 150), ("4", "", "", "uova", 4)], ["Sbattere i limoni con lo zucchero e le uova e cuocere in forno a 150 °C per 8 minuti."]),
+            new("Per servire", "Per servire", [("100", "ml", "di ", "panna", 100), ("", "", "", "menta", double.NaN)], ["Montare la panna per 3 minuti e cospargere di menta."]),
+        ]),
+        new("ja", "レモンタルト", "4人分", "材料", "作り方", "：",
+        [
+            new("生地", "◎生地", [("1", "個", "", "卵", 1), ("250", "g", "", "薄力粉", 250), ("少々", "", "", "塩", double.NaN)], ["卵と薄力粉と塩を5分混ぜる。", "冷蔵庫で25分休ませる。"]),
+            new("フィリング", "◎フィリング", [("3", "個", "", "レモン", 3), ("150", "g", "", "砂糖", 150), ("4", "個", "", "卵", 4)], ["レモンと砂糖と卵を混ぜ、150℃のオーブンで8分焼く。"]),
+            new("仕上げ", "◎仕上げ", [("100", "ml", "", "生クリーム", 100), ("適量", "", "", "ミント", double.NaN)], ["生クリームを3分泡立て、ミントを散らす。"]),
+        ]),
     ];
 
     private static readonly string[] Titles = ["#", "plain", "underlined", "bold", "capitals", "none"];
     private static readonly string[] Intros = ["none", "serves", "serves and list"];
-    private static readonly string[] Heads = ["##", "###", "bold", "bold colon", "capitals", "colon", "plain", "underlined", "for", "for colon", "square", "dashes"];
+    private static readonly string[] Heads = ["##", "###", "bold", "bold colon", "capitals", "colon", "plain", "underlined", "for", "for colon", "square", "dashes", "capitals colon", "letter", "italic", "bold heading"];
     private static readonly string[] Marks = ["", "- ", "* ", "• ", "– ", "- [ ] ", "  ", "\t"];
     private static readonly string[] Places = ["front", "back", "comma", "colon", "dots", "column", "tab"];
     private static readonly string[] Methods = ["part lines", "part numbers", "part paragraph", "part bullets", "end numbers", "end lines", "end paragraph", "end bullets", "end numbers bare", "end lines bare", "end named", "part headed"];
@@ -108,14 +144,15 @@ internal static class LayoutMatrix
         if (intro == "serves and list")
         {
             Blank(lines);
-            lines.AddRange(Headed(t.List, head is "for" or "for colon" or "plain" or "colon" ? "plain" : head));
+            lines.AddRange(Headed(t.List, head is "for" or "for colon" or "plain" or "colon" or "letter" ? "plain" : head));
         }
 
         int order = 1;
+        int letter = 0;
         foreach (Part p in t.Parts)
         {
             Blank(lines);
-            lines.AddRange(Headed(head.StartsWith("for", StringComparison.Ordinal) ? p.For : p.Name, head));
+            lines.AddRange(Headed(head.StartsWith("for", StringComparison.Ordinal) ? p.For : p.Name, head, (char)('A' + letter++)));
             if (airy && head is "##" or "###" or "underlined")
             {
                 Blank(lines);
@@ -125,7 +162,7 @@ internal static class LayoutMatrix
             if (method == "part headed")
             {
                 Blank(lines);
-                lines.AddRange(Headed(t.Method, head == "##" ? "###" : head is "for" ? "plain" : head is "for colon" ? "colon" : head));
+                lines.AddRange(Headed(t.Method, head == "##" ? "###" : head is "for" or "letter" ? "plain" : head is "for colon" ? "colon" : head));
             }
 
             if (method.StartsWith("part", StringComparison.Ordinal))
@@ -140,7 +177,7 @@ internal static class LayoutMatrix
             Blank(lines);
             if (!method.EndsWith("bare", StringComparison.Ordinal))
             {
-                lines.AddRange(Headed(t.Method, head is "for" ? "plain" : head is "for colon" ? "colon" : head));
+                lines.AddRange(Headed(t.Method, head is "for" or "letter" ? "plain" : head is "for colon" ? "colon" : head));
                 if (airy)
                 {
                     Blank(lines);
@@ -176,6 +213,11 @@ internal static class LayoutMatrix
     private static string Item(Tongue t, (string Amount, string Unit, string Of, string Food, double Told) f, string place)
     {
         bool spoon = t.Lang == "ja" && f.Unit.Length == 0;
+        if (f.Amount.Length == 0)
+        {
+            return f.Food;
+        }
+
         string amount = spoon ? f.Amount : t.Lang == "ja" || f.Unit.Length == 0 ? f.Amount + f.Unit : $"{f.Amount} {f.Unit}";
         return place switch
         {
@@ -189,7 +231,7 @@ internal static class LayoutMatrix
         };
     }
 
-    private static string[] Headed(string name, string head) => head switch
+    private static string[] Headed(string name, string head, char letter = 'A') => head switch
     {
         "##" or "###" => [$"{head} {name}"],
         "bold" => [$"**{name}**"],
@@ -199,6 +241,10 @@ internal static class LayoutMatrix
         "underlined" => [name, new string('-', Math.Max(4, name.Length))],
         "square" => [$"[{name}]"],
         "dashes" => [$"--- {name} ---"],
+        "capitals colon" => [name.ToUpperInvariant() + ":"],
+        "letter" => [$"{letter}. {name}"],
+        "italic" => [$"*{name}*"],
+        "bold heading" => [$"## **{name}**"],
         _ => [name],
     };
 
@@ -226,7 +272,7 @@ internal static class LayoutMatrix
         {
             foreach ((_, _, _, string food, double told) in p.Foods)
             {
-                if (at >= read.Count || read[at].Amount != told || !read[at].Food.Contains(food, StringComparison.OrdinalIgnoreCase))
+                if (at >= read.Count || !(read[at].Amount ?? double.NaN).Equals(told) || !read[at].Food.Contains(food, StringComparison.OrdinalIgnoreCase))
                 {
                     return $"food {food}: {(at < read.Count ? FormattableString.Invariant($"{read[at].Amount} {read[at].Food}") : "lost")}";
                 }
@@ -272,7 +318,7 @@ internal static class LayoutMatrix
             }
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"layouts: {numbers.Length - wrong.Count} of {numbers.Length} dresses of one dish read whole ({Count} there are)"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"layouts: {numbers.Length - wrong.Count} of {numbers.Length} dresses of two dishes read whole ({Count} there are)"));
         foreach ((string choice, (int all, int bad)) in by.OrderByDescending(b => (double)b.Value.Wrong / b.Value.All))
         {
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {choice,-28} {bad,6} of {all,6} wrong  {100.0 * bad / all,6:0.0} %"));

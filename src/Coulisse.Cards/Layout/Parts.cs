@@ -12,6 +12,9 @@ internal static class Parts
     /// <summary>True for the words of an assembly on a line of their own: "To serve", "Dressage", "仕上げ".</summary>
     public static bool Finish(string body, string lang) => body.Length < 30 && Lexicon.Word("assembly", Folding.Key(body.TrimmedEnd(": ")), lang) is not null;
 
+    /// <summary>"C. To serve", "C) Montage": the words behind the letter of a row.</summary>
+    public static string Unlettered(string body) => body.Length > 4 && char.IsAsciiLetterUpper(body[0]) && body[1] is '.' or ')' && body[2] == ' ' ? body[3..] : body;
+
     /// <summary>"Component 1 - Gel", "Partie 2 : mousse", "A) Dough": the first line of a part, and no title.</summary>
     public static bool Numbered(string body)
     {

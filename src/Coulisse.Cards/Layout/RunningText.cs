@@ -251,6 +251,12 @@ internal static class RunningText
                 part += ", " + parts[++i];
             }
 
+            if (i + 1 < parts.Length && part.AsSpan().IndexOfAnyInRange('0', '9') < 0 && char.IsAsciiDigit(parts[i + 1][0]) && Amounts.At(parts[i + 1], 0, lang) is { } behind && behind.End >= parts[i + 1].Length)
+            {
+                // "cream, 100 ml": the amount behind its food
+                part += ", " + parts[++i];
+            }
+
             // "and" parts two amounts; "salt and pepper" it leaves together.
             int at = part.LastIndexOf(and, StringComparison.OrdinalIgnoreCase);
             string tail = at > 0 ? part[(at + and.Length)..] : "";

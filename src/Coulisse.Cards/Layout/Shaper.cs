@@ -239,6 +239,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Add(new Piece(PieceKind.Variant, body.TrimEnd(':'), raw.Span));
         }
+        else if (listed && (_titled || _named) && Parts.Finish(Parts.Unlettered(body), lang))
+        {
+            Head(body.TrimmedEnd(": "), 2, raw.Span);
+        }
         else if (Looks.Statement(body, lang) && !Looks.Amounted(body, lang) && !(_items && MethodProse.Baked(body, lang)))
         {
             int from = _pieces.Count;

@@ -45,13 +45,14 @@ internal sealed partial class Shaper
         i > 0 && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Last(lines[i + 1].Text) && BackAmount.Unit(Folding.Line(lines[i + 1].Text), lang)
         && (lang == "ja" ? body.Length < 20 && body[^1] is '分' or '前' && body.AsSpan().IndexOfAny(" …:・") is > 0 and var gap && FoodIds.Match(body[..gap], lang) is not null : BackAmount.Counts(body, lang));
 
-    /// <summary>True for an item that tells its amount behind its name.</summary>
     /// <summary>"2 leeks" right under the name of a part: a count opens its list where another item follows, or where it is of a food everybody knows. "2 minutes before serving, …" is none.</summary>
     private bool First(int i, string body) =>
         body.Length < 80 && body[^1] is not ('.' or ':' or '。')
         && (i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Parts.Listed(lines[i + 1].Text, lang)
-            || Reading.Amounts.At(body, 0, lang) is { } m && m.End < body.Length && FoodIds.Match(body[m.End..].Trim(), lang) is not null);
+            || Reading.Amounts.At(body, 0, lang) is { } m && m.End < body.Length && FoodIds.Match(body[m.End..].Trim(), lang) is not null
+            || char.IsLetter(body[0]) && BackAmount.Unit(body, lang));
 
+    /// <summary>True for an item that tells its amount behind its name.</summary>
     private bool Last(string s) => Folding.Line(s) is { Length: > 3 } item && char.IsLetter(item[0]) && Looks.Amounted(item, lang) && !Looks.Statement(item, lang);
 
     /// <summary>"Emulsify.", "Kneten.", "Whip cream." right behind a list whose lines have no stop: an order, and no food.</summary>
