@@ -35,7 +35,7 @@ internal static class ReadingGauge
         if (Option(args, "--layouts") is { } dresses && int.TryParse(dresses, CultureInfo.InvariantCulture, out int many))
         {
             Console.OutputEncoding = new UTF8Encoding(false);
-            return LayoutMatrix.Run(many, int.TryParse(Option(args, "--show"), CultureInfo.InvariantCulture, out int shown) ? shown : 20);
+            return LayoutGauge.Run(many, int.TryParse(Option(args, "--show"), CultureInfo.InvariantCulture, out int shown) ? shown : 20);
         }
 
         if (Option(args, "--cases") is { } file)

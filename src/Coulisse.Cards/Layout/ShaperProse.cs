@@ -129,10 +129,6 @@ internal sealed partial class Shaper
     private bool GoesOn(int i, string body) =>
         !_marked && !_numbered && i > 0 && lines[i - 1].Block == lines[i].Block && _pieces.Count > 1 && _pieces[^1] is { Kind: PieceKind.Step } last && last.Span.Line == lines[i - 1].Span.Line && last.Text[^1] is not ('.' or '。') && body[^1] is not (':' or '!' or '?') && body.Length < 120;
 
-    /// <summary>"5 pommes" right under its marked heading and over an amount: the list begins with a count.</summary>
-    private bool Leads(int i) =>
-        _pieces.Count > 0 && _pieces[^1] is { Kind: PieceKind.Heading, Level: > 1 } && i + 1 < lines.Count && lines[i + 1].Block == lines[i].Block && Folding.Line(lines[i + 1].Text) is { Length: > 0 } next && Reading.Amounts.At(next, 0, lang) is { Unit: not null } && !Looks.Work(next, lang);
-
     /// <summary>"para rebozar" over "2 huevos", at the head of its block: a purpose in small letters names what stands under it.</summary>
     private bool Purpose(string body, int i, bool opens, bool listed) =>
         !_marked && opens && listed && i > 0 && _items && !_steps && body.Length < 40 && body.Count(' ') is > 0 and < 4 && char.IsLower(body[0]) && char.IsLetter(body[^1]) && Parts.Numberless(body) && !Looks.Bullet(lines[i + 1].Text) && Lexicon.Longest("heading", body, 0, 3, lang, out _) is not null && !Looks.Statement(body, lang);

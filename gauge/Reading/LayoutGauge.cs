@@ -1,0 +1,44 @@
+using System.Globalization;
+
+namespace Coulisse.Gauge.Reading;
+
+/// <summary>The share of the dresses that is read whole, by each choice of a dress.</summary>
+internal static class LayoutGauge
+{
+    /// <summary>Reads so many dresses, spread over all, and prints the share that is wrong by each choice and some of the wrong ones.</summary>
+    public static int Run(int many, int shown)
+    {
+        Dictionary<string, (int All, int Wrong)> by = [];
+        List<(int Number, string Why)> wrong = [];
+        long step = 7_368_787 % LayoutMatrix.Count;
+        int[] numbers = [.. Enumerable.Range(0, Math.Min(many, LayoutMatrix.Count)).Select(i => (int)(i * step % LayoutMatrix.Count))];
+        string[] why = new string[numbers.Length];
+        Parallel.For(0, numbers.Length, i => why[i] = LayoutMatrix.Wrong(numbers[i]));
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            foreach (string choice in LayoutMatrix.Card(numbers[i]).Dress)
+            {
+                (int all, int bad) = by.GetValueOrDefault(choice);
+                by[choice] = (all + 1, bad + (why[i].Length > 0 ? 1 : 0));
+            }
+
+            if (why[i].Length > 0)
+            {
+                wrong.Add((numbers[i], why[i]));
+            }
+        }
+
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"layouts: {numbers.Length - wrong.Count} of {numbers.Length} dresses of two dishes read whole ({LayoutMatrix.Count} there are)"));
+        foreach ((string choice, (int all, int bad)) in by.OrderByDescending(b => (double)b.Value.Wrong / b.Value.All))
+        {
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {choice,-28} {bad,6} of {all,6} wrong  {100.0 * bad / all,6:0.0} %"));
+        }
+
+        foreach ((int number, string reason) in wrong.Take(shown))
+        {
+            Console.WriteLine($"  {number}: {string.Join("; ", LayoutMatrix.Card(number).Dress)}: {reason}");
+        }
+
+        return 0;
+    }
+}
