@@ -125,7 +125,7 @@ internal static class RunningText
         }
 
         string and = Conjunction.Spaced(lang);
-        string[] foods = s[(colon + 1)..].Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        string[] foods = Together(s[(colon + 1)..].Replace(and, ", ", StringComparison.OrdinalIgnoreCase).Split(", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries), lang);
         if (foods.Length == 0 || !foods.All(f => f.Length < 40 && (FoodIds.Match(f, lang) is not null || Looks.Amounted(f, lang))))
         {
             return false;
@@ -146,7 +146,7 @@ internal static class RunningText
         }
 
         int from = into.Count;
-        if (!Labelled(lines[i + 1] with { Text = $"{name}: {lines[i + 1].Text}" }, lang, into))
+        if (!Labelled(lines[i + 1] with { Text = $"{name}: {(Looks.Bullet(lines[i + 1].Text) ? Reading.Marks.Strip(Folding.Line(lines[i + 1].Text)) : lines[i + 1].Text)}" }, lang, into))
         {
             return false;
         }
@@ -237,11 +237,31 @@ internal static class RunningText
     /// <summary>"120 g butter / 150 g flour / 1 L milk": strokes part the foods where no comma does. "250 g / 9 oz butter" is one.</summary>
     private static bool Stroked(string s) => s.AsSpan().Count(" / ") > 1 && !s.Contains(", ", StringComparison.Ordinal);
 
+    /// <summary>"cream, 100 ml": an amount alone behind a name without figures belongs to it.</summary>
+    private static string[] Together(string[] parts, string lang)
+    {
+        List<string> foods = [];
+        foreach (string part in parts)
+        {
+            if (foods.Count > 0 && foods[^1].AsSpan().IndexOfAnyInRange('0', '9') < 0 && char.IsAsciiDigit(part[0]) && Amounts.At(part, 0, lang) is { } m && m.End >= part.Length)
+            {
+                foods[^1] += ", " + part;
+            }
+            else
+            {
+                foods.Add(part);
+            }
+        }
+
+        return foods.Count == parts.Length ? parts : [.. foods];
+    }
+
     /// <summary>The foods of a list in a line.</summary>
     internal static IEnumerable<string> Foods(string s, string lang)
     {
         string and = Conjunction.Spaced(lang);
         string[] parts = s.Split(lang == "ja" && s.Contains('、') ? "、" : s.Contains("; ", StringComparison.Ordinal) ? "; " : Stroked(s) ? " / " : ", ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        parts = Together(parts, lang);
         for (int i = 0; i < parts.Length; i++)
         {
             string part = parts[i];
@@ -251,11 +271,6 @@ internal static class RunningText
                 part += ", " + parts[++i];
             }
 
-            if (i + 1 < parts.Length && part.AsSpan().IndexOfAnyInRange('0', '9') < 0 && char.IsAsciiDigit(parts[i + 1][0]) && Amounts.At(parts[i + 1], 0, lang) is { } behind && behind.End >= parts[i + 1].Length)
-            {
-                // "cream, 100 ml": the amount behind its food
-                part += ", " + parts[++i];
-            }
 
             // "and" parts two amounts; "salt and pepper" it leaves together.
             int at = part.LastIndexOf(and, StringComparison.OrdinalIgnoreCase);
