@@ -142,4 +142,11 @@ public sealed class RateKindTests
         FoodAmount f = Food("en", line);
         Assert.Equal((food, of), (f.Food, f.Preparation));
     }
+
+    // "l'" is an article, and no litre.
+    [Theory]
+    [InlineData("Per l'impasto")]
+    [InlineData("Per l'impasto:")]
+    public void An_article_before_its_name_is_no_litre(string head) =>
+        Assert.Equal(250, Told.Read($"Crostata\n\n{head}\n1 uovo\n250 g di farina\n\n1. Impastare 5 minuti.\n").Components[0].Ingredients[1].Foods[0].Amount);
 }

@@ -35,7 +35,7 @@ internal static class KiloRates
         {
             int at = joint[0] == '/' ? s.IndexOf(joint, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, joint);
             int end = at + joint.Length;
-            if (at < 3 || end < s.Length && char.IsLetterOrDigit(s[end]))
+            if (at < 3 || end < s.Length && (char.IsLetterOrDigit(s[end]) || s[end] == '\''))
             {
                 continue;
             }
@@ -65,7 +65,7 @@ internal static class KiloRates
         {
             int at = joint[0] == '/' ? s.IndexOf(joint, StringComparison.OrdinalIgnoreCase) : Places.FindWord(s, joint);
             int end = at + joint.Length;
-            if (at < 0 || end < s.Length && char.IsLetterOrDigit(s[end]) || LineKinds.HasAmount(s[..at], lang))
+            if (at < 0 || end < s.Length && (char.IsLetterOrDigit(s[end]) || s[end] == '\'') || LineKinds.HasAmount(s[..at], lang))
             {
                 continue;
             }
