@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>"18 min, vent open for the last 3 min": minutes within the time told before, and no time of their own. "Turn up to 220 °C for the last 10 minutes" is a setting of its own, with its own minutes.</summary>
 internal static class LastMinutes
 {
-    private static readonly string[] Leads = ["for the last", "during the last", "for the final", "during the final", "in den letzten", "für die letzten", "durante los últimos", "en los últimos", "negli ultimi", "per gli ultimi"];
+    private static readonly string[] Leads = ["for the last", "of which the last", "of which the final", "dont les", "davon die letzten", "de ellos los últimos", "di cui gli ultimi", "during the last", "for the final", "during the final", "in den letzten", "für die letzten", "durante los últimos", "en los últimos", "negli ultimi", "per gli ultimi"];
     private static readonly WordList Turns = new("turn up", "turn the oven up", "turn it up", "turn down", "turn the oven down", "raise", "increase", "lower", "reduce", "hochschalten", "erhöhen", "reduzieren", "zurückschalten", "subir", "bajar", "alzare", "abbassare");
 
     /// <summary>True for minutes that the time before holds already.</summary>

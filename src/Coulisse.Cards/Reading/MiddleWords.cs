@@ -73,13 +73,12 @@ internal static class MiddleWords
             return false;
         }
 
-        int told = before.LastIndexOfAny(Figures);
+        int told = before.AsSpan().LastIndexOfAnyInRange('0', '9');
         string between = told < 0 ? "" : before[(told + 1)..^" to ".Length];
         return told >= 0 && !between.Contains(';') && !Set.In(between);
     }
 
     private const double Cooler = 20;
-    private static readonly char[] Figures = ['0', '1', '2', '3', '4', '5', '6', '7', '8', '9'];
     private static readonly WordList Turned = new("from", "lower", "drop", "turn", "reduce", "down", "cool", "fall");
     private static readonly WordList Set = new("set", "switch", "hold", "let", "oven to", "preheat", "heat the oven");
 

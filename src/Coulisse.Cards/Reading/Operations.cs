@@ -37,7 +37,7 @@ internal static class Operations
 
         for (int k = 0; lang == "en" && k < all.Count; k++)
         {
-            if (NounSense.Is(s, all[k].At, ends[k], verbEnd) || all[k].Id is "set_gel" && SetSense.Other(s, all[k].At))
+            if (NounSense.Is(s, all[k].At, ends[k], verbEnd) || all[k].Id is "set_gel" or "prove_bulk" && SetSense.Other(s, all[k].At))
             {
                 all.RemoveAt(k);
                 ends.RemoveAt(k--);

@@ -30,6 +30,11 @@ internal static class OtherWay
             return (bar, pot, last);
         }
 
+        if (BracketWays.In(s, lang) is { } bracket)
+        {
+            return bracket;
+        }
+
         if (!FirstOfOrs.MayIn(s))
         {
             return OtherCuts.In(s, lang);
@@ -48,7 +53,7 @@ internal static class OtherWay
                 int to = End(s, word);
                 int sentence = Sentences.Begin(s, at);
                 // A figure right behind is another end of the same time ("20 or 25 min"), unless it is in brackets with its own vessel.
-                bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on") || Own(s, at, word, lang);
+                bool another = char.IsLetter(s[word]) || s[at - 1] == '(' && Places.HasAny(s[word..to], "in", "im", "en", "dans", "on") || Own(s, at, word, lang) || HeatWays.Other(s, at, word, lang);
                 if (another && Clock.Tells(s[..at], sentence, lang) && (Clock.Tells(s[..to], word, lang) || Setting(s, word)) && !Storing.Speaks(s, at))
                 {
                     return (at, word, to);

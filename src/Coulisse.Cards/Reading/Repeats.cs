@@ -36,10 +36,15 @@ internal static class Repeats
             return (2, false);
         }
 
+        if (Places.Ends(before, BatchesOf) && Counted(s, Batches) is > 1 and var fills)
+        {
+            return (fills, false);
+        }
+
         bool apart = Places.Begins(behind, ApartBehind);
         bool every = !apart && Places.Ends(before, ApartBefore);
         bool each = behind.StartsWith("each", StringComparison.Ordinal) || behind.StartsWith("jeweils", StringComparison.Ordinal) || before.EndsWith("jeweils", StringComparison.Ordinal) || behind.StartsWith("chaque", StringComparison.Ordinal) || behind.StartsWith("cada", StringComparison.Ordinal) || behind.StartsWith("ogni", StringComparison.Ordinal);
-        if (!apart && !every && !each || Counted(s) is not (> 1 and var count))
+        if (!apart && !every && !each || (each && Counted(s, Batches) is > 1 and var lots ? lots : Counted(s, Times)) is not (> 1 and var count))
         {
             return (1, apart);
         }
@@ -89,7 +94,11 @@ internal static class Repeats
         return end > from && (from == 0 || !char.IsLetterOrDigit(s[from - 1]) && s[from - 1] is not '.' and not ',') && int.Parse(s.AsSpan(from, end - from), CultureInfo.InvariantCulture) is >= 2 and <= Most and var n ? n : 1;
     }
 
-    private static int Counted(string s)
+    private static readonly string[] Batches = ["batches", "lots", "goes", "rounds", "loads", "fournées", "Portionen", "Chargen", "Durchgängen", "tandas", "hornadas", "infornate", "riprese"];
+    private static readonly string[] BatchesOf = ["batches of", "lots of", "fournées de", "tandas de", "hornadas de", "infornate da", "chargen zu"];
+    private static readonly (string Word, int Count)[] Fews = [("two", 2), ("three", 3), ("four", 4), ("five", 5), ("deux", 2), ("trois", 3), ("quatre", 4), ("zwei", 2), ("drei", 3), ("vier", 4), ("dos", 2), ("tres", 3), ("cuatro", 4), ("due", 2), ("tre", 3), ("quattro", 4)];
+
+    private static int Counted(string s, string[] times)
     {
         foreach ((string word, int count) in Counts)
         {
@@ -99,9 +108,17 @@ internal static class Repeats
             }
         }
 
+        foreach ((string word, int count) in ReferenceEquals(times, Batches) ? Fews : [])
+        {
+            if (Places.FindWord(s, word) is var few and >= 0 && Places.Skip(s, few + word.Length) is var lot && Array.Exists(times, t => Places.WordAt(s, lot, t)))
+            {
+                return count;
+            }
+        }
+
         for (int i = 0; i < s.Length; i++)
         {
-            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not '.' and not ',') && (i + 1 == s.Length || !char.IsAsciiDigit(s[i + 1])) && Places.Skip(s, i + 1) is var w && w < s.Length && Array.Exists(Times, t => s[w] == '回' ? t == "回" : Places.WordAt(s, w, t)))
+            if (char.IsAsciiDigit(s[i]) && (i == 0 || !char.IsLetterOrDigit(s[i - 1]) && s[i - 1] is not '.' and not ',') && (i + 1 == s.Length || !char.IsAsciiDigit(s[i + 1])) && Places.Skip(s, i + 1) is var w && w < s.Length && Array.Exists(times, t => s[w] == '回' ? t == "回" : Places.WordAt(s, w, t)))
             {
                 return s[i] - '0';
             }

@@ -2,7 +2,7 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>"Oven set at 160 °C", "set the combi to 85 °C", "probe set to 54 °C", "set over a bain-marie": a machine or a pan is set there, and no jelly sets. "Set at 4 °C", "leave to set" is one.</summary>
+/// <summary>"It will rise to 69 °C" is no dough that rises; "Oven set at 160 °C", "set the combi to 85 °C", "probe set to 54 °C", "set over a bain-marie": a machine or a pan is set there, and no jelly sets. "Set at 4 °C", "leave to set" is one.</summary>
 internal static class SetSense
 {
     private const double Warm = 40;
@@ -12,6 +12,14 @@ internal static class SetSense
     /// <summary>True where the word that begins at a place sets no jelly.</summary>
     public static bool Other(string s, int at)
     {
+        if (Places.WordAt(s, at, "rise") || Places.WordAt(s, at, "rises"))
+        {
+            // "It will rise to 69 °C": no dough.
+            int behind = Places.WordEnd(s, at);
+            int to = Places.Skip(s, behind);
+            return Places.WordAt(s, to, "to") && Places.Skip(s, to + 2) is var heat && heat < s.Length && char.IsAsciiDigit(s[heat]) && Numbers.Single(s, heat, "en") is { Min: >= Warm };
+        }
+
         if (!Places.WordAt(s, at, "set"))
         {
             return false;

@@ -184,7 +184,7 @@ internal static class StepReader
 
             int begin = Sentences.Begin(s, t.Start);
             bool upTo = Ends(before, "up to", "jusqu'à", "bis zu", "hasta", "fino a", "at most", "maximum", "max.", "max", "höchstens", "no more than", "al massimo", "como máximo", "au maximum") || tail.StartsWith("max", StringComparison.Ordinal);
-            if (KeptDays.Condition(clause, before, t.Min))
+            if (KeptDays.Condition(clause, before, t.Min) || TotalTimes.Sums(tail, t.Max, times))
             {
                 continue;
             }

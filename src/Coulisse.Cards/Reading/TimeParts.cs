@@ -73,7 +73,7 @@ internal static class TimeParts
             return TimeKind.Rest;
         }
 
-        return kind == TimeKind.Hands && op is null && Heated.In(part) && !Processed.In(part) ? TimeKind.Cook : kind;
+        return kind == TimeKind.Hands && op is null && (Heated.In(part) && !Processed.In(part) || Between(part, temperatures, Hot, 99)) ? TimeKind.Cook : kind;
     }
 
     private static bool Between(string part, List<StepTemperature> temperatures, double low, double high) => temperatures.Exists(t => t.Celsius >= low && t.Celsius <= high && t.Words.Length > 0 && part.Contains(t.Words, StringComparison.Ordinal));
