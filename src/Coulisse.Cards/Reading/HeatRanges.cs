@@ -43,10 +43,9 @@ internal static class HeatRanges
             return null;
         }
 
-        double first = Minus.At(s, i) ? -n.Min : n.Min;
         if (s[end] == '/')
         {
-            return degree || scale != ' ' ? null : Second(s, end + 1, first, stroke: true, lang);
+            return degree || scale != ' ' ? null : Second(s, end + 1, Minus.At(s, i) ? -n.Min : n.Min, stroke: true, lang);
         }
 
         bool dash = s[end] is '-' or '~';
@@ -55,8 +54,10 @@ internal static class HeatRanges
         if (next == 0)
         {
             next = Between(s, i) ? Behind(s, end, Ands) : 0;
-            return next == 0 ? null : Second(s, next, first, stroke: false, lang, scale);
+            return next == 0 ? null : Second(s, next, Minus.At(s, i) ? -n.Min : n.Min, stroke: false, lang, scale);
         }
+
+        double first = Minus.At(s, i) ? -n.Min : n.Min;
 
         return (degree || scale != ' ' || under || first < 0) && !Leads(s, i) ? Second(s, next, first, stroke: false, lang, scale) : null;
     }

@@ -106,7 +106,7 @@ internal static class StepReader
         int fold = 0;
         for (int i = 0; i < s.Length; i++)
         {
-            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i) && !Heated(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
+            bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i) && !TouchedHeat.At(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
             if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (KeepTimes.Frozen(s, i) ?? Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? SharedMinutes.At(s, i, lang, times) ?? BareMinutes.At(s, i, lang, temperatures, times.Count > 0 ? times[^1] : null) ?? BareMinutes.Letter(s, i, lang, temperatures) ?? BareWaits.At(s, i, lang) ?? KeepTimes.At(s, i, lang)) is not { } t)
             {
                 continue;
@@ -206,7 +206,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (t.Start > 2 && Heated(s, t.Start) && temperatures.FindIndex(h => h.Of == TemperatureOf.Core && s.AsSpan(0, t.Start).EndsWith(h.Words)) is >= 0 and var core)
+            if (t.Start > 2 && TouchedHeat.At(s, t.Start) && TouchedHeat.Core(s, t.Start, temperatures) is >= 0 and var core)
             {
                 // "中心75℃1分": how long the core is held there
                 temperatures[core] = temperatures[core] with { HoldMinutes = t.Min };
@@ -355,9 +355,6 @@ internal static class StepReader
 
     /// <summary>"2x20 min": the sign touches its figures.</summary>
     private static bool Crossed(string s, int i) => s[i - 1] is 'x' or 'X' or '×' && i > 1 && char.IsAsciiDigit(s[i - 2]) && char.IsAsciiDigit(s[i]);
-
-    /// <summary>"58°C45分", "160°C25min": a time that touches its heat.</summary>
-    private static bool Heated(string s, int i) => s[i - 1] is 'C' or 'F' && i > 1 && s[i - 2] == '°' && char.IsAsciiDigit(s[i]);
 
     private static bool Bracketed(string s, int open)
     {

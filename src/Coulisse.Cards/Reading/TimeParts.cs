@@ -10,6 +10,7 @@ internal static class TimeParts
     private const double Short = 20;
     private static readonly string[] Parted = [" then ", "then ", " puis ", " dann ", " luego ", " poi ", " and then ", "してから"];
     private static readonly string[] Rests = ["rest", "riposo", "repos", "reposo", "reposar", "riposare", "ruhe", "ruhezeit", "pause", "pausa", "retard", "autolyse", "autolisi", "autolisis", "stockgare", "stückgare", "lievitazione", "pointage", "apprêt", "levado", "ageing", "frigo", "maturazione"];
+    private static readonly Beginnings FirstOfRests = new(Rests);
     private static readonly WordList Stands = new("autolyse", "autolisi", "autolisis", "retard", "retarder");
     private static readonly WordList Heated = new("pasteurise", "pasteurize", "sterilise", "sterilize", "sterilised", "pressure-cook", "pressure cook", "pressure cooker", "process", "pasteuriser", "stériliser", "autocuiseur", "pasteurisieren", "sterilisieren", "einkochen", "einwecken", "regenerieren", "pasteurizar", "pasterizar", "esterilizar", "confitar", "pastorizzare", "sterilizzare", "confitare", "regenerate", "regen", "régénérer");
     private static readonly WordList Still = new("rest", "stand", "leave", "cool", "let", "reposer", "ruhen", "stehen", "reposar", "riposare");
@@ -27,6 +28,12 @@ internal static class TimeParts
     public static TimeKind Of(TimeKind kind, string? op, string s, int start, int end, double minutes, List<(int At, string Id)> operations, List<StepTemperature> temperatures)
     {
         if (kind is TimeKind.Limit || kind == TimeKind.Rest && op is not (null or "cure" or "brine" or "season" or "marinate"))
+        {
+            return kind;
+        }
+
+        bool rests = FirstOfRests.MayIn(s);
+        if (!rests && temperatures.Count == 0 && minutes < Short && kind is not (TimeKind.Chill or TimeKind.Rest) && !(kind == TimeKind.Hands && op is null))
         {
             return kind;
         }
@@ -63,7 +70,7 @@ internal static class TimeParts
             return TimeKinds.IsCold(part) ? TimeKind.Chill : TimeKind.Rest;
         }
 
-        if (Places.Ends(Folding.Lower(s[from..start]).TrimEnd(' ', ':'), Rests))
+        if (rests && Places.Ends(Folding.Lower(s[from..start]).TrimEnd(' ', ':'), Rests))
         {
             return TimeKind.Rest;
         }
