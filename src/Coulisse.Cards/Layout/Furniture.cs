@@ -96,13 +96,30 @@ internal static class Furniture
     /// <summary>"1x  2x  3x", "US Customary - Metric": buttons that scale the list.</summary>
     private static bool Scales(string body)
     {
-        if (body.Length > 40 || !(char.IsAsciiDigit(body[0]) || body[0] is '½' or 'U' or 'u' or 'M' or 'm' or 'I' or 'i' or 'C' or 'c' or ' ' or '|' or '/' or '-' or '·') || body[^1] is not ('x' or 'X' or '×' or 'c' or 'l' or 'y' or 's' or 'C' or 'L' or 'S'))
+        if (body.Length > 40 || !(body[^1] is 'x' or 'X' or '×' ? body.AsSpan().IndexOfAnyExcept(Factors) < 0 : Units(body)))
         {
             return false;
         }
 
         string[] cells = body.Split([' ', '|', '/', '-', '·'], StringSplitOptions.RemoveEmptyEntries);
         return cells.Length > 1 && cells.All(c => c.Length is 2 or 3 or 4 && c[^1] is 'x' or 'X' or '×' && (char.IsAsciiDigit(c[0]) || c[0] == '½')) || cells.Length > 1 && cells.All(c => c.ToLowerInvariant() is "us" or "customary" or "metric" or "imperial" or "units");
+    }
+
+    private static readonly System.Buffers.SearchValues<char> Factors = System.Buffers.SearchValues.Create("0123456789.,½xX× |/-·");
+
+    /// <summary>True for a line whose last word is one of such a button.</summary>
+    private static bool Units(ReadOnlySpan<char> body)
+    {
+        ReadOnlySpan<char> last = body[(body.LastIndexOfAny(" |/-·") + 1)..];
+        foreach (string word in (ReadOnlySpan<string>)["us", "customary", "metric", "imperial", "units"])
+        {
+            if (last.Equals(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Page 1 of 2", "- 38 -", "Winter menu - Page 41 of 96": a line that ends with the number of its page.</summary>
