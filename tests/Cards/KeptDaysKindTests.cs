@@ -92,4 +92,14 @@ public sealed class KeptDaysKindTests
     [InlineData("Simmer 2 h and leave overnight.", "120 Cook  Rest")]
     [InlineData("Retard overnight, 12–16 h at 4 °C.", "720 Chill")]
     public void A_night_behind_other_work_is_its_own(string step, string want) => Assert.Equal(want, Times(step, "en"));
+
+    [Theory]
+    [InlineData("Max. 3 days at 4 °C.", 0)]
+    [InlineData("max 5 days at 0–3 °C", 0)]
+    [InlineData("Max. 3 lemons", 1)]
+    public void An_upper_end_of_days_on_a_line_of_its_own_is_no_food(string line, int foods)
+    {
+        Dish dish = Told.Read("# Cake\n\n- 1 kg flour\n- 10 g salt\n\n1. Bake 40 min at 180 °C.\n\n" + line + "\n");
+        Assert.Equal(2 + foods, dish.Components.Sum(c => c.Ingredients.Length));
+    }
 }

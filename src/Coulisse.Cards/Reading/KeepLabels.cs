@@ -24,7 +24,17 @@ internal static class KeepLabels
     /// <summary>True for a line that opens with such a label and tells behind it how long: it is a remark, whatever its verb.</summary>
     public static bool Opens(string s, string lang)
     {
-        if (s.Length is < 5 or > Longest || !First.May(s, 0))
+        if (s.Length is < 5 or > Longest)
+        {
+            return false;
+        }
+
+        if (s[0] is 'm' or 'M' && Bounded(s, lang))
+        {
+            return true;
+        }
+
+        if (!First.May(s, 0))
         {
             return false;
         }
@@ -60,6 +70,28 @@ internal static class KeepLabels
 
     /// <summary>True where the days at a place are the day of a month: "消費期限 12月3日".</summary>
     public static bool Dated(string s, int at) => at > 0 && s[at - 1] == '月';
+
+    /// <summary>"Max. 3 days at 4 °C." on a line of its own: an upper end of days, a cold, and nothing else.</summary>
+    private static bool Bounded(string s, string lang)
+    {
+        int i = Array.Find(Maxes, m => Places.WordAt(s, 0, m)) is { } max ? max.Length : 0;
+        while (i > 0 && i < s.Length && s[i] is '.' or ':' or ' ')
+        {
+            i++;
+        }
+
+        if (i == 0 || i >= s.Length || !char.IsAsciiDigit(s[i]) || Clock.At(s, i, lang) is not { Min: >= Day } t)
+        {
+            return false;
+        }
+
+        int at = Places.Skip(s, t.End);
+        string? lead = Array.Find(Ats, a => Places.WordAt(s, at, a));
+        return lead is not null && s.AsSpan(at + lead.Length).Trim(" .+-0123456789°C").IsEmpty && s.AsSpan(at).Contains('°');
+    }
+
+    private static readonly string[] Maxes = ["max", "maximum", "maximal", "maximum of", "máximo", "massimo", "maxi"];
+    private static readonly string[] Ats = ["at", "bei", "à", "a"];
 
     private static bool Stands(string s, string label) => Places.IsJapanese(label[0]) ? s.StartsWith(label, StringComparison.Ordinal) : Places.WordAt(s, 0, label);
 
