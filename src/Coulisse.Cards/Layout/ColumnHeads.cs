@@ -91,6 +91,11 @@ internal static class ColumnHeads
     /// <summary>A column that says of itself that it weighs: "Weight g", "Menge", "g".</summary>
     public static bool Weighs(string head, string lang) => Places.HasAny(head, Measured) || TableColumns.UnitOf(head, lang) is not null && !head.Contains(' ');
 
+    /// <summary>"Quantity", "Qty", "Menge": a head that says how much, and nothing else.</summary>
+    public static bool Quantity(string head) => Quantities.Contains(head.Trimmed(" :*."));
+
+    private static readonly HashSet<string> Quantities = new(StringComparer.OrdinalIgnoreCase) { "amount", "quantity", "qty", "qté", "quantité", "menge", "cantidad", "quantità", "quantita", "分量", "数量" };
+
     /// <summary>Allergens, suppliers: said of a food, and neither its name nor what is done to it.</summary>
     public static bool Aside(string head) => Places.HasAny(head, Asides);
 

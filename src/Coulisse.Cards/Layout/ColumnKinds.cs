@@ -33,7 +33,32 @@ internal static class ColumnKinds
             return [by];
         }
 
-        return left;
+        return left.Count > 1 && Only(left, names, rows, lang) is { } one ? [one] : left;
+    }
+
+    /// <summary>The only column whose head says "quantity", where the others are full of figures and their heads say nothing of amounts, units, sizes or parts ("Supplier code", "Par level", "Lot"): they are no parts of the dish, which would weigh all that again. Parts side by side leave gaps.</summary>
+    private static int? Only(List<int> left, string[] names, string[][] rows, string lang)
+    {
+        int one = -1;
+        foreach (int c in left)
+        {
+            string head = At(names, c);
+            if (ColumnHeads.Quantity(head))
+            {
+                if (one >= 0)
+                {
+                    return null;
+                }
+
+                one = c;
+            }
+            else if (head.Length < 2 || head.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || ColumnHeads.Each(head) || ColumnHeads.Weighs(head, lang) || ColumnHeads.Trimmed(head) || Places.HasAny(head, Systems) || Parts.Called(head, lang) || Parts.Finish(head, lang))
+            {
+                return null;
+            }
+        }
+
+        return one >= 0 && rows.All(r => At(r, one).Length == 0 || left.TrueForAll(c => At(r, c).Length > 0)) ? one : null;
     }
 
     /// <summary>One amount in a big and a small unit: the small one stays under the big one, and the two never tell the same.</summary>

@@ -81,7 +81,9 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     }
 
     /// <summary>"18 °C": how warm a food is, and no amount of it.</summary>
-    private static bool Degrees(string cell) => cell.Length < 16 && cell.IndexOf('°') is > 0 and var at && char.IsAsciiDigit(cell[0]) && at + 1 < cell.Length && cell.AsSpan(at + 1).Trim() is "C" or "F" or "c" or "f";
+    private static bool Degrees(string cell) => cell.TrimStart('≥', '≤', '<', '>', '~', ' ', '-', '−') is var heat && Heated(heat);
+
+    private static bool Heated(string cell) => cell.Length is > 0 and < 16 && cell.IndexOf('°') is > 0 and var at && char.IsAsciiDigit(cell[0]) && at + 1 < cell.Length && cell.AsSpan(at + 1).Trim() is "C" or "F" or "c" or "f";
 
     /// <summary>"q.b.", "to taste", "大さじ2", "少々": what stands for an amount without beginning with a figure.</summary>
     public static bool Said(string cell, string lang) => lang == "ja"

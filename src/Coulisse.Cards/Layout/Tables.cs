@@ -65,6 +65,11 @@ internal static class Tables
             return true;
         }
 
+        if (StepTable.Cut(names, body, lang, into))
+        {
+            return true;
+        }
+
         if (UnweighedTable.Times(rows[0].Cells, body, lang, into) || SideTables.Cut(rows, body, names, columns, lang, into))
         {
             return true;
