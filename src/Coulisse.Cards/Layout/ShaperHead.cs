@@ -1,5 +1,3 @@
-using Coulisse.Cards.Reading;
-
 namespace Coulisse.Cards.Layout;
 
 /// <summary>What a heading does to what follows it.</summary>

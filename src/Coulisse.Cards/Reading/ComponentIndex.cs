@@ -23,6 +23,11 @@ internal sealed class ComponentIndex
             }
 
             Add(_names, c.Name, i);
+            if (PartNames.Of(c.Name) is { } called && !Holds(c, called))
+            {
+                Add(_names, called, i);
+            }
+
             if (c.Code is { } code)
             {
                 Add(_codes, code, i);
@@ -57,6 +62,9 @@ internal sealed class ComponentIndex
     /// <summary>Words of a name that tell it from others.</summary>
     public static IEnumerable<string> Words(string name) =>
         name.Split([' ', '-', ','], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 3 && !Places.HasAny(w, "with", "layer", "fluid", "green", "filling"));
+
+    /// <summary>"For the leeks" over leeks is called by its food: leeks elsewhere are bought.</summary>
+    private static bool Holds(Component c, string food) => c.Ingredients.Any(l => l.Foods.Any(f => f.Food.Contains(food, StringComparison.OrdinalIgnoreCase)));
 
     private int Other(Dictionary<string, (int First, int Second)> index, string key, Component own)
     {
