@@ -46,4 +46,9 @@ public sealed class GluedTimeKindTests
     [InlineData("Lasciare riposare 30 minuti o più.", "it", "30-")]
     [InlineData("Rest 2 hours or until cold.", "en", "120-120")]
     public void Words_behind_a_time_leave_it_open(string step, string lang, string minutes) => Assert.Equal([minutes], Minutes(step, lang));
+
+    [Theory]
+    [InlineData("Simmer 25 min. Drain. Keep the liquor for another day.", "25-25")]
+    [InlineData("Rest the dough for another day.", "1440-1440")]
+    public void What_is_kept_for_another_day_waits_for_nothing(string step, string minutes) => Assert.Equal([minutes], Minutes(step, "en"));
 }

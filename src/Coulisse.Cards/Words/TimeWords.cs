@@ -45,6 +45,12 @@ internal static class TimeWords
             {
                 if (Folding.Lower(words[0]) == first && (lang == "ja" ? s.AsSpan(at).StartsWith(words) : Places.WordAt(s, at, words)))
                 {
+                    if (minutes == 1440 && s.AsSpan(0, at).EndsWith("for ", StringComparison.OrdinalIgnoreCase) && Saved.In(s))
+                    {
+                        // "Keep the liquor for another day" says when it may be used, and waits for nothing.
+                        return null;
+                    }
+
                     end = at + words.Length;
                     return minutes;
                 }
@@ -53,6 +59,8 @@ internal static class TimeWords
 
         return null;
     }
+
+    private static readonly WordList Saved = new("keep", "save", "reserve", "use", "set aside");
 
     /// <summary>Minutes of the unit at a place; null when none stands there.</summary>
     public static double? Unit(string s, int i, out int end)
