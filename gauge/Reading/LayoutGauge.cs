@@ -10,8 +10,7 @@ internal static class LayoutGauge
     {
         Dictionary<string, (int All, int Wrong)> by = [];
         List<(int Number, string Why)> wrong = [];
-        long step = 7_368_787 % LayoutMatrix.Count;
-        int[] numbers = [.. Enumerable.Range(0, Math.Min(many, LayoutMatrix.Count)).Select(i => (int)(i * step % LayoutMatrix.Count))];
+        int[] numbers = LayoutMatrix.Drawn(many);
         string[] why = new string[numbers.Length];
         Parallel.For(0, numbers.Length, i => why[i] = LayoutMatrix.Wrong(numbers[i]));
         for (int i = 0; i < numbers.Length; i++)

@@ -21,6 +21,11 @@ internal static class LayoutMatrix
     /// <summary>How many dresses there are.</summary>
     public static int Count => LayoutDishes.All.Length * Titles.Length * Intros.Length * Heads.Length * Marks.Length * Places.Length * Methods.Length * Gaps.Length;
 
+    /// <summary>Numbers of dresses, spread over all of them: the same at every look.</summary>
+    public static int[] Drawn(int many) => [.. Enumerable.Range(0, Math.Min(many, Count)).Select(i => (int)(i * Stride % Count))];
+
+    private const long Stride = 7_368_787;
+
     /// <summary>The card in a dress, and the dress in words.</summary>
     public static (string Text, string[] Dress) Card(int number)
     {

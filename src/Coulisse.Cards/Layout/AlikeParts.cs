@@ -88,28 +88,14 @@ internal static class AlikeParts
     /// <summary>"lamb" over "2.2kg lamb shoulder", and "harissa mayo" over its own list: names in small letters that open blocks, two of them near each other at least. One alone may be the food that opens a list.</summary>
     private static bool Blocks(List<RawLine> lines, int i, string body, string lang)
     {
-        if (!Opens(lines, i, body, lang))
+        bool another = false;
+        int last = Opens(lines, i, body, lang) ? Math.Min(lines.Count, i + Near) : 0;
+        for (int k = Math.Max(0, i - Near); k < last && !another; k++)
         {
-            return false;
+            another = k != i && Opens(lines, k, lines[k].Text, lang);
         }
 
-        for (int k = i - 1; k >= Math.Max(0, i - Near); k--)
-        {
-            if (Opens(lines, k, lines[k].Text, lang))
-            {
-                return true;
-            }
-        }
-
-        for (int k = i + 1; k < Math.Min(lines.Count, i + Near); k++)
-        {
-            if (Opens(lines, k, lines[k].Text, lang))
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return another;
     }
 
     /// <summary>How many lines away another such name is looked for.</summary>

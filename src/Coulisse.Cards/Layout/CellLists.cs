@@ -39,18 +39,18 @@ internal static class CellLists
 
     private static void Row(string[] cells, Span span, string[] names, (int List, int Method, int Name) at, string lang, List<Piece> into)
     {
-        if (Folding.Line(At(cells, at.Name)).Trimmed(" :*") is { Length: > 0 } name)
+        if (Folding.Line(TableColumns.At(cells, at.Name)).Trimmed(" :*") is { Length: > 0 } name)
         {
             into.Add(new Piece(PieceKind.Heading, name, span, 2));
         }
 
-        into.AddRange(Foods(At(cells, at.List), lang).Select(f => new Piece(PieceKind.Item, f, span)));
-        into.AddRange(Broken(At(cells, at.Method)).Select(s => new Piece(PieceKind.Step, s, span)));
+        into.AddRange(Foods(TableColumns.At(cells, at.List), lang).Select(f => new Piece(PieceKind.Item, f, span)));
+        into.AddRange(Broken(TableColumns.At(cells, at.Method)).Select(s => new Piece(PieceKind.Step, s, span)));
         for (int c = 0; c < cells.Length; c++)
         {
             if (c != at.List && c != at.Method && c != at.Name && Folding.Line(cells[c]) is { Length: > 0 } told)
             {
-                into.Add(new Piece(PieceKind.Paragraph, At(names, c) is { Length: > 0 } said && !ColumnHeads.Note(said) ? $"{Folding.Line(said)}: {told}" : told, span));
+                into.Add(new Piece(PieceKind.Paragraph, TableColumns.At(names, c) is { Length: > 0 } said && !ColumnHeads.Note(said) ? $"{Folding.Line(said)}: {told}" : told, span));
             }
         }
     }
@@ -75,14 +75,14 @@ internal static class CellLists
         int found = -1;
         for (int c = 0; c < columns; c++)
         {
-            if (Sections.Of(At(names, c), lang) is "method" or "notes" || ColumnHeads.Note(At(names, c)))
+            if (Sections.Of(TableColumns.At(names, c), lang) is "method" or "notes" || ColumnHeads.Note(TableColumns.At(names, c)))
             {
                 continue;
             }
 
-            bool said = TableColumns.Opens(At(names, c));
-            int filled = body.Count(r => At(r.Cells, c).Length > 0);
-            int lists = body.Count(r => Listed(Foods(At(r.Cells, c), lang), said, lang));
+            bool said = TableColumns.Opens(TableColumns.At(names, c));
+            int filled = body.Count(r => TableColumns.At(r.Cells, c).Length > 0);
+            int lists = body.Count(r => Listed(Foods(TableColumns.At(r.Cells, c), lang), said, lang));
             if (lists > 0 && lists * 2 >= filled)
             {
                 if (found >= 0)
@@ -108,7 +108,7 @@ internal static class CellLists
     {
         for (int c = 0; c < columns; c++)
         {
-            bool said = Sections.Of(At(names, c), lang) == "method" || At(names, c).Length > 0 && ColumnHeads.Note(At(names, c)) && Works(body, c, lang);
+            bool said = Sections.Of(TableColumns.At(names, c), lang) == "method" || TableColumns.At(names, c).Length > 0 && ColumnHeads.Note(TableColumns.At(names, c)) && Works(body, c, lang);
             if (c != list && (said || names.Length == 0 && c > 0 && Works(body, c, lang)))
             {
                 return c;
@@ -119,16 +119,16 @@ internal static class CellLists
     }
 
     private static bool Works(List<(string[] Cells, Span Span)> body, int c, string lang) =>
-        body.Count(r => At(r.Cells, c) is { Length: > 8 } cell && (Looks.Work(Folding.Line(cell), lang) || Looks.Opens(Folding.Line(cell), lang))) * 2 >= body.Count;
+        body.Count(r => TableColumns.At(r.Cells, c) is { Length: > 8 } cell && (Looks.Work(Folding.Line(cell), lang) || Looks.Opens(Folding.Line(cell), lang))) * 2 >= body.Count;
 
     /// <summary>The first column of short names.</summary>
     private static int Name(List<(string[] Cells, Span Span)> body, string[] names, int columns, int list, int method, string lang)
     {
         for (int c = 0; c < columns; c++)
         {
-            string head = At(names, c);
+            string head = TableColumns.At(names, c);
             bool other = ColumnHeads.Number(head) || ColumnHeads.Price(head) || ColumnHeads.Time(head) || ColumnHeads.Aside(head);
-            if (c != list && c != method && !other && body.Exists(r => At(r.Cells, c).Length > 0) && body.TrueForAll(r => At(r.Cells, c) is var cell && (cell.Length == 0 || cell.Length < LongestName && (char.IsLetter(cell[0]) || cell[0] == '*') && !LineKinds.HasAmount(cell, lang))))
+            if (c != list && c != method && !other && body.Exists(r => TableColumns.At(r.Cells, c).Length > 0) && body.TrueForAll(r => TableColumns.At(r.Cells, c) is var cell && (cell.Length == 0 || cell.Length < LongestName && (char.IsLetter(cell[0]) || cell[0] == '*') && !LineKinds.HasAmount(cell, lang))))
             {
                 return c;
             }
@@ -171,6 +171,4 @@ internal static class CellLists
         s = s.EndsWith('|') ? s[..^1] : s;
         return s.Split('|', StringSplitOptions.TrimEntries);
     }
-
-    private static string At(string[] cells, int column) => column >= 0 && column < cells.Length ? cells[column] : "";
 }

@@ -11,24 +11,24 @@ internal static class ColumnKinds
     /// <summary>The columns that hold amounts. Money, shares, energy and times never do; numbers of rows, rates, repeated totals and what a food is made of do not where another column weighs.</summary>
     public static List<int> Counted(int[] figures, string[] names, string[][] rows, string lang)
     {
-        List<int> left = [.. figures.Where(c => At(names, c) is var h && !ColumnHeads.Price(h) && !ColumnHeads.Share(h) && !ColumnHeads.Energy(h) && !ColumnHeads.Time(h))];
-        Without(left, c => ColumnHeads.Number(At(names, c)));
+        List<int> left = [.. figures.Where(c => TableColumns.At(names, c) is var h && !ColumnHeads.Price(h) && !ColumnHeads.Share(h) && !ColumnHeads.Energy(h) && !ColumnHeads.Time(h))];
+        Without(left, c => ColumnHeads.Number(TableColumns.At(names, c)));
         // "per plate" beside "total": the total is the other size, and repeats nothing.
-        if (!(left.Count == 2 && left.Exists(c => ColumnHeads.Each(At(names, c)))))
+        if (!(left.Count == 2 && left.Exists(c => ColumnHeads.Each(TableColumns.At(names, c)))))
         {
-            Without(left, c => Total(At(names, c), lang));
+            Without(left, c => Total(TableColumns.At(names, c), lang));
         }
 
-        Without(left, c => ColumnHeads.Rate(At(names, c)));
-        if (left.Count > 2 && left.FindIndex(c => Sum(left, c, rows, lang)) is var sum and >= 0 && !Sizes(left, [.. left.Select(c => At(names, c))], rows, lang))
+        Without(left, c => ColumnHeads.Rate(TableColumns.At(names, c)));
+        if (left.Count > 2 && left.FindIndex(c => Sum(left, c, rows, lang)) is var sum and >= 0 && !Sizes(left, [.. left.Select(c => TableColumns.At(names, c))], rows, lang))
         {
             // "Formula" beside the stages: what they come to together, told once more.
             left.RemoveAt(sum);
         }
 
-        int by = left.Find(c => ColumnHeads.Weighs(At(names, c), lang));
+        int by = left.Find(c => ColumnHeads.Weighs(TableColumns.At(names, c), lang));
         // A table of doughs may have a column of fat too: only where nothing but a weight and what is in it stands side by side is it known.
-        if (left.Contains(by) && left.TrueForAll(c => c == by || ColumnHeads.Of(At(names, c)) && Within(rows, c, by, lang)))
+        if (left.Contains(by) && left.TrueForAll(c => c == by || ColumnHeads.Of(TableColumns.At(names, c)) && Within(rows, c, by, lang)))
         {
             return [by];
         }
@@ -42,7 +42,7 @@ internal static class ColumnKinds
         int one = -1;
         foreach (int c in left)
         {
-            string head = At(names, c);
+            string head = TableColumns.At(names, c);
             if (ColumnHeads.Quantity(head))
             {
                 if (one >= 0)
@@ -58,7 +58,7 @@ internal static class ColumnKinds
             }
         }
 
-        return one >= 0 && rows.All(r => At(r, one).Length == 0 || left.TrueForAll(c => At(r, c).Length > 0)) ? one : null;
+        return one >= 0 && rows.All(r => TableColumns.At(r, one).Length == 0 || left.TrueForAll(c => TableColumns.At(r, c).Length > 0)) ? one : null;
     }
 
     /// <summary>One amount in a big and a small unit: the small one stays under the big one, and the two never tell the same.</summary>
@@ -73,8 +73,8 @@ internal static class ColumnKinds
         int alone = 0;
         foreach (string[] cells in rows)
         {
-            double? a = Figure(At(cells, counted[0]), lang);
-            double? b = Figure(At(cells, counted[1]), lang);
+            double? a = Figure(TableColumns.At(cells, counted[0]), lang);
+            double? b = Figure(TableColumns.At(cells, counted[1]), lang);
             if (a is null && b is null)
             {
                 continue;
@@ -113,8 +113,8 @@ internal static class ColumnKinds
         int twins = 0;
         foreach (string[] cells in rows)
         {
-            string a = At(cells, counted[0]);
-            string b = At(cells, counted[1]);
+            string a = TableColumns.At(cells, counted[0]);
+            string b = TableColumns.At(cells, counted[1]);
             if (a.Length == 0 || b.Length == 0)
             {
                 continue;
@@ -152,9 +152,9 @@ internal static class ColumnKinds
             int same = 0;
             foreach (string[] cells in rows)
             {
-                if (Figure(At(cells, counted[0]), lang) is not > 0 || Figure(At(cells, counted[k]), lang) is not > 0)
+                if (Figure(TableColumns.At(cells, counted[0]), lang) is not > 0 || Figure(TableColumns.At(cells, counted[k]), lang) is not > 0)
                 {
-                    if (At(cells, counted[0]).Length > 0 != At(cells, counted[k]).Length > 0)
+                    if (TableColumns.At(cells, counted[0]).Length > 0 != TableColumns.At(cells, counted[k]).Length > 0)
                     {
                         return false;
                     }
@@ -162,7 +162,7 @@ internal static class ColumnKinds
                     continue;
                 }
 
-                double now = Figure(At(cells, counted[k]), lang)!.Value / Figure(At(cells, counted[0]), lang)!.Value;
+                double now = Figure(TableColumns.At(cells, counted[k]), lang)!.Value / Figure(TableColumns.At(cells, counted[0]), lang)!.Value;
                 ratio = ratio > 0 ? ratio : now;
                 if (Math.Abs(now - ratio) > ratio * 0.02)
                 {
@@ -188,7 +188,7 @@ internal static class ColumnKinds
         int shared = 0;
         foreach (string[] cells in rows)
         {
-            if (Figure(At(cells, whole), lang) is not { } told || Array.Exists(cells, c => c.Length > 2 && char.IsLetter(c[0]) && Total(c, lang)))
+            if (Figure(TableColumns.At(cells, whole), lang) is not { } told || Array.Exists(cells, c => c.Length > 2 && char.IsLetter(c[0]) && Total(c, lang)))
             {
                 continue;
             }
@@ -197,7 +197,7 @@ internal static class ColumnKinds
             int parts = 0;
             foreach (int c in columns)
             {
-                if (c != whole && Figure(At(cells, c), lang) is { } part)
+                if (c != whole && Figure(TableColumns.At(cells, c), lang) is { } part)
                 {
                     others += part;
                     parts++;
@@ -227,7 +227,7 @@ internal static class ColumnKinds
 
     /// <summary>A food holds no more fat than it weighs.</summary>
     private static bool Within(string[][] rows, int part, int whole, string lang) =>
-        rows.All(r => Figure(At(r, part), lang) is not { } p || Figure(At(r, whole), lang) is not { } w || p <= w);
+        rows.All(r => Figure(TableColumns.At(r, part), lang) is not { } p || Figure(TableColumns.At(r, whole), lang) is not { } w || p <= w);
 
     private static bool Total(string head, string lang) => head.Length > 0 && Lexicon.Longest("total", head, 0, 2, lang, out _) is not null;
 
@@ -236,6 +236,4 @@ internal static class ColumnKinds
     /// <summary>The amount a cell opens with, in the base of its unit where it has one.</summary>
     private static double? Figure(string cell, string lang) =>
         cell.Length > 0 && Reading.Amounts.At(cell, 0, lang) is { } m ? m.Number.Min * (m.Unit?.Base ?? 1) : null;
-
-    private static string At(string[] cells, int column) => column < cells.Length ? cells[column] : "";
 }

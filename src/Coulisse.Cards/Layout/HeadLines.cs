@@ -16,10 +16,12 @@ internal static class HeadLines
     };
 
     /// <summary>True for such a line.</summary>
-    public static bool Is(string s, string lang) => Yield(s, default, lang) is not null || Aside(s) || Weight(s, lang) > 0;
+    public static bool Is(string s, string lang) => Aside(s) || Weight(s, lang) is var weight && (weight > 0 || Yield(s, default, lang, weight) is not null);
 
     /// <summary>What such a line says the card makes; null when it says nothing of it.</summary>
-    public static CardYield? Yield(string s, Span span, string lang)
+    public static CardYield? Yield(string s, Span span, string lang) => Yield(s, span, lang, Weight(s, lang));
+
+    private static CardYield? Yield(string s, Span span, string lang, int at)
     {
         if (s.Length is < 5 or > Longest)
         {
@@ -31,7 +33,7 @@ internal static class HeadLines
             return Sized(s, span, lang);
         }
 
-        if (Weight(s, lang) is > 0 and var at && Amounts.At(s, at, lang) is { Unit: { Kind: "mass" } made } m)
+        if (at > 0 && Amounts.At(s, at, lang) is { Unit: { Kind: "mass" } made } m)
         {
             // What one piece weighs is no yield.
             return Single(s.AsSpan(0, at)) ? null : new CardYield(m.Number.Min, made.Unit, s, span) { AmountMax = m.Number.Max };

@@ -16,15 +16,15 @@ internal static class SideTables
     /// <summary>Adds the halves one behind the other; false when the table has none.</summary>
     public static bool Cut(List<(string[] Cells, Span Span)> rows, List<(string[] Cells, Span Span)> body, string[] names, int columns, string lang, List<Piece> into)
     {
-        int[] used = [.. Enumerable.Range(0, columns).Where(c => names.Length * 2 > columns && At(names, c).Length > 0 || body.Exists(r => At(r.Cells, c).Length > 0))];
+        int[] used = [.. Enumerable.Range(0, columns).Where(c => names.Length * 2 > columns && TableColumns.At(names, c).Length > 0 || body.Exists(r => TableColumns.At(r.Cells, c).Length > 0))];
         if (used.Length < 4 || used.Length % 2 != 0 || used.Length / 2 > MostHalves || body.Count < FewestRows)
         {
             return false;
         }
 
         // A typist sets each name once over its two columns: "Scones            Jam".
-        string[] heads = names.Length * 2 == used.Length && Array.TrueForAll(names, n => n.Length > 0) ? [.. names.SelectMany(n => (string[])[n, ""])] : [.. used.Select(c => At(names, c))];
-        List<(string[] Cells, Span Span)> cells = [.. body.Select(r => ((string[])[.. used.Select(c => At(r.Cells, c))], r.Span))];
+        string[] heads = names.Length * 2 == used.Length && Array.TrueForAll(names, n => n.Length > 0) ? [.. names.SelectMany(n => (string[])[n, ""])] : [.. used.Select(c => TableColumns.At(names, c))];
+        List<(string[] Cells, Span Span)> cells = [.. body.Select(r => ((string[])[.. used.Select(c => TableColumns.At(r.Cells, c))], r.Span))];
         string[] parts = [.. Enumerable.Range(0, used.Length / 2).Select(k => heads[2 * k].Length > 0 && !ColumnHeads.Weighs(heads[2 * k], lang) ? heads[2 * k] : heads[(2 * k) + 1])];
         // A row of heads under the names: "| Ingredient | Qty | Ingredient | Qty |".
         if (names.Length > 0 && Enumerable.Range(0, parts.Length).All(k => TableColumns.Opens(cells[0].Cells[2 * k]) || TableColumns.Opens(cells[0].Cells[(2 * k) + 1])))
@@ -127,6 +127,4 @@ internal static class SideTables
     private static bool Word(string cell) => cell.Length > 0 && char.IsLetter(cell[0]) && (cell.Length > 1 || Places.IsJapanese(cell[0]));
 
     private static bool Amount(string cell, string lang) => cell.Length is > 0 and < 30 && (char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || TableColumns.Said(cell, lang) || Amounts.At(cell, 0, lang) is { } m && m.End >= cell.Length);
-
-    private static string At(string[] cells, int column) => column < cells.Length ? cells[column] : "";
 }

@@ -81,9 +81,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     }
 
     /// <summary>"18 °C": how warm a food is, and no amount of it.</summary>
-    private static bool Degrees(string cell) => cell.TrimStart('≥', '≤', '<', '>', '~', ' ', '-', '−') is var heat && Heated(heat);
-
-    private static bool Heated(string cell) => cell.Length is > 0 and < 16 && cell.IndexOf('°') is > 0 and var at && char.IsAsciiDigit(cell[0]) && at + 1 < cell.Length && cell.AsSpan(at + 1).Trim() is "C" or "F" or "c" or "f";
+    private static bool Degrees(string told) => told.TrimStart('≥', '≤', '<', '>', '~', ' ', '-', '−') is { Length: > 0 and < 16 } cell && cell.IndexOf('°') is > 0 and var at && char.IsAsciiDigit(cell[0]) && at + 1 < cell.Length && cell.AsSpan(at + 1).Trim() is "C" or "F" or "c" or "f";
 
     /// <summary>"q.b.", "to taste", "大さじ2", "少々": what stands for an amount without beginning with a figure.</summary>
     public static bool Said(string cell, string lang) => lang == "ja"
@@ -115,5 +113,6 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     /// <summary>What is worth showing beside the list: numbers of rows and shares are not.</summary>
     private static bool Kept(string head) => head.Length > 0 && (ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Energy(head) || ColumnHeads.Of(head) || ColumnHeads.Rate(head) || ColumnHeads.Time(head));
 
-    private static string At(string[] cells, int column) => column < cells.Length ? cells[column] : "";
+    /// <summary>The cell of a row; empty where the row has none.</summary>
+    internal static string At(string[] cells, int column) => column >= 0 && column < cells.Length ? cells[column] : "";
 }

@@ -102,7 +102,7 @@ internal static class Tables
                 into.Add(new Piece(PieceKind.Heading, names[0].Trimmed(": "), rows[0].Span, 2));
             }
 
-            List<(string Food, string Amount)> told = plan.Compound ? [] : [.. body.Select(r => (At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], At(names, plan.Amounts[0]), plan, lang)))];
+            List<(string Food, string Amount)> told = plan.Compound ? [] : [.. body.Select(r => (TableColumns.At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], TableColumns.At(names, plan.Amounts[0]), plan, lang)))];
             int sum = plan.Compound ? -1 : SumRow.Of(told, names.Any(ColumnHeads.Share), lang);
             HashSet<int> groups = GroupSums.Of(told, lang);
             for (int r = 0; r < body.Count; r++)
@@ -140,8 +140,8 @@ internal static class Tables
         for (int a = 0; a < plan.Amounts.Count; a++)
         {
             int column = plan.Amounts[a];
-            string name = Unmeasured(At(names, column), lang);
-            if (plan.Sizes && a == 0 && At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part) && !PartColumn.Says(part))
+            string name = Unmeasured(TableColumns.At(names, column), lang);
+            if (plan.Sizes && a == 0 && TableColumns.At(names, plan.Food) is { Length: > 1 } part && !TableColumns.Opens(part) && !PartColumn.Says(part))
             {
                 // The first size is the list itself; the part is called by the head of its foods, if by anything, else by the size.
                 into.Add(new Piece(PieceKind.Heading, part, rows[0].Span, 2));
@@ -159,9 +159,9 @@ internal static class Tables
 
             foreach ((string[] cells, Span span) in body)
             {
-                if (At(cells, column) is { Length: > 0 } amount && (LineKinds.HasAmount(amount, lang) || TableColumns.Said(amount, lang)))
+                if (TableColumns.At(cells, column) is { Length: > 0 } amount && (LineKinds.HasAmount(amount, lang) || TableColumns.Said(amount, lang)))
                 {
-                    into.Add(new Piece(PieceKind.Item, Line(Measured(cells, column, At(names, column), plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                    into.Add(new Piece(PieceKind.Item, Line(Measured(cells, column, TableColumns.At(names, column), plan, lang), TableColumns.At(cells, plan.Food), TableColumns.At(cells, plan.Preparation), lang), span));
                 }
             }
         }
@@ -185,12 +185,12 @@ internal static class Tables
             bool headed = Group(body[from].Cells, plan);
             if (headed)
             {
-                into.Add(new Piece(PieceKind.Heading, At(body[from].Cells, plan.Food).Trim(' ', ':'), body[from].Span, 2));
+                into.Add(new Piece(PieceKind.Heading, TableColumns.At(body[from].Cells, plan.Food).Trim(' ', ':'), body[from].Span, 2));
             }
 
             for (int a = 0; a < plan.Amounts.Count; a++)
             {
-                string size = At(names, plan.Amounts[a]);
+                string size = TableColumns.At(names, plan.Amounts[a]);
                 if (a > 0)
                 {
                     into.Add(new Piece(PieceKind.Variant, size, body[from].Span, 2));
@@ -198,9 +198,9 @@ internal static class Tables
 
                 foreach ((string[] cells, Span span) in body.Skip(headed ? from + 1 : from).Take(to - from - (headed ? 1 : 0)))
                 {
-                    if (At(cells, plan.Amounts[a]) is { Length: > 0 } amount && (LineKinds.HasAmount(amount, lang) || TableColumns.Said(amount, lang)))
+                    if (TableColumns.At(cells, plan.Amounts[a]) is { Length: > 0 } amount && (LineKinds.HasAmount(amount, lang) || TableColumns.Said(amount, lang)))
                     {
-                        into.Add(new Piece(PieceKind.Item, Line(Measured(cells, plan.Amounts[a], size, plan, lang), At(cells, plan.Food), At(cells, plan.Preparation), lang), span));
+                        into.Add(new Piece(PieceKind.Item, Line(Measured(cells, plan.Amounts[a], size, plan, lang), TableColumns.At(cells, plan.Food), TableColumns.At(cells, plan.Preparation), lang), span));
                     }
                 }
             }
@@ -209,7 +209,7 @@ internal static class Tables
         }
     }
 
-    private static bool Group(string[] cells, TableColumns plan) => At(cells, plan.Food).Length > 0 && cells.Count(c => c.Length > 0) == 1;
+    private static bool Group(string[] cells, TableColumns plan) => TableColumns.At(cells, plan.Food).Length > 0 && cells.Count(c => c.Length > 0) == 1;
 
     /// <summary>The printed sum of the column of totals: kept as a total, never added.</summary>
     private static void Totals(List<(string[] Cells, Span Span)> body, string[] names, TableColumns plan, string lang, List<Piece> into)
@@ -222,8 +222,8 @@ internal static class Tables
 
         foreach ((string[] cells, Span span) in body)
         {
-            string food = At(cells, plan.Food);
-            string amount = WithUnit(At(cells, column), At(names, column), lang);
+            string food = TableColumns.At(cells, plan.Food);
+            string amount = WithUnit(TableColumns.At(cells, column), TableColumns.At(names, column), lang);
             if (food.Length > 0 && Lexicon.Longest("total", food, 0, 2, lang, out _) is not null && LineKinds.HasAmount(amount, lang))
             {
                 into.Add(new Piece(PieceKind.Item, $"{food}: {amount}", span));
@@ -233,8 +233,8 @@ internal static class Tables
 
     private static void Single(string[] cells, Span span, TableColumns plan, string[] names, string lang, List<Piece> into)
     {
-        string food = At(cells, plan.Food);
-        string amount = At(cells, plan.Amounts[0]);
+        string food = TableColumns.At(cells, plan.Food);
+        string amount = TableColumns.At(cells, plan.Amounts[0]);
         if (food.Length == 0 && amount.Length == 0)
         {
             // The name of a stage may stand under the numbers of the rows.
@@ -265,24 +265,24 @@ internal static class Tables
             return;
         }
 
-        if (ColumnHeads.Rate(At(names, plan.Amounts[0])))
+        if (ColumnHeads.Rate(TableColumns.At(names, plan.Amounts[0])))
         {
-            UnweighedTable.Rate(food, amount, At(names, plan.Amounts[0]), span, into);
+            UnweighedTable.Rate(food, amount, TableColumns.At(names, plan.Amounts[0]), span, into);
             return;
         }
 
-        string first = WithUnit(amount, At(names, plan.Amounts[0]), lang);
-        first = plan.Units >= 0 && At(cells, plan.Units) is { Length: > 0 } unit ? $"{first} {unit}" : first;
+        string first = WithUnit(amount, TableColumns.At(names, plan.Amounts[0]), lang);
+        first = plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit ? $"{first} {unit}" : first;
         if (plan.Compound)
         {
-            first = $"{first} {WithUnit(At(cells, plan.Amounts[1]), At(names, plan.Amounts[1]), lang)}".Trim();
+            first = $"{first} {WithUnit(TableColumns.At(cells, plan.Amounts[1]), TableColumns.At(names, plan.Amounts[1]), lang)}".Trim();
         }
-        else if (plan.SecondMeasures && At(cells, plan.Amounts[1]) is { Length: > 0 } second)
+        else if (plan.SecondMeasures && TableColumns.At(cells, plan.Amounts[1]) is { Length: > 0 } second)
         {
-            food += $" ({WithUnit(second, At(names, plan.Amounts[1]), lang)})";
+            food += $" ({WithUnit(second, TableColumns.At(names, plan.Amounts[1]), lang)})";
         }
 
-        into.Add(new Piece(PieceKind.Item, Line(first, food, At(cells, plan.Preparation), lang), span));
+        into.Add(new Piece(PieceKind.Item, Line(first, food, TableColumns.At(cells, plan.Preparation), lang), span));
     }
 
     /// <summary>Words that say what for, where an amount is looked for.</summary>
@@ -326,8 +326,8 @@ internal static class Tables
     /// <summary>A figure with the unit its head or the column of units tells.</summary>
     private static string Measured(string[] cells, int column, string head, TableColumns plan, string lang)
     {
-        string amount = WithUnit(At(cells, column), head, lang);
-        return plan.Units >= 0 && At(cells, plan.Units) is { Length: > 0 } unit && amount.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ' or '/') ? $"{amount} {unit}" : amount;
+        string amount = WithUnit(TableColumns.At(cells, column), head, lang);
+        return plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit && amount.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ' or '/') ? $"{amount} {unit}" : amount;
     }
 
     private static string WithUnit(string amount, string head, string lang)
@@ -335,8 +335,6 @@ internal static class Tables
         bool bare = amount.Length > 0 && amount.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ');
         return bare && TableColumns.UnitOf(head, lang) is { } unit ? $"{amount} {unit}" : amount;
     }
-
-    private static string At(string[] cells, int column) => column >= 0 && column < cells.Length ? cells[column] : "";
 
     private static string[] Cells(string row) => [.. row.Trim('|').Split('|').Select(c => Tidy(Folding.Line(c)))];
 

@@ -6,17 +6,5 @@ internal static class Taken
     private static readonly string[] Verbs = ["take", "use", "need", "you want", "je prends", "je mets", "on prend", "prenez", "prendre", "il faut", "il te faut", "il vous faut", "nehme ich", "nehmen wir", "ich nehme", "wir nehmen", "nimmt man", "man nimmt", "brauche ich", "ich brauche", "braucht man", "man braucht", "tomo", "cojo", "uso", "pongo", "se toman", "hacen falta", "prendo", "metto", "usiamo", "ci vogliono", "servono"];
 
     /// <summary>True where such a verb stands right before a place.</summary>
-    public static bool Before(string s, int at)
-    {
-        ReadOnlySpan<char> before = s.AsSpan(0, at).TrimEnd();
-        foreach (string verb in Verbs)
-        {
-            if (before.EndsWith(verb, StringComparison.OrdinalIgnoreCase) && (before.Length == verb.Length || !char.IsLetter(before[^(verb.Length + 1)])))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    public static bool Before(string s, int at) => Words.Places.EndsIn(s.AsSpan(0, at).TrimEnd(), Verbs);
 }

@@ -52,8 +52,7 @@ internal static class Airs
     /// <summary>True where a bath is named behind a figure before its clause ends: "@ 76 °C x 16 h water bath".</summary>
     public static bool Bath(string after)
     {
-        int end = after.AsSpan().IndexOfAny(".,;");
-        string clause = end < 0 ? after : after[..end];
+        string clause = Baths.Clause(after);
         return clause.Contains("water bath", StringComparison.Ordinal) || clause.Contains("waterbath", StringComparison.Ordinal) || clause.Contains("sous vide", StringComparison.Ordinal);
     }
 

@@ -177,18 +177,7 @@ internal static class BareHeat
 
     private static bool Verb(string clause, string[] one, string[] other) => Places.HasAny(clause, one) || other.Length > 0 && Places.HasAny(clause, other);
 
-    private static bool Behind(string s, int k, params ReadOnlySpan<string> words)
-    {
-        foreach (string w in words)
-        {
-            if (Places.WordAt(s, k, w))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool Behind(string s, int k, params ReadOnlySpan<string> words) => Places.Behind(s, k, words) > 0;
 
     internal static bool Ends(string before, params ReadOnlySpan<string> words)
     {

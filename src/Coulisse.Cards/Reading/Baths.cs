@@ -71,5 +71,6 @@ internal static class Baths
         return false;
     }
 
-    private static string Clause(string after) => after.AsSpan().IndexOfAny(".,;") is var end and >= 0 ? after[..end] : after;
+    /// <summary>What stands behind a figure before its clause ends.</summary>
+    internal static string Clause(string after) => after.AsSpan().IndexOfAny(".,;") is var end and >= 0 ? after[..end] : after;
 }

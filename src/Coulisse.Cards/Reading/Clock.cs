@@ -58,15 +58,7 @@ internal static class Clock
             return Places.Skip(s, i + 1);
         }
 
-        foreach (string w in lang switch { "fr" => French, "de" => German, "es" or "it" => Southern, _ => English })
-        {
-            if (Places.WordAt(s, i, w))
-            {
-                return Places.Skip(s, i + w.Length);
-            }
-        }
-
-        return 0;
+        return Places.Behind(s, i, lang switch { "fr" => French, "de" => German, "es" or "it" => Southern, _ => English }) is > 0 and var behind ? Places.Skip(s, behind) : 0;
     }
 
     /// <summary>"between 45 minutes and an hour": behind that word "and" joins the ends of one stretch; place behind it. "45 minutes and an hour later" are two.</summary>

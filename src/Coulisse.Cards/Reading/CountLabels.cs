@@ -56,7 +56,7 @@ internal static class CountLabels
         pieces = false;
         foreach (string w in Words)
         {
-            if (Places.IsJapanese(w[0]) ? s.StartsWith(w, StringComparison.Ordinal) : Places.WordAt(s, 0, w))
+            if (Places.Opens(s, w))
             {
                 pieces = w is "個数" or "Stückzahl" or "仕込み数" or "仕込数" or "出来高" or "出来上がり数";
                 return w.Length;
@@ -75,9 +75,9 @@ internal static class CountLabels
             if (s.Length > w.Length && s.StartsWith(w, StringComparison.OrdinalIgnoreCase) && s[w.Length] == ' ')
             {
                 int noun = Places.Skip(s, w.Length);
-                int end = Among(s, noun, Guests);
+                int end = Places.Behind(s, noun, Guests);
                 pieces = end == 0;
-                end = end > 0 ? end : Among(s, noun, Pieces);
+                end = end > 0 ? end : Places.Behind(s, noun, Pieces);
                 if (end > 0)
                 {
                     return end;
@@ -90,24 +90,11 @@ internal static class CountLabels
 
     private static bool Whole(string s, int colon, string[] words) => Array.Exists(words, w => s.AsSpan(0, colon).TrimEnd().Equals(w, StringComparison.OrdinalIgnoreCase));
 
-    private static int Among(string s, int at, string[] words)
-    {
-        foreach (string w in words)
-        {
-            if (Places.WordAt(s, at, w))
-            {
-                return at + w.Length;
-            }
-        }
-
-        return 0;
-    }
-
     /// <summary>What is counted: the label says it, or the word behind the figure ("人数:8名", "仕込み数:40個"); null where something else stands there.</summary>
     private static string? Unit(string noun, bool pieces) =>
         noun.Length == 0 ? pieces ? "pieces" : "portions"
         : noun is "人" or "名" or "食" or "皿" or "客" or "人分" or "人前" or "食分" or "名分" or "名様" || YieldWords.Guest(noun) ? "portions"
         : noun is "個" or "枚" or "本" or "台" or "斤" or "切れ" or "個分" ? noun[..1]
-        : Among(noun, 0, Pieces) == noun.Length ? "pieces"
+        : Places.Behind(noun, 0, Pieces) == noun.Length ? "pieces"
         : noun[0] is '(' or ',' ? pieces ? "pieces" : "portions" : null;
 }

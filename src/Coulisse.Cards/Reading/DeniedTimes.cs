@@ -15,6 +15,9 @@ internal static class DeniedTimes
     /// <param name="before">What stands before it, lower case.</param>
     public static bool Longest(string s, int begin, int at, string before) => BareHeat.Ends(before, Mores) && Nots.In(s[begin..at]);
 
+    /// <summary>What stands behind a time before its Japanese clause ends.</summary>
+    internal static string Clause(string tail) => tail.AsSpan().IndexOfAny('、', '。') is var stop and >= 0 ? tail[..stop] : tail;
+
     /// <summary>True where a Japanese "or more" stands before a verb that is denied; "30秒以上混ぜないと" says what happens otherwise.</summary>
     /// <param name="tail">What stands behind the time.</param>
     public static bool Denied(string tail)
@@ -24,8 +27,7 @@ internal static class DeniedTimes
             return false;
         }
 
-        int clause = tail.AsSpan().IndexOfAny('、', '。');
-        string told = clause < 0 ? tail : tail[..clause];
+        string told = Clause(tail);
         int not = told.IndexOf("ない", StringComparison.Ordinal);
         return not > 0 && (not + 2 == told.Length || told[not + 2] is 'で' or 'こ' or 'よ');
     }

@@ -118,18 +118,7 @@ internal static class HeatRanges
         return value;
     }
 
-    private static int Behind(string s, int at, string[] words)
-    {
-        foreach (string w in words)
-        {
-            if (Places.WordAt(s, at, w))
-            {
-                return Places.Skip(s, at + w.Length);
-            }
-        }
-
-        return 0;
-    }
+    private static int Behind(string s, int at, string[] words) => Places.Behind(s, at, words) is > 0 and var end ? Places.Skip(s, end) : 0;
 
     private static bool Between(string s, int i)
     {

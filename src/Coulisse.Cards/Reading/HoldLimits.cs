@@ -40,8 +40,7 @@ internal static class HoldLimits
             return false;
         }
 
-        int stop = tail.AsSpan().IndexOfAny("、。");
-        string part = stop < 0 ? tail : tail[..stop];
+        string part = DeniedTimes.Clause(tail);
         foreach (string w in Stand)
         {
             // "置かないと固まらない" is a condition.

@@ -41,7 +41,7 @@ internal static class KeepLabels
 
         foreach (string label in Labels)
         {
-            if (Stands(s, label))
+            if (Places.Opens(s, label))
             {
                 return Told(s, label.Length, lang);
             }
@@ -74,7 +74,7 @@ internal static class KeepLabels
     /// <summary>"Max. 3 days at 4 °C." on a line of its own: an upper end of days, a cold, and nothing else.</summary>
     private static bool Bounded(string s, string lang)
     {
-        int i = Array.Find(Maxes, m => Places.WordAt(s, 0, m)) is { } max ? max.Length : 0;
+        int i = Places.Behind(s, 0, Maxes);
         while (i > 0 && i < s.Length && s[i] is '.' or ':' or ' ')
         {
             i++;
@@ -86,14 +86,11 @@ internal static class KeepLabels
         }
 
         int at = Places.Skip(s, t.End);
-        string? lead = Array.Find(Ats, a => Places.WordAt(s, at, a));
-        return lead is not null && s.AsSpan(at + lead.Length).Trim(" .+-0123456789°C").IsEmpty && s.AsSpan(at).Contains('°');
+        return Places.Behind(s, at, Ats) is > 0 and var lead && s.AsSpan(lead).Trim(" .+-0123456789°C").IsEmpty && s.AsSpan(at).Contains('°');
     }
 
     private static readonly string[] Maxes = ["max", "maximum", "maximal", "maximum of", "máximo", "massimo", "maxi"];
     private static readonly string[] Ats = ["at", "bei", "à", "a"];
-
-    private static bool Stands(string s, string label) => Places.IsJapanese(label[0]) ? s.StartsWith(label, StringComparison.Ordinal) : Places.WordAt(s, 0, label);
 
     private static bool Told(string s, int from, string lang)
     {

@@ -58,12 +58,9 @@ internal static class Qualities
 
     private static int Named(string s, int at)
     {
-        foreach (string word in Classes)
+        if (Places.Behind(s, at, Classes) is > 0 and var end)
         {
-            if (Places.WordAt(s, at, word))
-            {
-                return at + word.Length;
-            }
+            return end;
         }
 
         foreach (string sign in Numbers)

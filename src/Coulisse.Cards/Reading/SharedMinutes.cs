@@ -39,8 +39,8 @@ internal static class SharedMinutes
         ReadOnlySpan<char> before = s.AsSpan(0, at).TrimEnd();
         int next = Places.Skip(s, n.End);
         bool closes = next >= s.Length || s[next] is ',' or ';' || s[next] == '.' && (next + 1 == s.Length || s[next + 1] == ' ');
-        bool told = Ends(before, Others) && (closes || Begins(s, next, Joints) && next > n.End || Done(s, next, lang))
-            || (Ends(before, Joints) || before.Length > 0 && before[^1] is ',' or '+') && (Begins(s, next, Ways) || Done(s, next, lang));
+        bool told = Places.EndsIn(before, Others) && (closes || Places.Behind(s, next, Joints) > 0 && next > n.End || Done(s, next, lang))
+            || (Places.EndsIn(before, Joints) || before.Length > 0 && before[^1] is ',' or '+') && (Places.Behind(s, next, Ways) > 0 || Done(s, next, lang));
         return told ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
 
@@ -50,31 +50,5 @@ internal static class SharedMinutes
 
     private static readonly System.Buffers.SearchValues<char> Signs = System.Buffers.SearchValues.Create("0123456789-–/ ");
 
-    private static bool Done(string s, int at, string lang) => lang == "de" && at < s.Length && char.IsLower(s[at]) && Begins(s, at, Verbs);
-
-    private static bool Ends(ReadOnlySpan<char> before, string[] words)
-    {
-        foreach (string w in words)
-        {
-            if (Places.EndsIn(before, w))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool Begins(string s, int at, string[] words)
-    {
-        foreach (string w in words)
-        {
-            if (Places.WordAt(s, at, w))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool Done(string s, int at, string lang) => lang == "de" && at < s.Length && char.IsLower(s[at]) && Places.Behind(s, at, Verbs) > 0;
 }

@@ -79,6 +79,23 @@ internal static class Places
     public static bool EndsIn(ReadOnlySpan<char> s, string word) =>
         s.EndsWith(word, StringComparison.OrdinalIgnoreCase) && (s.Length == word.Length || !char.IsLetter(s[s.Length - word.Length - 1]));
 
+    /// <summary>True when the text ends with one of these words, on its own and in whatever case.</summary>
+    public static bool EndsIn(ReadOnlySpan<char> s, ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (EndsIn(s, w))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True where the text opens with a word: a Japanese one need not end there.</summary>
+    public static bool Opens(string s, string word) => IsJapanese(word[0]) ? s.StartsWith(word, StringComparison.Ordinal) : WordAt(s, 0, word);
+
     /// <summary>True when a word stands at a place on its own.</summary>
     public static bool WordAt(string s, int i, string word) =>
         i + word.Length <= s.Length
@@ -86,6 +103,20 @@ internal static class Places
         && string.Compare(s, i, word, 0, word.Length, StringComparison.OrdinalIgnoreCase) == 0
         && (i + word.Length == s.Length || !char.IsLetterOrDigit(s[i + word.Length]))
         && (i == 0 || !char.IsLetterOrDigit(s[i - 1]));
+
+    /// <summary>The place right behind the first of these words that stands at a place on its own; 0 when none does.</summary>
+    public static int Behind(string s, int i, params ReadOnlySpan<string> words)
+    {
+        foreach (string w in words)
+        {
+            if (WordAt(s, i, w))
+            {
+                return i + w.Length;
+            }
+        }
+
+        return 0;
+    }
 
     /// <summary>Place of a whole word; -1 when it is not there.</summary>
     public static int FindWord(string s, string word, int from = 0)
