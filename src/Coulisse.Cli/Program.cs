@@ -3,7 +3,7 @@ using Coulisse.Cli;
 using Coulisse.Cli.Commands;
 
 RootCommand root = new("Coulisse: the wings. The working bench of a chef.");
-foreach (Command command in All.Create())
+foreach (Command command in All.For(args.Length > 0 ? args[0] : null))
 {
     root.Subcommands.Add(command);
 }
