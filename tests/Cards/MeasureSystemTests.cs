@@ -19,6 +19,9 @@ public sealed class MeasureSystemTests
     [InlineData("# 卵焼き\n\n- 卵 3個\n- 砂糖 大さじ1", "jp", false)]
     [InlineData("# A\n\n- 1/3 cup (80 ml) milk\n- 2 eggs", "metric", false)]
     [InlineData("# A\n\n- 200 ml double cream\n- 2 eggs", "metric", false)]
+    [InlineData("# Soup\n\n- 2 tbsp oil\n\n## Notes\nFrom a Melbourne-born cook (1988).", "au", false)]
+    [InlineData("# Soup\n\n- 2 tbsp oil\n\n## Notes\nCook's notes, «Perth», winter.", "au", false)]
+    [InlineData("# Soup\n\n- 2 tbsp oil\n\n## Notes\nPlates McPerth and Perth2 are names.", "metric", false)]
     [InlineData("# Roast turkey\n\n- 2 tbsp oil\n- 1 turkey", "metric", false)]
     public void Is_found_and_says_what_it_rests_on(string card, string system, bool settled)
     {

@@ -62,23 +62,54 @@ internal static class DividedInto
         }
 
         HashSet<string> listed = new(parts.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods).SelectMany(f => f.Food.Split(' ')), StringComparer.OrdinalIgnoreCase);
-        (double Count, double? Each, Step Step)[] told = [.. parts.SelectMany(c => c.Steps).SelectMany(s => Counts(s.Text, dish.Language, listed).Select(n => (n.Count, n.Each, s)))];
-        if (told.Length == 0)
+        List<(double Count, double? Each, Step Step)> told = [];
+        foreach (Step s in parts.SelectMany(c => c.Steps))
+        {
+            foreach ((double n, double? of) in Counts(s.Text, dish.Language, listed))
+            {
+                told.Add((n, of, s));
+            }
+        }
+
+        if (told.Count == 0)
         {
             return null;
         }
 
         // Two halves, then six of each; two of each a guest; 24 halves for 12 sandwiches. More slices than guests are seconds.
         (double count, double? weight, Step step) = told[^1];
-        IEnumerable<double> ways = told.Select(t => t.Count).Concat(told.SelectMany((a, i) => told.Skip(i + 1).Select(b => a.Count * b.Count)));
         bool counted = !Holders.Contains(y.Unit) && (y.Unit != "portions" || count < y.Amount);
-        if (counted && !ways.Any(n => Multiple(n, y.Amount) || Multiple(y.Amount, n)))
+        if (counted && !Reaches(told, y.Amount))
         {
             return new Remark(step.Span.Line, "yield mismatch", System.FormattableString.Invariant($"The card says {y.Amount:0.##} {y.Unit}, this step makes {count:0.##}: “{step.Text}”."));
         }
 
         return weight is { } g && whole is { } had && count * g > had * MostOver
             ? new Remark(step.Span.Line, "yield mismatch", System.FormattableString.Invariant($"{count:0.##} of {g:0.##} g are {count * g:0} g; the lines give {had:0} g: “{step.Text}”.")) : null;
+    }
+
+    /// <summary>A count the steps make, or the product of two, is the yield or a multiple either way.</summary>
+    private static bool Reaches(List<(double Count, double? Each, Step Step)> told, double amount)
+    {
+        for (int i = 0; i < told.Count; i++)
+        {
+            if (Fits(told[i].Count))
+            {
+                return true;
+            }
+
+            for (int j = i + 1; j < told.Count; j++)
+            {
+                if (Fits(told[i].Count * told[j].Count))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+
+        bool Fits(double n) => Multiple(n, amount) || Multiple(amount, n);
     }
 
     private static bool Multiple(double a, double b) => b > 1 && a >= b && Math.Abs((a / b) - Math.Round(a / b)) < 1e-9;
@@ -111,11 +142,24 @@ internal static class DividedInto
         return of > 0 && of + 4 < text.Length && char.IsAsciiDigit(text[of + 4]) && Amounts.At(text, of + 4, lang) is { Unit: { Kind: "mass", Base: { } b }, Number.Max: null } m ? m.Number.Min * b : null;
     }
 
+    /// <summary>Where the first verb of dividing stands; -1 without one.</summary>
+    private static int First(string sentence)
+    {
+        int first = -1;
+        foreach (string verb in Verbs)
+        {
+            int at = Places.FindWord(sentence, verb);
+            first = at >= 0 && (first < 0 || at < first) ? at : first;
+        }
+
+        return first;
+    }
+
     private static IEnumerable<(double Count, double? Each)> Counts(string text, string lang, HashSet<string> listed)
     {
         foreach (string sentence in text.Split(['.', ';'], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (Verbs.Select(v => Places.FindWord(sentence, v)).Where(i => i >= 0).DefaultIfEmpty(-1).Min() is not (>= 0 and var at) || Places.HasAny(sentence, "each", "per", "at a time", "first", "batches", "about", "cm", "mm"))
+            if (First(sentence) is not (>= 0 and var at) || Places.HasAny(sentence, "each", "per", "at a time", "first", "batches", "about", "cm", "mm"))
             {
                 continue;
             }

@@ -12,7 +12,20 @@ internal static class HeaderTimes
 
     public static IEnumerable<Remark> Of(Dish dish)
     {
-        int first = dish.Components.SelectMany(c => c.Ingredients.Select(l => l.Span.Line).Concat(c.Steps.Select(s => s.Span.Line))).DefaultIfEmpty(int.MaxValue).Min();
+        int first = int.MaxValue;
+        foreach (Component c in dish.Components)
+        {
+            foreach (IngredientLine l in c.Ingredients)
+            {
+                first = Math.Min(first, l.Span.Line);
+            }
+
+            foreach (Step s in c.Steps)
+            {
+                first = Math.Min(first, s.Span.Line);
+            }
+        }
+
         Note[] head = [.. dish.Notes.Where(n => n.Span.Line < first && n.Text.Length < 200)];
         if (Promised(head, dish.Language) is not ({ } minutes, { } note))
         {

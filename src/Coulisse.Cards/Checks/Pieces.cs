@@ -9,24 +9,27 @@ internal static class Pieces
 
     public static IEnumerable<Remark> Of(Dish dish)
     {
-        IEnumerable<(CardYield Yield, IEnumerable<Step> Steps)> told = dish.Yields.Select(y => (y, dish.Components.SelectMany(c => c.Steps)))
-            .Concat(dish.Components.SelectMany(c => c.Makes.Select(y => (y, c.Steps.AsEnumerable()))));
-        foreach ((CardYield y, IEnumerable<Step> steps) in told)
-        {
-            if (y.AmountMax is not null || y.Amount < 2 || y.Unit is "g" or "kg" or "ml" or "l")
-            {
-                continue;
-            }
+        return dish.Yields.Select(y => Against(y, dish.Components.SelectMany(c => c.Steps), dish.Language))
+            .Concat(dish.Components.SelectMany(c => c.Makes.Select(y => Against(y, c.Steps, dish.Language)))).OfType<Remark>();
+    }
 
-            foreach (Step s in steps)
+    /// <summary>The first step that makes another number than the yield says; null when none does.</summary>
+    private static Remark? Against(CardYield y, IEnumerable<Step> steps, string lang)
+    {
+        if (y.AmountMax is not null || y.Amount < 2 || y.Unit is "g" or "kg" or "ml" or "l")
+        {
+            return null;
+        }
+
+        foreach (Step s in steps)
+        {
+            if (Made(s.Text, y.Unit, lang) is { } n && Math.Abs(n - y.Amount) > 0.01)
             {
-                if (Made(s.Text, y.Unit, dish.Language) is { } n && Math.Abs(n - y.Amount) > 0.01)
-                {
-                    yield return new Remark(s.Span.Line, "yield mismatch", System.FormattableString.Invariant($"The card says {y.Amount:0.##} {y.Unit}, this step makes {n:0.##}: “{s.Text}”."));
-                    break;
-                }
+                return new Remark(s.Span.Line, "yield mismatch", System.FormattableString.Invariant($"The card says {y.Amount:0.##} {y.Unit}, this step makes {n:0.##}: “{s.Text}”."));
             }
         }
+
+        return null;
     }
 
     /// <summary>"in 6 glasses", "20 dumplings": a count of the same thing, at the end of the work.</summary>

@@ -10,13 +10,40 @@ internal static partial class Stamps
     /// <summary>The lines without their stamps.</summary>
     public static List<RawLine> Off(List<RawLine> lines, List<RawLine> asides)
     {
-        Match[] found = [.. lines.Select(l => l.Text.Length < 400 ? Stamp().Match(l.Text) : Match.Empty)];
-        if (found.Count(m => m.Success) is var n && (n < Fewest || n * 2 < lines.Count))
+        int[] ends = new int[lines.Count];
+        int stamped = 0;
+        for (int i = 0; i < lines.Count; i++)
+        {
+            if (lines[i].Text.Length < 400 && MayOpen(lines[i].Text) && Stamp().Match(lines[i].Text) is { Success: true } stamp)
+            {
+                ends[i] = stamp.Length;
+                stamped++;
+            }
+        }
+
+        if (stamped < Fewest || stamped * 2 < lines.Count)
         {
             return ChatStamps.Of(lines) is { } chat ? Off(lines, asides, chat) : lines;
         }
 
-        return Off(lines, asides, [.. found.Select(m => m.Length)]);
+        return Off(lines, asides, ends);
+    }
+
+    /// <summary>False only where no stamp opens the line, as is so on nearly every card: the pattern is not even made for it.</summary>
+    private static bool MayOpen(string s)
+    {
+        if (s.Length < 5)
+        {
+            return false;
+        }
+
+        if (s[0] == '[' || char.IsDigit(s[0]))
+        {
+            return s[0] == '[' ? char.IsDigit(s[1]) : s.AsSpan(1, 2).ContainsAny(':', '/');
+        }
+
+        int space = char.IsUpper(s[0]) && char.IsLetter(s[1]) ? s.AsSpan(2, 3).IndexOf(' ') : -1;
+        return space >= 0 && 3 + space < s.Length && char.IsDigit(s[3 + space]);
     }
 
     private static List<RawLine> Off(List<RawLine> lines, List<RawLine> asides, int[] ends)

@@ -80,7 +80,11 @@ internal sealed class CardBuilder(string text, string lang)
         remarks = [.. Long(whole)];
         (List<RawLine> lines, List<RawLine> asides) = Undress.Of(whole, _lang);
         List<Piece> pieces = new Shaper(BrokenLines.Joined(NumberedWraps.Joined(WrappedProse.Joined(lines, _lang), _lang), _lang), _lang).Shape();
-        pieces.AddRange(asides.Select(a => new Piece(PieceKind.Paragraph, a.Text, a.Span)));
+        foreach (RawLine a in asides)
+        {
+            pieces.Add(new Piece(PieceKind.Paragraph, a.Text, a.Span));
+        }
+
         return pieces;
     }
 

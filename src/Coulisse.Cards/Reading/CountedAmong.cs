@@ -24,7 +24,15 @@ internal static class CountedAmong
         }
 
         double[] makes = [.. dish.Yields.Where(y => y.Unit is not ("g" or "kg" or "ml" or "l")).Select(y => y.Amount)];
-        HashSet<int> counted = [.. dish.Components.SelectMany(c => c.Ingredients).Where(l => bare.Contains(l.Span.Line) && l.Foods is [{ Unit: "g", Amount: { } n } food] && Counts(food.Food, n, makes, dish.Language)).Select(l => l.Span.Line)];
+        HashSet<int> counted = [];
+        foreach (IngredientLine l in dish.Components.SelectMany(c => c.Ingredients))
+        {
+            if (bare.Contains(l.Span.Line) && l.Foods is [{ Unit: "g", Amount: { } n } food] && Counts(food.Food, n, makes, dish.Language))
+            {
+                counted.Add(l.Span.Line);
+            }
+        }
+
         if (counted.Count == 0)
         {
             return dish;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Coulisse.Cards.Words;
 using Coulisse.Matter.Measures;
 
 namespace Coulisse.Cards.Reading;
@@ -25,12 +26,12 @@ internal static partial class Measures
     {
         foreach (string s in sentences)
         {
-            if (SpoonInMillilitres().Match(s) is { Success: true } ml)
+            if (s.Contains("ml", StringComparison.OrdinalIgnoreCase) && SpoonInMillilitres().Match(s) is { Success: true } ml)
             {
                 return new MeasureSystem(ml.Groups["ml"].Value == "20" ? "au" : "metric", true, $"the card says a tablespoon is {ml.Groups["ml"].Value} mL");
             }
 
-            if (MeasuresAre().Match(s) is { Success: true } named && Household.SystemOfPlace(named.Groups["place"].Value) is { } said)
+            if (s.Contains(" are ", StringComparison.OrdinalIgnoreCase) && MeasuresAre().Match(s) is { Success: true } named && Household.SystemOfPlace(named.Groups["place"].Value) is { } said)
             {
                 return new MeasureSystem(said, true, $"the card says “{named.Value}”");
             }
@@ -81,11 +82,11 @@ internal static partial class Measures
         foreach (string s in sentences)
         {
             // Only a word written with a capital can be a place: "turkey" on a card is a bird.
-            foreach (Match word in Capitalised().Matches(s))
+            foreach (string word in Capitals.In(s))
             {
-                if (Household.SystemOfPlace(word.Value) is { } place)
+                if (Household.SystemOfPlace(word) is { } place)
                 {
-                    return new MeasureSystem(place, false, $"“{word.Value}” in the text");
+                    return new MeasureSystem(place, false, $"“{word}” in the text");
                 }
             }
         }
@@ -120,7 +121,4 @@ internal static partial class Measures
 
     [GeneratedRegex(@"\b(?:tablespoons|spoons|cups|measures) are (?:all |New )?(?<place>\w+)", RegexOptions.IgnoreCase)]
     private static partial Regex MeasuresAre();
-
-    [GeneratedRegex(@"\b\p{Lu}\w+\b")]
-    private static partial Regex Capitalised();
 }

@@ -111,7 +111,7 @@ internal static class Statements
             }
 
             string rest = s[Math.Min(m.End, s.Length)..].TrimmedStart(" ,");
-            string noun = new([.. rest.TakeWhile(char.IsLetter)]);
+            string noun = Places.Letters(rest, 0);
             string u = m.Unit is { Kind: "mass" or "volume" } mu ? mu.Unit : m.Unit is { } other && other.Unit != "piece" ? other.Unit : unit.Length > 0 && !YieldWords.Form(noun) ? unit : noun.Length > 0 && noun is not "five" ? noun.ToLowerInvariant() : "pieces";
             double? each = EachGrams(s, lang);
             yields.Add(new CardYield(m.Number.Min, u, s, span) { AmountMax = m.Number.Max, EachGrams = each });
@@ -169,7 +169,7 @@ internal static class Statements
             return null;
         }
 
-        string noun = new([.. s[Places.Skip(s, n.End)..].TakeWhile(char.IsLetter)]);
+        string noun = Places.Letters(s, Places.Skip(s, n.End));
         return noun.Length > 3 && Clock.At(s, at + and.Length, lang) is null ? new CardYield(n.Min, noun.ToLowerInvariant(), s, span) { AmountMax = n.Max } : null;
     }
 
@@ -247,7 +247,12 @@ internal static class Statements
             double factor = Places.WordAt(s, j, "mm") ? 1 : Places.WordAt(s, j, "cm") ? 10 : 0;
             if (factor > 0)
             {
-                return [.. numbers.Select(n => n * factor)];
+                for (int k = 0; k < numbers.Count; k++)
+                {
+                    numbers[k] *= factor;
+                }
+
+                return numbers;
             }
 
             i = Math.Max(i, j - 1);

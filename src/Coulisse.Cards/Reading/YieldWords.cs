@@ -33,7 +33,7 @@ internal static class YieldWords
     public static Numeral? PiecesOf(string s, string lang)
     {
         int i = Places.Skip(s, Hedged(s, 0, lang));
-        return Numbers.Range(s, i, lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && noun < s.Length && IsPieces(Letters(s, noun)) && Places.Skip(s, noun + Letters(s, noun).Length) >= s.Length ? n : null;
+        return Numbers.Range(s, i, lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && noun < s.Length && IsPieces(Places.Letters(s, noun)) && Places.Skip(s, noun + Places.Letters(s, noun).Length) >= s.Length ? n : null;
     }
 
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
@@ -114,7 +114,7 @@ internal static class YieldWords
     private static bool Closed(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { Min: > 1 } n && (n.End >= s.Length || s[n.End] is ',' or '.' or ';' || Guest(Noun(s, i, lang)));
 
     /// <summary>"Para unas 30 croquetas": about so many of one word, and nothing behind it.</summary>
-    private static bool Near(string s, int i, string lang) => Hedged(s, i, lang) > i && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && Letters(s, noun) is { Length: > 3 } word && Places.Skip(s, noun + word.Length) >= s.TrimEnd('.', ':').Length;
+    private static bool Near(string s, int i, string lang) => Hedged(s, i, lang) > i && Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { InWords: false } n && Places.Skip(s, n.End) is var noun && Places.Letters(s, noun) is { Length: > 3 } word && Places.Skip(s, noun + word.Length) >= s.TrimEnd('.', ':').Length;
 
     /// <summary>True when nothing but a full stop stands behind the figure.</summary>
     private static bool Ended(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && s[n.End..].Trimmed(" .):").Length == 0;
@@ -306,7 +306,7 @@ internal static class YieldWords
             return null;
         }
 
-        string noun = Letters(s, Places.Skip(s, n.End));
+        string noun = Places.Letters(s, Places.Skip(s, n.End));
         bool made = noun.Length > 0 && (Form(noun) || IsPieces(noun) || Guest(noun));
         return made && FoodIds.Match(s[Places.Skip(s, n.End)..], lang) is null ? Places.Skip(s, n.End) + noun.Length : null;
     }
@@ -333,14 +333,14 @@ internal static class YieldWords
     /// <summary>The thing that is counted: "a big slice tin" is a tin, neither a slice nor a big; a size alone stays what is written.</summary>
     private static string Thing(string s, int from)
     {
-        string noun = Letters(s, from);
-        while (Sizes.Contains(noun) && Letters(s, Places.Skip(s, from + noun.Length)) is { Length: > 0 } behind)
+        string noun = Places.Letters(s, from);
+        while (Sizes.Contains(noun) && Places.Letters(s, Places.Skip(s, from + noun.Length)) is { Length: > 0 } behind)
         {
             from = Places.Skip(s, from + noun.Length);
             noun = behind;
         }
 
-        return !Form(noun) && noun.Length > 0 && Letters(s, Places.Skip(s, from + noun.Length)) is var next && (next is "tin" or "tins" or "tray" or "trays" or "pan" or "pans") ? next : noun;
+        return !Form(noun) && noun.Length > 0 && Places.Letters(s, Places.Skip(s, from + noun.Length)) is var next && (next is "tin" or "tins" or "tray" or "trays" or "pan" or "pans") ? next : noun;
     }
 
     /// <summary>"cut into 28", "cuts into about 12 squares": the pieces of the whole; null when it is not said.</summary>
@@ -348,24 +348,13 @@ internal static class YieldWords
     {
         foreach (string w in (ReadOnlySpan<string>)["cut into", "cuts into"])
         {
-            if (Places.FindWord(s, w) is var at and > 0 && Numbers.Range(s, Places.Skip(s, Hedged(s, Places.Skip(s, at + w.Length), lang)), lang) is { Min: > 1 } n && !Clock.Tells(s, Places.Skip(s, at + w.Length), lang) && Letters(s, Places.Skip(s, n.End)) is not ("cm" or "mm" or "g" or "ml" or "inch"))
+            if (Places.FindWord(s, w) is var at and > 0 && Numbers.Range(s, Places.Skip(s, Hedged(s, Places.Skip(s, at + w.Length), lang)), lang) is { Min: > 1 } n && !Clock.Tells(s, Places.Skip(s, at + w.Length), lang) && Places.Letters(s, Places.Skip(s, n.End)) is not ("cm" or "mm" or "g" or "ml" or "inch"))
             {
                 return new CardYield(n.Min, "pieces", s, span) { AmountMax = n.Max };
             }
         }
 
         return null;
-    }
-
-    private static string Letters(string s, int from)
-    {
-        int end = from;
-        while (end < s.Length && char.IsLetter(s[end]))
-        {
-            end++;
-        }
-
-        return s[from..end];
     }
 
     /// <summary>True when nothing stands behind the guests: "8 portions of cod" is a food.</summary>

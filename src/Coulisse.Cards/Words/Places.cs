@@ -3,6 +3,18 @@ namespace Coulisse.Cards.Words;
 /// <summary>Where words begin and end.</summary>
 internal static class Places
 {
+    /// <summary>The letters that stand at a place in a row; none when another sign stands there.</summary>
+    public static string Letters(string s, int from)
+    {
+        int end = from;
+        while (end < s.Length && char.IsLetter(s[end]))
+        {
+            end++;
+        }
+
+        return s[from..end];
+    }
+
     /// <summary>End of the word that begins here: letters, digits, hyphen and apostrophe inside; a single mark is its own word.</summary>
     public static int WordEnd(string s, int i)
     {
