@@ -29,7 +29,7 @@ internal sealed class ServedBench : IDisposable
 
     public static async Task<ServedBench> StartAsync(string folder)
     {
-        string program = Path.Combine(StartGauge.Root(), "artifacts", "bin", "Coulisse.Cli", "release", "coulisse.dll");
+        string program = StartGauge.Program();
         int port = FreePort();
         string address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}");
         using HttpClient client = new();
