@@ -12,7 +12,7 @@ public static class FoodName
     public static string Fold(string name)
     {
         Span<char> room = name.Length <= Short ? stackalloc char[Room(Short)] : new char[Room(name.Length)];
-        int length = TryFold(name, room);
+        int length = TryFold(name, room, out _, out _);
         return length < 0 ? FoldAny(name) : name.AsSpan().SequenceEqual(room[..length]) ? name : new string(room[..length]);
     }
 
@@ -32,8 +32,27 @@ public static class FoodName
     /// <param name="room">As long as <see cref="Room"/> says.</param>
     internal static ReadOnlySpan<char> Fold(ReadOnlySpan<char> name, Span<char> room)
     {
-        int length = TryFold(name, room);
+        int length = TryFold(name, room, out _, out _);
         return length < 0 ? FoldAny(new string(name)) : room[..length];
+    }
+
+    /// <summary>A name folded, with what an index asks of it, in one pass.</summary>
+    /// <param name="name">Name as written.</param>
+    /// <param name="room">As long as <see cref="Room"/> says.</param>
+    /// <param name="hash">Its <see cref="NameHash"/>.</param>
+    /// <param name="plural">False when no word ends in s, so that its singular is itself.</param>
+    internal static ReadOnlySpan<char> Fold(ReadOnlySpan<char> name, Span<char> room, out int hash, out bool plural)
+    {
+        int length = TryFold(name, room, out hash, out plural);
+        if (length >= 0)
+        {
+            return room[..length];
+        }
+
+        string folded = FoldAny(new string(name));
+        hash = NameHash.Of(folded);
+        plural = true;
+        return folded;
     }
 
     /// <summary>A folded name's singular without a string of its own; what was given, as long as it was, when no word has a plural ending.</summary>
@@ -41,77 +60,67 @@ public static class FoodName
     /// <param name="room">As long as the name.</param>
     internal static ReadOnlySpan<char> Singular(ReadOnlySpan<char> folded, Span<char> room)
     {
-        if (!AnyEndsInS(folded))
-        {
-            return folded;
-        }
-
         int length = 0;
-        for (int start = 0; start <= folded.Length; start++)
+        int start = 0;
+        for (int i = 0; i <= folded.Length; i++)
         {
-            int blank = folded[start..].IndexOf(' ');
-            int end = blank < 0 ? folded.Length : start + blank;
-            length += One(folded[start..end], room[length..]);
-            if (blank >= 0)
+            if (i < folded.Length && folded[i] != ' ')
+            {
+                room[length++] = folded[i];
+                continue;
+            }
+
+            length = start + One(room[start..length]);
+            if (i < folded.Length)
             {
                 room[length++] = ' ';
             }
 
-            start = end;
+            start = length;
         }
 
         // Every change makes it shorter.
         return length == folded.Length ? folded : room[..length];
     }
 
-    private static bool AnyEndsInS(ReadOnlySpan<char> folded)
+    /// <summary>Takes the plural ending from a word, in its place; gives what is left of its length.</summary>
+    private static int One(Span<char> w)
     {
-        for (int i = 0; i < folded.Length; i++)
+        int n = w.Length;
+        if (n <= 3 || w[n - 1] != 's' || w[n - 2] == 's')
         {
-            if (folded[i] == 's' && (i == folded.Length - 1 || folded[i + 1] == ' '))
-            {
-                return true;
-            }
+            return n;
         }
 
-        return false;
-    }
-
-    private static int One(ReadOnlySpan<char> w, Span<char> to)
-    {
-        w.CopyTo(to);
-        if (w.Length <= 3 || w[^1] != 's' || w[^2] == 's')
+        if (w[n - 2] != 'e')
         {
-            return w.Length;
+            return n - 1;
         }
 
-        if (w.EndsWith("ies") && w.Length > 5)
+        switch (w[n - 3])
         {
-            to[w.Length - 3] = 'y';
-            return w.Length - 2;
+            case 'i' when n > 5:
+                w[n - 3] = 'y';
+                return n - 2;
+            case 'o':
+                return n - 2;
+            case 'v' when w[n - 4] is not ('i' or 'o'):
+                w[n - 3] = 'f';
+                return n - 2;
+            default:
+                return n - 1;
         }
-
-        if (w.EndsWith("oes"))
-        {
-            return w.Length - 2;
-        }
-
-        if (w.EndsWith("ves") && !w.EndsWith("ives") && !w.EndsWith("oves"))
-        {
-            to[w.Length - 3] = 'f';
-            return w.Length - 2;
-        }
-
-        return w.Length - 1;
     }
 
     /// <summary>Folds letter by letter; -1 when a character is of a script that <see cref="FoldedLetters"/> lacks.</summary>
-    private static int TryFold(ReadOnlySpan<char> name, Span<char> room)
+    private static int TryFold(ReadOnlySpan<char> name, Span<char> room, out int hash, out bool plural)
     {
         // Held here, as all names of the table pass through this loop at each start.
         string latin = FoldedLetters.Latin;
+        uint mixed = NameHash.Start;
         int length = 0;
         bool blank = false;
+        (hash, plural) = (0, false);
         for (int i = 0; i < name.Length; i++)
         {
             char raw = name[i];
@@ -120,34 +129,55 @@ public static class FoodName
             {
                 if (blank)
                 {
+                    plural |= room[length - 1] == 's';
                     room[length++] = ' ';
+                    mixed = NameHash.Add(mixed, ' ');
                     blank = false;
                 }
 
                 room[length++] = c;
+                mixed = NameHash.Add(mixed, c);
             }
             else if (c == FoldedLetters.Break)
             {
                 blank = length > 0;
             }
-            else if (c == '%')
+            else if (c != FoldedLetters.Gone)
             {
-                // "70 %" is "70%".
-                if (blank && !char.IsDigit(room[length - 1]))
+                // Too few to be quick about: more than one letter, or a %.
+                int before = length;
+                plural |= length > 0 && room[length - 1] == 's';
+                if (c == '%')
                 {
-                    room[length++] = ' ';
+                    PutPercent(room, ref length, ref blank);
+                }
+                else if (!TryOpen(raw, room, ref length, ref blank))
+                {
+                    return -1;
                 }
 
-                room[length++] = c;
-                blank = false;
-            }
-            else if (c == FoldedLetters.Opens && !TryOpen(raw, room, ref length, ref blank))
-            {
-                return -1;
+                for (int at = before; at < length; at++)
+                {
+                    mixed = NameHash.Add(mixed, room[at]);
+                }
             }
         }
 
+        plural |= length > 0 && room[length - 1] == 's';
+        hash = NameHash.End(mixed);
         return length;
+    }
+
+    /// <summary>Adds a %: "70 %" is "70%".</summary>
+    private static void PutPercent(Span<char> room, ref int length, ref bool blank)
+    {
+        if (blank && !char.IsDigit(room[length - 1]))
+        {
+            room[length++] = ' ';
+        }
+
+        room[length++] = '%';
+        blank = false;
     }
 
     /// <summary>Adds the letters of one that opens; false when it is of no script here.</summary>

@@ -6,6 +6,8 @@ namespace Coulisse.Matter.Foods;
 /// <summary>The foods of a table by id; a row's figures are parsed when it is first asked for.</summary>
 internal sealed class FoodRows
 {
+    private static readonly ImmutableDictionary<string, Held> NoPairs = ImmutableDictionary.Create<string, Held>(StringComparer.Ordinal);
+
     private readonly ReferenceTable _table;
     private readonly int _id;
 
@@ -93,7 +95,20 @@ internal sealed class FoodRows
         };
     }
 
-    private static ImmutableDictionary<string, Held> Pairs(string cell) => cell.Split(';', StringSplitOptions.RemoveEmptyEntries)
-        .Select(p => p.Split('='))
-        .ToImmutableDictionary(p => p[0], p => new Held(ReferenceTable.Number(p[1].TrimEnd('*')) ?? throw new FormatException($"\"{cell}\" lacks a figure."), p[1].EndsWith('*')), StringComparer.Ordinal);
+    private static ImmutableDictionary<string, Held> Pairs(string cell)
+    {
+        if (cell.Length == 0)
+        {
+            return NoPairs;
+        }
+
+        ImmutableDictionary<string, Held>.Builder pairs = NoPairs.ToBuilder();
+        foreach (string pair in cell.Split(';', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string[] p = pair.Split('=');
+            pairs.Add(p[0], new Held(ReferenceTable.Number(p[1].TrimEnd('*')) ?? throw new FormatException($"\"{cell}\" lacks a figure."), p[1].EndsWith('*')));
+        }
+
+        return pairs.ToImmutable();
+    }
 }

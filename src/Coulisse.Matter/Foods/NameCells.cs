@@ -6,7 +6,7 @@ namespace Coulisse.Matter.Foods;
 internal ref struct NameCells
 {
     private readonly ReadOnlySpan<char> _text;
-    private readonly int _end;
+    private int _end;
     private int _next;
 
     /// <summary>The names of a row in a column.</summary>
@@ -15,6 +15,9 @@ internal ref struct NameCells
         _text = table.Text;
         _next = table.Place(row, column, out _end);
     }
+
+    /// <summary>Goes to the names of the same row in the column to the right.</summary>
+    public void GoRight(ReferenceTable table, int row) => _next = table.PlaceRightOf(row, ref _end);
 
     /// <summary>Where the name begins in the text of the table.</summary>
     public int Start { get; private set; }

@@ -28,18 +28,33 @@ internal sealed class NameIndex
         Span<char> other = stackalloc char[FoodName.Room(Short)];
         for (int row = 0; row < table.Rows.Count; row++)
         {
+            NameCells names = new(table, row, columns[0]);
             for (int language = 0; language < columns.Length; language++)
             {
-                NameCells names = new(table, row, columns[language]);
+                // The languages stand side by side; a table that parts them is walked from its left at each.
+                if (language > 0 && columns[language] == columns[language - 1] + 1)
+                {
+                    names.GoRight(table, row);
+                }
+                else if (language > 0)
+                {
+                    names = new NameCells(table, row, columns[language]);
+                }
+
                 while (names.Next())
                 {
                     bool fits = names.Name.Length <= Short;
-                    ReadOnlySpan<char> folded = FoodName.Fold(names.Name, fits ? room : new char[FoodName.Room(names.Name.Length)]);
-                    Add(folded, names.Start, row, language, true);
+                    ReadOnlySpan<char> folded = FoodName.Fold(names.Name, fits ? room : new char[FoodName.Room(names.Name.Length)], out int hash, out bool plural);
+                    Add(hash, names.Start, row, language, true);
+                    if (!plural)
+                    {
+                        continue;
+                    }
+
                     ReadOnlySpan<char> singular = FoodName.Singular(folded, folded.Length <= other.Length ? other : new char[folded.Length]);
                     if (singular.Length != folded.Length)
                     {
-                        Add(singular, names.Start, row, language, false);
+                        Add(NameHash.Of(singular), names.Start, row, language, false);
                     }
                 }
             }
@@ -110,7 +125,7 @@ internal sealed class NameIndex
 
     private int First(int hash) => _first[hash & (_first.Length - 1)] - 1;
 
-    private void Add(ReadOnlySpan<char> key, int start, int row, int language, bool plain)
+    private void Add(int hash, int start, int row, int language, bool plain)
     {
         if (_count == _entries.Length)
         {
@@ -120,7 +135,7 @@ internal sealed class NameIndex
         }
 
         ref Entry entry = ref _entries[_count++];
-        entry.Hash = NameHash.Of(key);
+        entry.Hash = hash;
         entry.Start = start;
         entry.Row = row;
         entry.Kind = (language << 1) | (plain ? 1 : 0);

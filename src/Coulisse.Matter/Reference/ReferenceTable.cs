@@ -49,6 +49,9 @@ public sealed class ReferenceTable
     /// <summary>Where a cell begins in <see cref="Text"/>, and where it ends.</summary>
     internal int Place(int row, int column, out int end) => _rows.Place(row, column, out end);
 
+    /// <summary>Where the cell right of another begins in <see cref="Text"/>; its end takes the place of the other's.</summary>
+    internal int PlaceRightOf(int row, ref int end) => _rows.PlaceRightOf(row, ref end);
+
     /// <summary>A cell, not cut out of the text.</summary>
     internal ReadOnlySpan<char> Cell(int row, int column)
     {

@@ -1,9 +1,9 @@
 namespace Coulisse.Matter.Reference;
 
 /// <summary>Walks a text line by line as <see cref="TextReader.ReadLine"/> does, without cutting it.</summary>
-internal ref struct TableLines(ReadOnlySpan<char> text)
+internal ref struct TableLines(ReadOnlySpan<char> table)
 {
-    private readonly ReadOnlySpan<char> _text = text;
+    private readonly ReadOnlySpan<char> _text = table;
     private int _next;
 
     /// <summary>Where the line begins.</summary>
@@ -27,28 +27,10 @@ internal ref struct TableLines(ReadOnlySpan<char> text)
             return false;
         }
 
-        int at = _next;
-        int cells = 1;
-        for (; at < text.Length; at++)
-        {
-            // Nearly all of a table lies above the breaks, so one look passes it.
-            char c = text[at];
-            if (c > '\r')
-            {
-                continue;
-            }
-
-            if (c == '\t')
-            {
-                cells++;
-            }
-            else if (c is '\n' or '\r')
-            {
-                break;
-            }
-        }
-
-        (Start, End, Cells) = (_next, at, cells);
+        ReadOnlySpan<char> rest = text[_next..];
+        int length = rest.IndexOfAny('\n', '\r');
+        int at = _next + (length < 0 ? rest.Length : length);
+        (Start, End, Cells) = (_next, at, 1 + text[_next..at].Count('\t'));
         _next = at + (at + 1 < text.Length && text[at] == '\r' && text[at + 1] == '\n' ? 2 : 1);
         return true;
     }

@@ -48,6 +48,17 @@ internal sealed class TableRows(char[] text) : IReadOnlyList<string[]>
         return _starts[row] + start;
     }
 
+    /// <summary>Where the cell right of another begins in the text, and where it ends.</summary>
+    /// <param name="row">Row.</param>
+    /// <param name="end">Behind the last character of the cell to the left, then of this one.</param>
+    public int PlaceRightOf(int row, ref int end)
+    {
+        int start = end + 1;
+        int length = text.AsSpan(start, _ends[row] - start).IndexOf('\t');
+        end = length < 0 ? _ends[row] : start + length;
+        return start;
+    }
+
     /// <inheritdoc/>
     public IEnumerator<string[]> GetEnumerator()
     {
