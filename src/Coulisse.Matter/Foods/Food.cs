@@ -10,6 +10,8 @@ namespace Coulisse.Matter.Foods;
 /// <param name="Composition">What 100 g of the edible part holds.</param>
 public sealed record Food(string Id, string Name, string Source, string Why, Composition Composition)
 {
+    private readonly FoodNameList _names = FoodNameList.None;
+
     /// <summary>Densities by measure and state ("cup", "cup packed", "tsp", "any"), g/mL.</summary>
     public ImmutableDictionary<string, Held> Densities { get; init; } = ImmutableDictionary<string, Held>.Empty;
 
@@ -35,7 +37,17 @@ public sealed record Food(string Id, string Name, string Source, string Why, Com
     public bool AllergensHeld { get; init; } = true;
 
     /// <summary>Names in one language, the usual one first.</summary>
-    public ImmutableDictionary<string, ImmutableArray<string>> Names { get; init; } = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
+    public ImmutableDictionary<string, ImmutableArray<string>> Names
+    {
+        get => _names.ByLanguage;
+        init => _names = new FoodNameList(value);
+    }
+
+    /// <summary>Names that lie in the table until somebody asks for them.</summary>
+    internal FoodNameList NamesInTable
+    {
+        init => _names = value;
+    }
 
     /// <summary>True for liquids, syrups and soft fats, which fill a measure the same at every size.</summary>
     public bool Flows => Composition.Water > 40 || Composition.Fat > 75 || (Composition.Sugars > 35 && Composition.Water > 10);

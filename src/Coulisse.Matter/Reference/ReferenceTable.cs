@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Runtime.InteropServices;
 
 namespace Coulisse.Matter.Reference;
 
@@ -10,29 +11,53 @@ namespace Coulisse.Matter.Reference;
 /// </remarks>
 public sealed class ReferenceTable
 {
-    private static readonly string[] RequiredHead = ["Title", "Source", "Licence", "Opened", "Units"];
-    private readonly Dictionary<string, int> _columns;
+    private readonly string[] _columns;
+    private readonly TableHead _head;
+    private readonly TableRows _rows;
+    private ImmutableDictionary<string, string>? _entries;
 
-    private ReferenceTable(string name, ImmutableDictionary<string, string> head, ImmutableArray<string> columns, List<string[]> rows)
+    private ReferenceTable(string name, TableHead head, string[] columns, TableRows rows)
     {
         Name = name;
-        Head = head;
-        Columns = columns;
-        Rows = rows;
-        _columns = columns.Select((c, i) => (c, i)).ToDictionary(x => x.c, x => x.i, StringComparer.Ordinal);
+        _head = head;
+        _columns = columns;
+        _rows = rows;
+        for (int i = 1; i < columns.Length; i++)
+        {
+            if (Array.IndexOf(columns, columns[i], 0, i) >= 0)
+            {
+                throw new ArgumentException($"An item with the same key has already been added. Key: {columns[i]}");
+            }
+        }
     }
 
     /// <summary>Path under data/, for example <c>measures/units.tsv</c>.</summary>
     public string Name { get; }
 
     /// <summary>The head's entries by key.</summary>
-    public ImmutableDictionary<string, string> Head { get; }
+    public ImmutableDictionary<string, string> Head => _entries ??= _head.ToDictionary();
 
     /// <summary>Column names in order.</summary>
-    public ImmutableArray<string> Columns { get; }
+    public ImmutableArray<string> Columns => ImmutableCollectionsMarshal.AsImmutableArray(_columns);
 
-    /// <summary>Cells by row, each row as long as <see cref="Columns"/>.</summary>
-    public IReadOnlyList<string[]> Rows { get; }
+    /// <summary>Cells by row, each row as long as <see cref="Columns"/>; cut anew each time a row is asked for.</summary>
+    public IReadOnlyList<string[]> Rows => _rows;
+
+    /// <summary>The whole text, for those who look at cells without cutting them.</summary>
+    internal ReadOnlySpan<char> Text => _rows.Text;
+
+    /// <summary>Where a cell begins in <see cref="Text"/>, and where it ends.</summary>
+    internal int Place(int row, int column, out int end) => _rows.Place(row, column, out end);
+
+    /// <summary>Where the cell right of another begins in <see cref="Text"/>; its end takes the place of the other's.</summary>
+    internal int PlaceRightOf(int row, ref int end) => _rows.PlaceRightOf(row, ref end);
+
+    /// <summary>A cell, not cut out of the text.</summary>
+    internal ReadOnlySpan<char> Cell(int row, int column)
+    {
+        int start = _rows.Place(row, column, out int end);
+        return _rows.Text[start..end];
+    }
 
     /// <summary>Loads a table that ships inside this assembly.</summary>
     /// <param name="name">Path under data/ with forward slashes.</param>
@@ -42,8 +67,8 @@ public sealed class ReferenceTable
         using Stream stream = typeof(ReferenceTable).Assembly.GetManifestResourceStream(name)
             ?? typeof(ReferenceTable).Assembly.GetManifestResourceStream(name.Replace('/', '\\'))
             ?? throw new FormatException($"There is no table {name} in data/.");
-        using StreamReader reader = new(stream);
-        return Read(name, reader);
+        char[] text = TableText.Decode(stream, out int length);
+        return Read(name, text, length);
     }
 
     /// <summary>Names of all tables that ship inside this assembly.</summary>
@@ -56,54 +81,55 @@ public sealed class ReferenceTable
     /// <exception cref="FormatException">The head is incomplete or a row has another number of cells than the head line.</exception>
     public static ReferenceTable Read(string name, TextReader reader)
     {
-        ImmutableDictionary<string, string>.Builder head = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        ImmutableArray<string> columns = default;
-        List<string[]> rows = [];
-        int lineNumber = 0;
-        while (reader.ReadLine() is { } line)
+        char[] text = reader.ReadToEnd().ToCharArray();
+        return Read(name, text, text.Length);
+    }
+
+    private static ReferenceTable Read(string name, char[] text, int length)
+    {
+        TableHead head = new();
+        string[]? columns = null;
+        TableRows rows = new(text);
+        TableLines lines = new(text.AsSpan(0, length));
+        for (int number = 1; lines.Next(); number++)
         {
-            lineNumber++;
-            if (columns.IsDefault && line.StartsWith('#'))
+            if (columns is not null)
             {
-                int colon = line.IndexOf(':', StringComparison.Ordinal);
-                if (colon > 1)
+                if (lines.End == lines.Start)
                 {
-                    head[line[1..colon].Trim()] = line[(colon + 1)..].Trim();
-                }
-            }
-            else if (columns.IsDefault)
-            {
-                foreach (string key in RequiredHead)
-                {
-                    if (!head.TryGetValue(key, out string? value) || value.Length == 0)
-                    {
-                        throw new FormatException($"{name}: the head lacks \"# {key}:\". Every table says where its figures are from.");
-                    }
+                    continue;
                 }
 
-                columns = [.. line.Split('\t')];
-            }
-            else if (line.Length > 0)
-            {
-                string[] cells = line.Split('\t');
-                if (cells.Length != columns.Length)
+                if (lines.Cells != columns.Length)
                 {
-                    throw new FormatException($"{name}, line {lineNumber.ToString(CultureInfo.InvariantCulture)}: {cells.Length.ToString(CultureInfo.InvariantCulture)} cells where the column line has {columns.Length.ToString(CultureInfo.InvariantCulture)}.");
+                    throw new FormatException($"{name}, line {number.ToString(CultureInfo.InvariantCulture)}: {lines.Cells.ToString(CultureInfo.InvariantCulture)} cells where the column line has {columns.Length.ToString(CultureInfo.InvariantCulture)}.");
                 }
 
-                rows.Add(cells);
+                rows.Add(lines.Start, lines.End);
+            }
+            else if (lines.Line is ['#', ..])
+            {
+                head.Take(lines.Line);
+            }
+            else if (head.Lacks() is { } key)
+            {
+                throw new FormatException($"{name}: the head lacks \"# {key}:\". Every table says where its figures are from.");
+            }
+            else
+            {
+                columns = new string(lines.Line).Split('\t');
             }
         }
 
-        return columns.IsDefault
+        return columns is null
             ? throw new FormatException($"{name}: no column line.")
-            : new ReferenceTable(name, head.ToImmutable(), columns, rows);
+            : new ReferenceTable(name, head, columns, rows);
     }
 
     /// <summary>Position of a column.</summary>
     /// <exception cref="FormatException">There is no such column.</exception>
-    public int Column(string name) => _columns.TryGetValue(name, out int i)
-        ? i
+    public int Column(string name) => Array.IndexOf(_columns, name) is >= 0 and int at
+        ? at
         : throw new FormatException($"{Name}: there is no column {name}.");
 
     /// <summary>A cell as a number; null when it is empty.</summary>
