@@ -6,17 +6,12 @@ namespace Coulisse.Cards.Layout;
 internal static class Addressed
 {
     private const int Most = 4;
-    private static readonly HashSet<string> Words = new(StringComparer.OrdinalIgnoreCase)
-    {
+    private static readonly WordSet Words = new(anyCase: true,
         "you", "then", "now", "next", "finally", "after", "that", "first", "just", "and",
         "vous", "tu", "on", "puis", "ensuite", "enfin", "maintenant", "d'abord", "et", "alors",
         "du", "man", "sie", "dann", "nun", "jetzt", "danach", "zuletzt", "zuerst", "und", "anschließend", "schließlich",
         "usted", "tú", "luego", "después", "ahora", "primero", "y", "se", "entonces",
-        "poi", "dopo", "ora", "infine", "quindi", "prima", "e", "si", "adesso",
-    };
-
-    // Asked of many lines: nothing is made for the asking.
-    private static readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> Look = Words.GetAlternateLookup<ReadOnlySpan<char>>();
+        "poi", "dopo", "ora", "infine", "quindi", "prima", "e", "si", "adesso");
 
     /// <summary>Place behind such words; 0 where the line opens with none.</summary>
     public static int Behind(string s)
@@ -25,7 +20,7 @@ internal static class Addressed
         for (int k = 0; k < Most && i < s.Length && char.IsLetter(s[i]); k++)
         {
             int end = Places.WordEnd(s, i);
-            if (end - i > 12 || !Look.Contains(s.AsSpan(i, end - i)))
+            if (end - i > 12 || !Words.Contains(s.AsSpan(i, end - i)))
             {
                 break;
             }
