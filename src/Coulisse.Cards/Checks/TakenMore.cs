@@ -13,7 +13,7 @@ internal static class TakenMore
     public static IEnumerable<Remark> Of(Dish dish)
     {
         // A method written once for several lists stands under one of them: all of the dish is there to be taken.
-        SpanTable<double?> listed = Listed(dish);
+        SpanTable<Weight> listed = Listed(dish);
         foreach (Component c in dish.Components)
         {
             SpanTable<double> shares = new(anyCase: true, ofText: true);
@@ -21,7 +21,7 @@ internal static class TakenMore
             {
                 foreach ((string head, double grams) in Amounted(s.Text, listed, dish.Language))
                 {
-                    if (listed.TryGetValue(head, out double? weight) && weight is { } there && grams > there * Slack)
+                    if (listed.TryGetValue(head, out Weight weight) && weight.Grams is { } there && grams > there * Slack)
                     {
                         yield return new Remark(s.Span.Line, "divided uses", System.FormattableString.Invariant($"The step takes {grams:0.##} g of {head}, {there:0.##} g are listed: “{s.Text}”."));
                     }
@@ -60,18 +60,16 @@ internal static class TakenMore
     }
 
     /// <summary>What is listed under the last word of a name; null where a line of it has no weight.</summary>
-    private static SpanTable<double?> Listed(Dish dish)
+    private static SpanTable<Weight> Listed(Dish dish)
     {
-        SpanTable<double?> all = new(anyCase: true, ofText: true);
+        SpanTable<Weight> all = new(anyCase: true, ofText: true);
         foreach (FoodAmount f in dish.Components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient).SelectMany(l => l.Foods))
         {
             string head = Head(f.Food[(f.Food.LastIndexOf(' ') + 1)..]);
             double? grams = f.Use is null && f.FromComponent is null ? f.GramsMax ?? f.Grams : null;
             if (head.Length > 0)
             {
-                bool before = all.Contains(head);
-                ref double? there = ref all.At(head, head);
-                there = before ? there + grams : grams;
+                all.At(head, head) = new Weight(all.TryGetValue(head, out Weight before) ? before.Grams + grams : grams);
             }
         }
 
@@ -79,7 +77,7 @@ internal static class TakenMore
     }
 
     /// <summary>"300 g sugar", "300 g of the caster sugar": an amount with a listed food right behind it.</summary>
-    private static IEnumerable<(string Head, double Grams)> Amounted(string s, SpanTable<double?> listed, string lang)
+    private static IEnumerable<(string Head, double Grams)> Amounted(string s, SpanTable<Weight> listed, string lang)
     {
         for (int i = 0; i < s.Length; i++)
         {
@@ -107,4 +105,7 @@ internal static class TakenMore
     }
 
     private static string Head(string word) => word.Length > 3 ? word.TrimEnd('s').ToLowerInvariant() : word.ToLowerInvariant();
+
+    /// <summary>What is listed of a food; null where a line of it has no weight.</summary>
+    private readonly record struct Weight(double? Grams);
 }

@@ -50,7 +50,7 @@ internal static class Addressed
         ReadOnlySpan<char> verb = s.AsSpan(at, end - at);
         bool person = lang == "fr" ? verb.EndsWith("ez", StringComparison.Ordinal)
             : verb.EndsWith("st", StringComparison.Ordinal) && at > 0 && (Du(s.AsSpan(0, at)) || Places.WordAt(s, next, "du")) || verb.EndsWith("en", StringComparison.Ordinal) && s.AsSpan(next).StartsWith("Sie ", StringComparison.Ordinal);
-        return person && !Idle.GetAlternateLookup<ReadOnlySpan<char>>().Contains(verb);
+        return person && !Idle.Contains(verb);
     }
 
     private static bool Du(ReadOnlySpan<char> lead) => Places.EndsIn(lead.TrimEnd(), "du");
@@ -58,5 +58,5 @@ internal static class Addressed
     private const int Fewest = 16;
 
     // Verbs of having, being and wishing order nothing, and some words only end so.
-    private static readonly HashSet<string> Idle = new(StringComparer.OrdinalIgnoreCase) { "assez", "chez", "avez", "aurez", "serez", "pouvez", "devez", "voulez", "allez", "trouverez", "savez", "obtenez", "aimez", "souhaitez", "préférez", "pourrez", "devrez", "kannst", "hast", "musst", "willst", "bist", "sollst", "solltest", "brauchst", "möchtest", "darfst", "wirst", "magst", "können", "haben", "müssen", "wollen", "sind", "sollen", "sollten", "brauchen", "möchten", "dürfen", "werden", "mögen" };
+    private static readonly WordSet Idle = new(anyCase: true, "assez", "chez", "avez", "aurez", "serez", "pouvez", "devez", "voulez", "allez", "trouverez", "savez", "obtenez", "aimez", "souhaitez", "préférez", "pourrez", "devrez", "kannst", "hast", "musst", "willst", "bist", "sollst", "solltest", "brauchst", "möchtest", "darfst", "wirst", "magst", "können", "haben", "müssen", "wollen", "sind", "sollen", "sollten", "brauchen", "möchten", "dürfen", "werden", "mögen");
 }

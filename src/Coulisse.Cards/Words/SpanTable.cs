@@ -97,7 +97,10 @@ internal sealed class SpanTable<T>(bool anyCase = false, bool ofText = false)
 
     private void Grow()
     {
-        Array.Resize(ref _entries, _count * 2);
+        // No generic call of the framework: it would be translated anew for what each table holds.
+        Entry[] more = new Entry[_count * 2];
+        Array.Copy(_entries, more, _count);
+        _entries = more;
         _heads = new int[_entries.Length];
         for (int i = 0; i < _count; i++)
         {

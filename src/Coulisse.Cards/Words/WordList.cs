@@ -44,7 +44,7 @@ internal sealed class WordList(params string[] words)
         for (int k = from; k < words.Length; k++)
         {
             (int mark, int capital) = _marks[k];
-            if (starts.Contains(mark) || capital != mark && starts.Contains(capital))
+            if (starts.IndexOf(mark) >= 0 || capital != mark && starts.IndexOf(capital) >= 0)
             {
                 return k;
             }
