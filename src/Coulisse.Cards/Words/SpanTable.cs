@@ -11,6 +11,7 @@ namespace Coulisse.Cards.Words;
 internal sealed class SpanTable<T>(bool anyCase = false, bool ofText = false)
 {
     private const int Fewest = 16;
+    private const int Large = 2048;
     private int[] _heads = new int[Fewest];
     private Entry[] _entries = new Entry[Fewest];
     private int _count;
@@ -98,10 +99,15 @@ internal sealed class SpanTable<T>(bool anyCase = false, bool ofText = false)
     private void Grow()
     {
         // No generic call of the framework: it would be translated anew for what each table holds.
-        Entry[] more = new Entry[_count * 2];
+        Entry[] more = new Entry[_count < Large ? _count * 2 : _count + _count / 2];
         Array.Copy(_entries, more, _count);
         _entries = more;
-        _heads = new int[_entries.Length];
+        if (_heads.Length >= more.Length)
+        {
+            return;
+        }
+
+        _heads = new int[_heads.Length * 2];
         for (int i = 0; i < _count; i++)
         {
             Link(i);
