@@ -69,7 +69,8 @@ internal static class TakenMore
             double? grams = f.Use is null && f.FromComponent is null ? f.GramsMax ?? f.Grams : null;
             if (head.Length > 0)
             {
-                all.At(head, head) = new Weight(all.TryGetValue(head, out Weight before) ? before.Grams + grams : grams);
+                Weight sum = new(all.TryGetValue(head, out Weight before) ? before.Grams + grams : grams);
+                all.At(head, head) = sum;
             }
         }
 

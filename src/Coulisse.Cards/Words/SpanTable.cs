@@ -44,6 +44,7 @@ internal sealed class SpanTable<T>(bool anyCase = false, bool ofText = false)
     public bool Contains(ReadOnlySpan<char> key) => Find(key, Hash(key)) >= 0;
 
     /// <summary>The place of what a word stands for, for a word that is here or, with nothing in it yet, for a new one.</summary>
+    /// <remarks>In "At(word) = value" the word is here before the value is worked out: a value that asks the table is worked out before.</remarks>
     /// <param name="key">The word.</param>
     /// <param name="same">A string that may be the very word: it is kept rather than made again.</param>
     public ref T At(ReadOnlySpan<char> key, string? same = null)
