@@ -13,15 +13,15 @@ internal static class TakenMore
     public static IEnumerable<Remark> Of(Dish dish)
     {
         // A method written once for several lists stands under one of them: all of the dish is there to be taken.
-        Dictionary<string, double?> listed = Listed(dish);
+        SpanTable<Weight> listed = Listed(dish);
         foreach (Component c in dish.Components)
         {
-            Dictionary<string, double> shares = new(StringComparer.OrdinalIgnoreCase);
+            SpanTable<double> shares = new(anyCase: true, ofText: true);
             foreach (Step s in c.Steps.Where(s => !s.Operations.IsEmpty))
             {
                 foreach ((string head, double grams) in Amounted(s.Text, listed, dish.Language))
                 {
-                    if (listed[head] is { } there && grams > there * Slack)
+                    if (listed.TryGetValue(head, out Weight weight) && weight.Grams is { } there && grams > there * Slack)
                     {
                         yield return new Remark(s.Span.Line, "divided uses", System.FormattableString.Invariant($"The step takes {grams:0.##} g of {head}, {there:0.##} g are listed: “{s.Text}”."));
                     }
@@ -34,12 +34,12 @@ internal static class TakenMore
                         int food = at + word.Length;
                         int end = food < s.Text.Length ? Places.WordEnd(s.Text, food) : food;
                         string head = food < end ? Head(s.Text[food..end]) : "";
-                        if (listed.ContainsKey(head) && !s.Text[..at].EndsWith("other ", StringComparison.OrdinalIgnoreCase))
+                        if (listed.Contains(head) && !s.Text[..at].EndsWith("other ", StringComparison.OrdinalIgnoreCase))
                         {
-                            shares[head] = shares.GetValueOrDefault(head) + share;
-                            if (shares[head] is > 1.05 and < 5 && shares[head] - share <= 1.05)
+                            double taken = shares.At(head, head) += share;
+                            if (taken is > 1.05 and < 5 && taken - share <= 1.05)
                             {
-                                yield return new Remark(s.Span.Line, "divided uses", System.FormattableString.Invariant($"The steps up to here take {shares[head] * 100:0} % of the {head}: “{s.Text}”."));
+                                yield return new Remark(s.Span.Line, "divided uses", System.FormattableString.Invariant($"The steps up to here take {taken * 100:0} % of the {head}: “{s.Text}”."));
                             }
                         }
                     }
@@ -60,22 +60,25 @@ internal static class TakenMore
     }
 
     /// <summary>What is listed under the last word of a name; null where a line of it has no weight.</summary>
-    private static Dictionary<string, double?> Listed(Dish dish)
+    private static SpanTable<Weight> Listed(Dish dish)
     {
-        Dictionary<string, double?> all = new(StringComparer.OrdinalIgnoreCase);
+        SpanTable<Weight> all = new(anyCase: true, ofText: true);
         foreach (FoodAmount f in dish.Components.SelectMany(c => c.Ingredients).Where(l => l.Kind == LineKind.Ingredient).SelectMany(l => l.Foods))
         {
             string head = Head(f.Food[(f.Food.LastIndexOf(' ') + 1)..]);
             double? grams = f.Use is null && f.FromComponent is null ? f.GramsMax ?? f.Grams : null;
-            all[head] = all.TryGetValue(head, out double? before) ? before + grams : grams;
+            if (head.Length > 0)
+            {
+                Weight sum = new(all.TryGetValue(head, out Weight before) ? before.Grams + grams : grams);
+                all.At(head, head) = sum;
+            }
         }
 
-        all.Remove("");
         return all;
     }
 
     /// <summary>"300 g sugar", "300 g of the caster sugar": an amount with a listed food right behind it.</summary>
-    private static IEnumerable<(string Head, double Grams)> Amounted(string s, Dictionary<string, double?> listed, string lang)
+    private static IEnumerable<(string Head, double Grams)> Amounted(string s, SpanTable<Weight> listed, string lang)
     {
         for (int i = 0; i < s.Length; i++)
         {
@@ -89,7 +92,7 @@ internal static class TakenMore
             for (int words = 0; !besides && words < 4 && at < s.Length && char.IsLetter(s[at]); words++)
             {
                 int end = Places.WordEnd(s, at);
-                if (listed.ContainsKey(Head(s[at..end])))
+                if (listed.Contains(Head(s[at..end])))
                 {
                     yield return (Head(s[at..end]), m.Number.Min * b);
                     break;
@@ -103,4 +106,7 @@ internal static class TakenMore
     }
 
     private static string Head(string word) => word.Length > 3 ? word.TrimEnd('s').ToLowerInvariant() : word.ToLowerInvariant();
+
+    /// <summary>What is listed of a food; null where a line of it has no weight.</summary>
+    private readonly record struct Weight(double? Grams);
 }

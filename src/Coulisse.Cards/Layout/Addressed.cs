@@ -6,17 +6,12 @@ namespace Coulisse.Cards.Layout;
 internal static class Addressed
 {
     private const int Most = 4;
-    private static readonly HashSet<string> Words = new(StringComparer.OrdinalIgnoreCase)
-    {
+    private static readonly WordSet Words = new(anyCase: true,
         "you", "then", "now", "next", "finally", "after", "that", "first", "just", "and",
         "vous", "tu", "on", "puis", "ensuite", "enfin", "maintenant", "d'abord", "et", "alors",
         "du", "man", "sie", "dann", "nun", "jetzt", "danach", "zuletzt", "zuerst", "und", "anschließend", "schließlich",
         "usted", "tú", "luego", "después", "ahora", "primero", "y", "se", "entonces",
-        "poi", "dopo", "ora", "infine", "quindi", "prima", "e", "si", "adesso",
-    };
-
-    // Asked of many lines: nothing is made for the asking.
-    private static readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> Look = Words.GetAlternateLookup<ReadOnlySpan<char>>();
+        "poi", "dopo", "ora", "infine", "quindi", "prima", "e", "si", "adesso");
 
     /// <summary>Place behind such words; 0 where the line opens with none.</summary>
     public static int Behind(string s)
@@ -25,7 +20,7 @@ internal static class Addressed
         for (int k = 0; k < Most && i < s.Length && char.IsLetter(s[i]); k++)
         {
             int end = Places.WordEnd(s, i);
-            if (end - i > 12 || !Look.Contains(s.AsSpan(i, end - i)))
+            if (end - i > 12 || !Words.Contains(s.AsSpan(i, end - i)))
             {
                 break;
             }
@@ -55,7 +50,7 @@ internal static class Addressed
         ReadOnlySpan<char> verb = s.AsSpan(at, end - at);
         bool person = lang == "fr" ? verb.EndsWith("ez", StringComparison.Ordinal)
             : verb.EndsWith("st", StringComparison.Ordinal) && at > 0 && (Du(s.AsSpan(0, at)) || Places.WordAt(s, next, "du")) || verb.EndsWith("en", StringComparison.Ordinal) && s.AsSpan(next).StartsWith("Sie ", StringComparison.Ordinal);
-        return person && !Idle.GetAlternateLookup<ReadOnlySpan<char>>().Contains(verb);
+        return person && !Idle.Contains(verb);
     }
 
     private static bool Du(ReadOnlySpan<char> lead) => Places.EndsIn(lead.TrimEnd(), "du");
@@ -63,5 +58,5 @@ internal static class Addressed
     private const int Fewest = 16;
 
     // Verbs of having, being and wishing order nothing, and some words only end so.
-    private static readonly HashSet<string> Idle = new(StringComparer.OrdinalIgnoreCase) { "assez", "chez", "avez", "aurez", "serez", "pouvez", "devez", "voulez", "allez", "trouverez", "savez", "obtenez", "aimez", "souhaitez", "préférez", "pourrez", "devrez", "kannst", "hast", "musst", "willst", "bist", "sollst", "solltest", "brauchst", "möchtest", "darfst", "wirst", "magst", "können", "haben", "müssen", "wollen", "sind", "sollen", "sollten", "brauchen", "möchten", "dürfen", "werden", "mögen" };
+    private static readonly WordSet Idle = new(anyCase: true, "assez", "chez", "avez", "aurez", "serez", "pouvez", "devez", "voulez", "allez", "trouverez", "savez", "obtenez", "aimez", "souhaitez", "préférez", "pourrez", "devrez", "kannst", "hast", "musst", "willst", "bist", "sollst", "solltest", "brauchst", "möchtest", "darfst", "wirst", "magst", "können", "haben", "müssen", "wollen", "sind", "sollen", "sollten", "brauchen", "möchten", "dürfen", "werden", "mögen");
 }

@@ -8,12 +8,10 @@ internal static class HeadLines
 {
     private const int Longest = 80;
     private static readonly string[] Fors = ["for", "für", "pour", "para", "per"];
-    private static readonly HashSet<string> Weighing = new(StringComparer.OrdinalIgnoreCase) { "weight", "poids", "gewicht", "peso" };
-    private static readonly HashSet<string> Beside = new(StringComparer.OrdinalIgnoreCase)
-    {
+    private static readonly WordSet Weighing = new(anyCase: true, "weight", "poids", "gewicht", "peso");
+    private static readonly WordSet Beside = new(anyCase: true,
         "station", "version", "chef", "section", "page", "sheet", "card", "batch", "rev", "revision", "issue", "posten", "seite", "stand", "poste", "saison", "partida", "página", "hoja", "reparto", "pagina", "scheda",
-        "cost", "costs", "price", "food cost", "cost per portion", "cost price", "selling price", "margin", "loss", "prep loss", "cooking loss", "trim loss", "baking loss", "waste", "coût", "coût matière", "prix", "prix de revient", "marge", "perte", "pertes", "perte à la cuisson", "kosten", "wareneinsatz", "preis", "verlust", "putzverlust", "backverlust", "garverlust", "coste", "precio", "margen", "merma", "costo", "prezzo", "margine", "perdita", "calo peso", "scarto", "food cost %",
-    };
+        "cost", "costs", "price", "food cost", "cost per portion", "cost price", "selling price", "margin", "loss", "prep loss", "cooking loss", "trim loss", "baking loss", "waste", "coût", "coût matière", "prix", "prix de revient", "marge", "perte", "pertes", "perte à la cuisson", "kosten", "wareneinsatz", "preis", "verlust", "putzverlust", "backverlust", "garverlust", "coste", "precio", "margen", "merma", "costo", "prezzo", "margine", "perdita", "calo peso", "scarto", "food cost %");
 
     /// <summary>True for such a line.</summary>
     public static bool Is(string s, string lang) => Aside(s) || Weight(s, lang) is var weight && (weight > 0 || Yield(s, default, lang, weight) is not null);
@@ -100,7 +98,7 @@ internal static class HeadLines
 
         ReadOnlySpan<char> head = s.AsSpan(0, figure).TrimEnd(" :=-");
         int gap = head.LastIndexOf(' ');
-        bool named = Weighing.GetAlternateLookup<ReadOnlySpan<char>>().Contains(head[(gap + 1)..]) || lang == "de" && head.EndsWith("gewicht", StringComparison.OrdinalIgnoreCase) && gap < 0 || lang == "de" && head is "Teigeinlage" || lang is "fr" or "es" or "it" && head.Length > 4 && (head.StartsWith("poids ", StringComparison.OrdinalIgnoreCase) || head.StartsWith("peso ", StringComparison.OrdinalIgnoreCase));
+        bool named = Weighing.Contains(head[(gap + 1)..]) || lang == "de" && head.EndsWith("gewicht", StringComparison.OrdinalIgnoreCase) && gap < 0 || lang == "de" && head is "Teigeinlage" || lang is "fr" or "es" or "it" && head.Length > 4 && (head.StartsWith("poids ", StringComparison.OrdinalIgnoreCase) || head.StartsWith("peso ", StringComparison.OrdinalIgnoreCase));
         bool total = s.AsSpan(m.End).TrimStart() is var rest && (rest.StartsWith("total", StringComparison.OrdinalIgnoreCase) || rest.StartsWith("in total", StringComparison.OrdinalIgnoreCase) || rest.StartsWith("gesamt", StringComparison.OrdinalIgnoreCase)) && head.Count(' ') < 3;
         return named || total ? figure : 0;
     }
@@ -117,6 +115,6 @@ internal static class HeadLines
         }
 
         ReadOnlySpan<char> head = s.AsSpan(0, figure).TrimEnd(" :=-€£$");
-        return Beside.GetAlternateLookup<ReadOnlySpan<char>>().Contains(head) && Amounts.At(s, figure, "en") is not { Unit.Kind: "mass" or "volume" or "spoon" or "cup" };
+        return Beside.Contains(head) && Amounts.At(s, figure, "en") is not { Unit.Kind: "mass" or "volume" or "spoon" or "cup" };
     }
 }

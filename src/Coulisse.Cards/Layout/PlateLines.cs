@@ -7,16 +7,12 @@ namespace Coulisse.Cards.Layout;
 internal static class PlateLines
 {
     private const int Longest = 400;
-    private static readonly HashSet<string> Plates = new(StringComparer.OrdinalIgnoreCase)
-    {
+    private static readonly WordSet Plates = new(anyCase: true,
         "one plate", "per plate", "each plate", "a plate", "on the plate", "on one plate", "on each plate", "for one plate", "plate of one", "pro Teller", "je Teller", "ein Teller", "auf einen Teller", "auf dem Teller", "auf jeden Teller",
-        "par assiette", "une assiette", "pour une assiette", "à l'assiette", "sur l'assiette", "dans l'assiette", "chaque assiette", "por plato", "un plato", "cada plato", "para un plato", "en el plato", "per piatto", "un piatto", "ogni piatto", "per un piatto", "nel piatto", "一皿", "1皿", "一皿分", "1皿分", "一皿に",
-    };
+        "par assiette", "une assiette", "pour une assiette", "à l'assiette", "sur l'assiette", "dans l'assiette", "chaque assiette", "por plato", "un plato", "cada plato", "para un plato", "en el plato", "per piatto", "un piatto", "ogni piatto", "per un piatto", "nel piatto", "一皿", "1皿", "一皿分", "1皿分", "一皿に");
 
-    private static readonly HashSet<string> Heads = new(StringComparer.OrdinalIgnoreCase)
-    {
-        "per portion", "per cover", "per person", "per serving", "per guest", "one portion", "one cover", "one serving", "each portion", "each serving", "pro Portion", "je Portion", "eine Portion", "pro Person", "pro Gast", "par personne", "par portion", "par couvert", "une portion", "por ración", "por persona", "por cubierto", "por comensal", "una ración", "per persona", "per porzione", "a porzione", "a persona", "una porzione", "1人分", "1人前", "一人前", "一人分",
-    };
+    private static readonly WordSet Heads = new(anyCase: true,
+        "per portion", "per cover", "per person", "per serving", "per guest", "one portion", "one cover", "one serving", "each portion", "each serving", "pro Portion", "je Portion", "eine Portion", "pro Person", "pro Gast", "par personne", "par portion", "par couvert", "une portion", "por ración", "por persona", "por cubierto", "por comensal", "una ración", "per persona", "per porzione", "a porzione", "a persona", "una porzione", "1人分", "1人前", "一人前", "一人分");
 
     /// <summary>True for a line one of whose sentences tells a plate.</summary>
     /// <param name="s">The line.</param>
@@ -64,6 +60,6 @@ internal static class PlateLines
 
         int stop = Math.Max(head.LastIndexOf(". "), head.LastIndexOf('。'));
         ReadOnlySpan<char> label = head[(stop < 0 ? 0 : stop + 1)..].Trim(" *_-　");
-        return label.Length is > 1 and < 24 && (Plates.GetAlternateLookup<ReadOnlySpan<char>>().Contains(label) || Heads.GetAlternateLookup<ReadOnlySpan<char>>().Contains(label));
+        return label.Length is > 1 and < 24 && (Plates.Contains(label) || Heads.Contains(label));
     }
 }

@@ -21,7 +21,7 @@ internal static class Attached
     ];
 
     private static readonly string[] Choices = ["of your choice", "of choice", "nach Wahl", "au choix", "de votre choix", "a elegir", "al gusto", "a scelta", "a piacere"];
-    private static readonly Beginnings First = new([.. Kinds.SelectMany(k => k.Words), .. Choices]);
+    private static readonly Beginnings First = new(Firsts());
 
     /// <summary>Takes it off the end of the food.</summary>
     public static void Take(Draft d, string lang)
@@ -53,5 +53,16 @@ internal static class Attached
                 }
             }
         }
+    }
+
+    private static List<string> Firsts()
+    {
+        List<string> all = [.. Choices];
+        foreach ((string _, string[] words, string[] _) in Kinds)
+        {
+            all.AddRange(words);
+        }
+
+        return all;
     }
 }

@@ -5,9 +5,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Components by code, by name and by the words that tell them apart, so that a food finds its component without looking at every pair.</summary>
 internal sealed class ComponentIndex
 {
-    private readonly Dictionary<string, (int First, int Second)> _names = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, (int First, int Second)> _codes = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, (int First, int Second)> _words = new(StringComparer.OrdinalIgnoreCase);
+    private readonly SpanTable<Pair> _names = new(anyCase: true, ofText: true);
+    private readonly SpanTable<Pair> _codes = new(anyCase: true, ofText: true);
+    private readonly SpanTable<Pair> _words = new(anyCase: true, ofText: true);
     private readonly IReadOnlyList<Component> _all;
 
     /// <summary>An index of these components.</summary>
@@ -66,9 +66,9 @@ internal sealed class ComponentIndex
     /// <summary>"For the leeks" over leeks is called by its food: leeks elsewhere are bought.</summary>
     private static bool Holds(Component c, string food) => c.Ingredients.Any(l => l.Foods.Any(f => f.Food.Contains(food, StringComparison.OrdinalIgnoreCase)));
 
-    private int Other(Dictionary<string, (int First, int Second)> index, string key, Component own)
+    private int Other(SpanTable<Pair> index, string key, Component own)
     {
-        if (!index.TryGetValue(key, out (int First, int Second) found))
+        if (!index.TryGetValue(key, out Pair found))
         {
             return int.MaxValue;
         }
@@ -77,15 +77,16 @@ internal sealed class ComponentIndex
     }
 
     /// <summary>Keeps the first two components of different names: one of them is never the asking one.</summary>
-    private void Add(Dictionary<string, (int First, int Second)> index, string key, int i)
+    private void Add(SpanTable<Pair> index, string key, int i)
     {
-        if (!index.TryGetValue(key, out (int First, int Second) found))
+        bool known = index.TryGetValue(key, out Pair found);
+        if (!known)
         {
-            index.Add(key, (i, int.MaxValue));
+            index.At(key, key) = new Pair(i, int.MaxValue);
         }
         else if (found.Second == int.MaxValue && _all[found.First].Name != _all[i].Name)
         {
-            index[key] = (found.First, i);
+            index.At(key) = found with { Second = i };
         }
     }
 
@@ -111,4 +112,6 @@ internal sealed class ComponentIndex
             }
         }
     }
+
+    private readonly record struct Pair(int First, int Second);
 }

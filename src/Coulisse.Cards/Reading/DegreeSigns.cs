@@ -59,8 +59,9 @@ internal static class DegreeSigns
             return char.ToUpperInvariant(s[k]);
         }
 
-        foreach ((string word, char scale) in s[k] is 'C' or 'c' or 'F' or 'f' ? Scales : [])
+        for (int told = 0; s[k] is 'C' or 'c' or 'F' or 'f' && told < Scales.Length; told++)
         {
+            (string word, char scale) = Scales[told];
             if (Places.WordAt(s, k, word))
             {
                 end = k + word.Length;

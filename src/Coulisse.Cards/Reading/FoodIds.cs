@@ -11,7 +11,7 @@ internal sealed class FoodIds(string lang)
     private const double VerySure = 0.95;
     private const int LongestName = 60;
     private static readonly string[] Tins = ["can", "cans", "tin", "tins"];
-    private readonly ConcurrentDictionary<string, (string Name, FoodMatch? Match)> _known = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Known> _known = new(StringComparer.Ordinal);
 
     /// <summary>The food a wording of this card surely means; null when none is sure. A name of many words is a sentence. The wording becomes the one kept of it, so that a food told often is held once.</summary>
     public FoodMatch? Of(ref string food)
@@ -21,9 +21,9 @@ internal sealed class FoodIds(string lang)
             return null;
         }
 
-        if (!_known.TryGetValue(food, out (string Name, FoodMatch? Match) known))
+        if (!_known.TryGetValue(food, out Known? known))
         {
-            known = _known.GetOrAdd(food, (food, Match(food, lang) is { Confidence: >= Sure } sure ? sure : null));
+            known = _known.GetOrAdd(food, new Known(food, Match(food, lang) is { Confidence: >= Sure } sure ? sure : null));
         }
 
         food = known.Name;
@@ -110,4 +110,6 @@ internal sealed class FoodIds(string lang)
 
         return FoodTable.Default.Match(name, lang);
     }
+
+    private sealed record Known(string Name, FoodMatch? Match);
 }

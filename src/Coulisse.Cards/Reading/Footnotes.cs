@@ -7,11 +7,12 @@ namespace Coulisse.Cards.Reading;
 internal sealed class Footnotes
 {
     private static readonly SearchValues<char> Marks = SearchValues.Create("¹²³⁴⁵⁶⁷⁸⁹");
-    private readonly Dictionary<int, char> _lines = [];
-    private readonly Dictionary<char, string> _words = [];
+    // Few cards have any.
+    private Dictionary<int, char>? _lines;
+    private Dictionary<char, string>? _words;
 
     /// <summary>True when no footnote was found.</summary>
-    public bool IsEmpty => _words.Count == 0 || _lines.Count == 0;
+    public bool IsEmpty => _words is null || _lines is null;
 
     /// <summary>A line of a list without its raised figure, which is remembered.</summary>
     public static string Strip(string s, int line, Footnotes notes)
@@ -22,7 +23,7 @@ internal sealed class Footnotes
             return s;
         }
 
-        notes._lines.TryAdd(line, s[at]);
+        (notes._lines ??= []).TryAdd(line, s[at]);
         return Bare(s);
     }
 
@@ -54,7 +55,7 @@ internal sealed class Footnotes
     public static bool Take(string s, Footnotes notes)
     {
         // Words that no line leads to stay a sentence.
-        if (!Marks.Contains(s[0]) || !notes._lines.ContainsValue(s[0]))
+        if (!Marks.Contains(s[0]) || notes._lines?.ContainsValue(s[0]) != true)
         {
             return false;
         }
@@ -64,7 +65,7 @@ internal sealed class Footnotes
         {
             if (words.StartsWith(or, StringComparison.OrdinalIgnoreCase))
             {
-                return notes._words.TryAdd(s[0], words[or.Length..].Trim());
+                return (notes._words ??= []).TryAdd(s[0], words[or.Length..].Trim());
             }
         }
 
@@ -72,5 +73,5 @@ internal sealed class Footnotes
     }
 
     /// <summary>The other food a line's figure leads to; null when none.</summary>
-    public string? For(int line) => _lines.TryGetValue(line, out char mark) ? _words.GetValueOrDefault(mark) : null;
+    public string? For(int line) => _lines is not null && _words is not null && _lines.TryGetValue(line, out char mark) ? _words.GetValueOrDefault(mark) : null;
 }

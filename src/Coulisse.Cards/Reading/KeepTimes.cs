@@ -6,14 +6,14 @@ namespace Coulisse.Cards.Reading;
 internal static class KeepTimes
 {
     private const double Day = 1440;
-    private static readonly (string Word, double Days)[] Ones =
+    private static readonly One[] Ones =
     [
-        ("a week", 7), ("a month", 30), ("a year", 365), ("a fortnight", 14), ("a day", 1), ("une semaine", 7), ("un mois", 30), ("un an", 365), ("une année", 365), ("eine Woche", 7), ("einen Monat", 30), ("ein Monat", 30), ("ein Jahr", 365),
-        ("una semana", 7), ("un mes", 30), ("un año", 365), ("una settimana", 7), ("un mese", 30), ("un anno", 365),
+        new("a week", 7), new("a month", 30), new("a year", 365), new("a fortnight", 14), new("a day", 1), new("une semaine", 7), new("un mois", 30), new("un an", 365), new("une année", 365), new("eine Woche", 7), new("einen Monat", 30), new("ein Monat", 30), new("ein Jahr", 365),
+        new("una semana", 7), new("un mes", 30), new("un año", 365), new("una settimana", 7), new("un mese", 30), new("un anno", 365),
     ];
 
     private static readonly string[] Years = ["years", "year", "yrs", "yr", "ans", "an", "années", "Jahre", "Jahren", "Jahr", "años", "año", "anni", "anno"];
-    private static readonly Beginnings FirstOfOnes = new(Ones.Select(o => o.Word));
+    private static readonly Beginnings FirstOfOnes = new(FirstWords());
 
     /// <summary>Such a time at a place of a sentence that speaks of keeping; null when none stands there.</summary>
     public static (double Min, double Max, int Start, int End)? At(string s, int at, string lang) => Told(s, at, lang) is { } t && (Storing.Is(Sentences.Around(s, at), most: true, t.Min) || Storing.Said(s, at, "", t.Min)) ? t : null;
@@ -56,7 +56,12 @@ internal static class KeepTimes
             return later;
         }
 
-        foreach ((string word, double days) in FirstOfOnes.May(s, at) ? Ones : [])
+        if (!FirstOfOnes.May(s, at))
+        {
+            return null;
+        }
+
+        foreach ((string word, double days) in Ones)
         {
             if (Places.WordAt(s, at, word))
             {
@@ -65,5 +70,18 @@ internal static class KeepTimes
         }
 
         return null;
+    }
+
+    private readonly record struct One(string Word, double Days);
+
+    private static string[] FirstWords()
+    {
+        string[] words = new string[Ones.Length];
+        for (int i = 0; i < words.Length; i++)
+        {
+            words[i] = Ones[i].Word;
+        }
+
+        return words;
     }
 }

@@ -8,25 +8,75 @@ internal static class KiloRates
 {
     private static readonly SearchValues<char> Money = SearchValues.Create("€£$¥");
     private static readonly string[] Leads = ["/", "/ ", "pro ", "je ", "per ", "par ", "por ", "al ", "au ", "auf "];
-    private static readonly (string Words, string Name, double Grams)[] Bases =
+    private static readonly Base[] Bases =
     [
-        ("kg", "kilogram", 1000), ("kilo", "kilogram", 1000), ("chilo", "kilogram", 1000), ("1 kg", "kilogram", 1000), ("1kg", "kilogram", 1000),
-        ("l", "litre", 1000), ("ltr", "litre", 1000), ("litre", "litre", 1000), ("liter", "litre", 1000), ("litro", "litre", 1000), ("1 l", "litre", 1000), ("1 litre", "litre", 1000), ("1 Liter", "litre", 1000),
-        ("100 g", "hundred grams", 100), ("100g", "hundred grams", 100), ("100 ml", "hundred millilitres", 100), ("100ml", "hundred millilitres", 100),
+        new("kg", "kilogram", 1000), new("kilo", "kilogram", 1000), new("chilo", "kilogram", 1000), new("1 kg", "kilogram", 1000), new("1kg", "kilogram", 1000),
+        new("l", "litre", 1000), new("ltr", "litre", 1000), new("litre", "litre", 1000), new("liter", "litre", 1000), new("litro", "litre", 1000), new("1 l", "litre", 1000), new("1 litre", "litre", 1000), new("1 Liter", "litre", 1000),
+        new("100 g", "hundred grams", 100), new("100g", "hundred grams", 100), new("100 ml", "hundred millilitres", 100), new("100ml", "hundred millilitres", 100),
     ];
 
-    private static readonly (string Words, string Name, double Grams)[] Joints = [.. Leads.SelectMany(l => Bases.Select(b => (l + b.Words, b.Name, b.Grams)))];
-    private static readonly SearchValues<string> Any = SearchValues.Create([.. Joints.Select(j => j.Words)], StringComparison.OrdinalIgnoreCase);
+    private static readonly Base[] Joints = NewJoints();
     private static readonly WordList Lighter = new("oil", "oils", "huile", "Öl", "aceite", "olio", "vodka", "rum", "gin", "spirit", "alcohol", "alcool", "Alkohol", "alcol", "honey", "miel", "Honig", "miele");
     private static readonly string[] Signs = ["no.", "no", "n°", "nº", "Nr.", "nr."];
 
     /// <summary>The figure in grams to a kilogram, where the amount ends, where the words of the base stand, and what they call it.</summary>
     public readonly record struct Rate(double Grams, int From, int AmountEnd, int Joint, int End, string Base);
 
+    /// <summary>What a rate is told by, with its joint before it or not.</summary>
+    private readonly record struct Base(string Words, string Name, double Grams);
+
+    private static Base[] NewJoints()
+    {
+        Base[] joints = new Base[Leads.Length * Bases.Length];
+        int n = 0;
+        foreach (string lead in Leads)
+        {
+            foreach (Base b in Bases)
+            {
+                joints[n++] = b with { Words = lead + b.Words };
+            }
+        }
+
+        return joints;
+    }
+
+    // Asked of every line: most have no joint, and one pass over their letters says so.
+    private static bool Any(string s)
+    {
+        for (int i = 0; i < s.Length - 1; i++)
+        {
+            if ((s[i] | 0x20) is '/' or 'p' or 'j' or 'a' && (i == 0 || s[i] == '/' || !char.IsAsciiLetterOrDigit(s[i - 1])) && JointAt(s.AsSpan(i)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool JointAt(ReadOnlySpan<char> s)
+    {
+        foreach (string lead in Leads)
+        {
+            if (s.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
+            {
+                foreach (Base b in Bases)
+                {
+                    if (s[lead.Length..].StartsWith(b.Words, StringComparison.OrdinalIgnoreCase))
+                    {
+                        return true;
+                    }
+                }
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>The rate a line tells; null when it tells none.</summary>
     public static Rate? In(string s, string lang)
     {
-        if (!s.AsSpan().ContainsAny(Any))
+        if (!Any(s))
         {
             return null;
         }
@@ -56,7 +106,7 @@ internal static class KiloRates
     /// <summary>The rate that a head tells for the whole list under it, "Cure per kg of meat", and what it is of; null for any other. A price is none.</summary>
     public static (string Base, double Grams, string? Of)? Heading(string s, string lang)
     {
-        if (!s.AsSpan().ContainsAny(Any) || s.AsSpan().ContainsAny(Money))
+        if (!Any(s) || s.AsSpan().ContainsAny(Money))
         {
             return null;
         }

@@ -1,4 +1,4 @@
-using System.Collections.Frozen;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
@@ -7,13 +7,11 @@ internal static class KitLines
 {
     private const int Longest = 160;
 
-    private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> Tools = ((string[])
-    [
+    private static readonly WordSet Tools = new(anyCase: true,
         "probe", "probes", "thermometer", "thermometers", "tray", "trays", "blowtorch", "torch", "blender", "mixer", "sieve", "sieves", "whisk", "spatula", "siphon", "mandoline", "dehydrator", "saucepan", "saucepans", "knife", "knives", "scales", "timer", "tongs", "ladle", "gloves",
         "sonde", "thermomètre", "chalumeau", "mixeur", "batteur", "tamis", "chinois", "fouet", "maryse", "spatule", "casserole", "couteau", "balance",
         "Brenner", "Bleche", "Sieb", "Siebe", "Schneebesen", "Spritzbeutel", "Stabmixer", "Topf", "Töpfe", "Messer", "Waage", "Schüsseln",
-        "termómetro", "soplete", "bandejas", "tamiz", "batidora", "sifón", "cuchillo", "termometro", "cannello", "teglie", "setaccio", "frusta", "sifone", "coltello",
-    ]).ToFrozenSet(StringComparer.OrdinalIgnoreCase).GetAlternateLookup<ReadOnlySpan<char>>();
+        "termómetro", "soplete", "bandejas", "tamiz", "batidora", "sifón", "cuchillo", "termometro", "cannello", "teglie", "setaccio", "frusta", "sifone", "coltello");
 
     /// <summary>True for such a line.</summary>
     public static bool Is(string s)

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -8,11 +7,11 @@ internal static class MiddleWords
 {
     private const double Least = 35;
     private const double Most = 99;
-    private static readonly FrozenSet<string> Names = FrozenSet.Create(StringComparer.Ordinal,
+    private static readonly WordSet Names = new(anyCase: false,
         "kern", "kerntemp", "fühler", "kernfühler", "bratenthermometer", "inneren", "innen", "innentemperatur", "interna", "interior", "corazón", "centro", "cuore", "sonda", "interne", "sonde", "core", "probe");
 
     // What may stand between the middle and its figure.
-    private static readonly FrozenSet<string> Smalls = FrozenSet.Create(StringComparer.Ordinal,
+    private static readonly WordSet Smalls = new(anyCase: false,
         "auf", "bis", "bei", "von", "zu", "mind", "mindestens", "min", "ca", "etwa", "eine", "hat", "erreicht", "beträgt", "zeigt", "muss",
         "a", "de", "en", "los", "al", "menos", "unos", "mínimo", "mínima", "llegue", "llega", "alcance", "alcanza", "alcanzar", "marque", "marca", "sea", "esté", "di", "almeno", "circa", "raggiunge", "raggiunga", "segna", "segni", "arriva", "arrivi",
         "à", "atteint", "atteigne", "indique", "environ", "au", "moins", "to", "at", "of", "temperature", "temp", "temperatura", "température", "set", "reads", "hits", "reaches", "is", "around", "about", "=", "+", "≥", ">");

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -6,18 +5,18 @@ namespace Coulisse.Cards.Reading;
 /// <summary>English words of work that are names here: "the roast peppers", "in salt", "milk and cream". A verb opens its sentence, or follows "and", "then" or a comma and has something to act on.</summary>
 internal static class NounSense
 {
-    private static readonly FrozenSet<string> Articles = Set("the a an this that these those each your its our their every all any some both no more");
+    private static readonly WordSet Articles = Set("the a an this that these those each your its our their every all any some both no more");
     // "Over medium heat", "on a low heat": how hot, and no verb.
-    private static readonly FrozenSet<string> Degrees = Set("low medium moderate high gentle fierce full strong medium-high medium-low");
-    private static readonly FrozenSet<string> Prepositions = Set("of with in into for from on onto at by over under through between without until till after before per like");
+    private static readonly WordSet Degrees = Set("low medium moderate high gentle fierce full strong medium-high medium-low");
+    private static readonly WordSet Prepositions = Set("of with in into for from on onto at by over under through between without until till after before per like");
     // Words that may follow a noun; behind any other the word before it says what kind of thing that is.
-    private static readonly FrozenSet<string> Small = Set("and or for to until till in into on onto over at with of from by then well again about once twice before after as but is are it them off up down out through while under at least per");
-    private static readonly FrozenSet<string> Measures = Set("must should temp temps temperature temperatures is needs has reads reaches hits at min minimum registers above over");
-    private static readonly FrozenSet<string> Objects = Set("the a an it them this that these those each your its both all any every some well generously lightly heavily together until lots to");
+    private static readonly WordSet Small = Set("and or for to until till in into on onto over at with of from by then well again about once twice before after as but is are it them off up down out through while under at least per");
+    private static readonly WordSet Measures = Set("must should temp temps temperature temperatures is needs has reads reaches hits at min minimum registers above over");
+    private static readonly WordSet Objects = Set("the a an it them this that these those each your its both all any every some well generously lightly heavily together until lots to");
     // Foods that share their word with a verb: in a list they are foods.
-    private static readonly FrozenSet<string> Foods = Set("salt cream zest juice sauce purée puree ice bread brine crumble skin seed bone stone shell core fillet pickle powder candy confit caramel batter butter supreme dry brown");
+    private static readonly WordSet Foods = Set("salt cream zest juice sauce purée puree ice bread brine crumble skin seed bone stone shell core fillet pickle powder candy confit caramel batter butter supreme dry brown");
     // Things that do: behind an article or a preposition only.
-    private static readonly FrozenSet<string> Things = Set("glaze dust string joint scale segment mince box bag plate sheet mould garnish griddle grill barrel pod hull pit level dress stew coat layer heat steam");
+    private static readonly WordSet Things = Set("glaze dust string joint scale segment mince box bag plate sheet mould garnish griddle grill barrel pod hull pit level dress stew coat layer heat steam");
 
     /// <summary>True when the word at a place names a thing.</summary>
     /// <param name="s">The sentence.</param>
@@ -94,5 +93,5 @@ internal static class NounSense
         return Folding.Lower(s[from..to]);
     }
 
-    private static FrozenSet<string> Set(string words) => words.Split(' ').Distinct().ToFrozenSet(StringComparer.Ordinal);
+    private static WordSet Set(string words) => new(anyCase: false, words.Split(' '));
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Coulisse.Cards.Words;
 using Coulisse.Matter.Reference;
@@ -9,12 +8,13 @@ namespace Coulisse.Cards.Reading;
 internal static class Operations
 {
     private const int MostWords = 5;
+    // No word of our table is nearly as long.
+    private const int LongestKey = 256;
     private const string NoWork = "-";
-    private static readonly FrozenSet<string> Small = new[] { "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly WordSet Small = new(anyCase: false, "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label");
     // Rows of one kind of food only: "open the bags" is no oyster.
-    private static readonly FrozenSet<string> Narrow = new[] { "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail", "rest_meat" }.ToFrozenSet(StringComparer.Ordinal);
-    private static readonly Lazy<FrozenDictionary<string, Row[]>> Words = new(() => ReferenceTable.Load("reading/operations.tsv").Rows
-        .GroupBy(r => Places.IsJapanese(r[0][0]) ? r[0] : Folding.Key(r[0]), StringComparer.Ordinal).ToFrozenDictionary(g => g.Key, g => g.Select(r => new Row(r[1], r[2], [.. r[3].Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(f => f.TrimEnd('s'))])).ToArray(), StringComparer.Ordinal));
+    private static readonly WordSet Narrow = new(anyCase: false, "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail", "rest_meat");
+    private static readonly Lazy<SpanTable<Row?>> Words = new(LoadWords);
 
     private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys, folded: true));
 
@@ -55,7 +55,7 @@ internal static class Operations
     {
         List<(int, string)> found = [];
         Span<char> buffer = stackalloc char[160];
-        FrozenDictionary<string, Row[]>.AlternateLookup<ReadOnlySpan<char>> words = Words.Value.GetAlternateLookup<ReadOnlySpan<char>>();
+        SpanTable<Row?> words = Words.Value;
         int i = 0;
         while (i < s.Length && found.Count < 40)
         {
@@ -84,7 +84,7 @@ internal static class Operations
             {
                 for (int n = Math.Min(8, s.Length - i); n > 1 && best is null; n--)
                 {
-                    if (words.TryGetValue(s.AsSpan(i, n), out Row[]? rows) && Pick(rows, s, lang) is { } id)
+                    if (words.TryGetValue(s.AsSpan(i, n), out Row? row) && Pick(row, s, lang) is { } id)
                     {
                         best = id;
                         next = i + n;
@@ -102,7 +102,7 @@ internal static class Operations
                     int to = Math.Min(e, i + 70);
                     n = Folding.Key(s.AsSpan(told, to - told), buffer, n);
                     told = to;
-                    if (n > 0 && words.TryGetValue(buffer[..n], out Row[]? rows) && Pick(rows, s, lang) is { } id)
+                    if (n > 0 && words.TryGetValue(buffer[..n], out Row? row) && Pick(row, s, lang) is { } id)
                     {
                         best = id;
                         next = e;
@@ -210,12 +210,62 @@ internal static class Operations
     public static bool IsSmall(string id) => Small.Contains(id);
 
     /// <summary>A verb in one language, its operation, and the foods that bind it to this row.</summary>
-    private sealed record Row(string Lang, string Id, string[] Foods);
+    private sealed class Row(string lang, string id, string foods)
+    {
+        private string[]? _foods;
 
-    private static string? Pick(Row[] rows, string s, string lang)
+        public string Lang => lang;
+
+        public string Id => id;
+
+        /// <summary>The foods, told apart when a text first has the verb: most verbs of the table are in no card.</summary>
+        public string[] Foods => _foods ??= Apart(foods);
+
+        /// <summary>The next row of the same word.</summary>
+        public Row? Next { get; set; }
+
+        private static string[] Apart(string foods)
+        {
+            string[] apart = foods.Split(", ", StringSplitOptions.RemoveEmptyEntries);
+            for (int i = 0; i < apart.Length; i++)
+            {
+                apart[i] = apart[i].TrimEnd('s');
+            }
+
+            return apart;
+        }
+    }
+
+    private static SpanTable<Row?> LoadWords()
+    {
+        SpanTable<Row?> words = new();
+        Span<char> key = stackalloc char[LongestKey];
+        foreach (string[] r in ReferenceTable.Load("reading/operations.tsv").Rows)
+        {
+            ref Row? place = ref words.At(Places.IsJapanese(r[0][0]) ? r[0] : key[..Folding.Key(r[0], key)], r[0]);
+            Row row = new(r[1], r[2], r[3]);
+            if (place is null)
+            {
+                place = row;
+                continue;
+            }
+
+            Row last = place;
+            while (last.Next is { } next)
+            {
+                last = next;
+            }
+
+            last.Next = row;
+        }
+
+        return words;
+    }
+
+    private static string? Pick(Row? rows, string s, string lang)
     {
         string? first = null;
-        foreach (Row r in rows)
+        for (Row? r = rows; r is not null; r = r.Next)
         {
             if (r.Lang != lang)
             {

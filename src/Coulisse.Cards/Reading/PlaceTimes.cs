@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -10,7 +9,7 @@ internal static class PlaceTimes
     private const double Day = 1440;
     private const double Month = 30 * Day;
     private const double MostMonths = 18;
-    private static readonly FrozenSet<string> Words = FrozenSet.Create(StringComparer.OrdinalIgnoreCase,
+    private static readonly WordSet Words = new(anyCase: true,
         "fridge", "refrigerator", "refrigerated", "chiller", "chilled", "walk-in", "freezer", "frozen", "room", "temperature", "temp", "ambient", "airtight", "tin", "box", "pantry", "larder", "sealed", "vacuum", "vac",
         "frigo", "réfrigérateur", "frais", "congélateur", "congélo", "congelé", "congelée", "surgelé", "surgelée", "chambre", "froide", "température", "ambiante", "boîte", "hermétique",
         "Kühlschrank", "Kühlraum", "Kühlhaus", "gekühlt", "Kühlung", "Tiefkühler", "Tiefkühlfach", "Tiefkühlschrank", "Gefrierschrank", "Gefrierfach", "Froster", "TK", "tiefgekühlt", "gefroren", "Zimmertemperatur", "Raumtemperatur", "luftdicht", "Dose",
@@ -19,8 +18,8 @@ internal static class PlaceTimes
         "au", "à", "en", "le", "la", "de", "jusqu'à", "ou", "et", "environ", "maxi", "im", "bei", "bis", "zu", "ca", "ca.", "etwa", "oder", "und", "der", "höchstens", "maximal",
         "el", "o", "y", "hasta", "unos", "máximo", "fino", "al", "circa", "e", "massimo", "nel", "nella");
 
-    // Asked of every line with a figure: most name no freezer.
-    private static readonly System.Buffers.SearchValues<string> Freezers = System.Buffers.SearchValues.Create(["freez", "frozen", "cong", "surgel", "gefr", "tiefk", "frost", "TK", "冷凍"], StringComparison.OrdinalIgnoreCase);
+    // "Zum Einfrieren" alone is work.
+    private static readonly string[] Freezers = ["freez", "frozen", "cong", "surgel", "gefr", "tiefk", "frost", "TK", "冷凍"];
 
     /// <summary>What a Japanese remark of this kind is made of beside its figures.</summary>
     private static readonly string[] Japanese = ["冷蔵庫", "冷凍庫", "冷蔵", "冷凍", "常温", "室温", "なら", "では", "程度", "くらい", "ほど", "まで", "約", "間", "で", "は", "可", "、", "。", "・", "/", ":", "(", ")", " "];
@@ -63,7 +62,7 @@ internal static class PlaceTimes
     }
 
     /// <summary>True where such a remark can be no work: two places, or a label ("Fridge: 3 days").</summary>
-    public static bool Surely(string s, string lang) => s.Length <= Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && (Label(s) || s.AsSpan().ContainsAny(Freezers) && StoragePlaces.FrozenIn(s) && StoragePlaces.Cooled(s)) && Is(s, lang);
+    public static bool Surely(string s, string lang) => s.Length <= Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && (Label(s) || StoragePlaces.FrozenIn(s) && Array.Exists(Freezers, f => s.Contains(f, StringComparison.OrdinalIgnoreCase)) && StoragePlaces.Cooled(s)) && Is(s, lang);
 
     /// <summary>"3m freezer", "freezer: 3 m": months where the letter stands beside a freezer, and nothing there is done in minutes.</summary>
     public static (double Min, double Max, int Start, int End)? Letter(string s, int at)
@@ -106,6 +105,6 @@ internal static class PlaceTimes
         }
 
         int end = Places.WordEnd(s, i);
-        return Words.Contains(s[i..end]) ? end : i;
+        return Words.Contains(s.AsSpan(i, end - i)) ? end : i;
     }
 }

@@ -108,8 +108,9 @@ internal static class Repeats
             }
         }
 
-        foreach ((string word, int count) in ReferenceEquals(times, Batches) ? Fews : [])
+        for (int k = 0; ReferenceEquals(times, Batches) && k < Fews.Length; k++)
         {
+            (string word, int count) = Fews[k];
             if (Places.FindWord(s, word) is var few and >= 0 && Places.Skip(s, few + word.Length) is var lot && Array.Exists(times, t => Places.WordAt(s, lot, t)))
             {
                 return count;

@@ -1,4 +1,3 @@
-using System.Buffers;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
@@ -6,9 +5,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>"same oven 4 min", "à la même température", "同じ温度で": the step goes on with the heat told last. "The same oven dish" tells none.</summary>
 internal static class SameHeat
 {
-    private static readonly SearchValues<string> Same = SearchValues.Create(["same ", "même ", "mism", "stess", "selb", "gleich", "同じ"], StringComparison.OrdinalIgnoreCase);
     private static readonly string[] Heats = ["same temperature", "same temp", "same heat", "same setting", "même température", "même chaleur", "misma temperatura", "stessa temperatura", "gleicher Temperatur", "gleiche Temperatur", "derselben Temperatur", "selber Temperatur", "gleicher Hitze", "同じ温度"];
     private static readonly string[] Ovens = ["same oven", "même four", "mismo horno", "stesso forno", "selben Ofen", "gleichen Ofen", "同じオーブン"];
+    private static readonly Beginnings First = new([.. Heats, .. Ovens]);
     private static readonly string[] Things = ["dish", "tray", "tin", "pan", "rack", "shelf", "glove", "gloves", "cloth"];
 
     /// <summary>The heat a step takes over; null when it names one of its own or leans on none.</summary>
@@ -16,7 +15,7 @@ internal static class SameHeat
     /// <param name="before">The heat of an oven, a bath or a pan told last.</param>
     public static StepTemperature? Of(Step step, StepTemperature? before)
     {
-        if (before is null || !step.Temperatures.IsEmpty || !step.Text.AsSpan().ContainsAny(Same))
+        if (before is null || !step.Temperatures.IsEmpty || !First.MayIn(step.Text))
         {
             return null;
         }

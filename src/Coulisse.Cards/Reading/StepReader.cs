@@ -8,8 +8,8 @@ internal static class StepReader
     private const int LongestStep = 20_000;
     private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "1 nuit", "1 Nacht", "1 noche", "1 notte", "1 night", "one night", "until the next day", "until next day", "until the following day", "jusqu'au lendemain", "bis zum nächsten Tag", "bis zum nächsten Morgen", "bis zum Folgetag", "hasta el día siguiente", "hasta mañana", "bis morgen", "fino a domani", "jusqu'à demain", "until tomorrow", "till tomorrow", "翌朝まで", "fino al giorno dopo", "fino al giorno seguente", "翌日まで", "一晩", "ひと晩", "1晩", "一夜"];
     private static readonly Beginnings FirstOfNights = new(Nights);
-    private static readonly (string Words, int People)[] Hands = [("two people", 2), ("three people", 3), ("four people", 4), ("deux personnes", 2), ("zu zweit", 2)];
-    private static readonly Beginnings FirstOfHands = new(Hands.Select(h => h.Words));
+    private static readonly WordList Hands = new("two people", "three people", "four people", "deux personnes", "zu zweit");
+    private static readonly int[] People = [2, 3, 4, 2, 2];
     private static readonly string[] Folds = ["rabat à", "rabats à", "pli à", "plis à", "fold at", "folds at", "fold after", "folds after", "pliegue a", "pliegues a", "piega a", "pieghe a", "piega dopo", "falten nach", "rabat après", "rabats après"];
     private static readonly string[] LeastBehind = ["以上", "minimum", "or more", "or longer", "at least", "como mínimo", "por lo menos", "al menos", "o más", "mindestens", "oder mehr", "oder länger", "au moins", "au minimum", "ou plus", "almeno", "come minimo", "al minimo", "minimo", "o più"];
     private static readonly WordList Meanwhiles = new("meanwhile", "pendant ce temps", "währenddessen", "mientras tanto", "nel frattempo", "その間", "as the bags go in", "while");
@@ -86,9 +86,9 @@ internal static class StepReader
         }
 
         Times(told, lang, operations, times, tendAt, temperatures, storage, ref hands);
-        foreach ((string word, int n) in FirstOfHands.MayIn(s) ? Hands : [])
+        for (int k = Hands.Next(s, 0); k >= 0; k = Hands.Next(s, k + 1))
         {
-            people = Places.FindWord(s, word) >= 0 ? n : people;
+            people = Places.FindWord(s, Hands[k]) >= 0 ? People[k] : people;
         }
 
         return new Step

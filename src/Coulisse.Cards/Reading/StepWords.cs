@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Collections.Immutable;
 using Coulisse.Cards.Words;
 
@@ -7,11 +6,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>What the words of a step say beside times and temperatures: kit, until when, how thick, what is left at the end.</summary>
 internal static class StepWords
 {
-    private static readonly (string Word, string Name)[] KitWords = [("jug blender", "jug blender"), ("blender", "jug blender"), ("blend", "jug blender"), ("water bath", "water bath"), ("bath", "water bath"), ("oven", "oven"), ("bake", "oven"), ("roast", "oven"), ("sieve", "sieve"), ("mandoline", "mandoline"), ("dehydrator", "dehydrator"), ("blast chill", "blast chiller"), ("fridge", "fridge"), ("freezer", "freezer"), ("pan", "pan"), ("simmer", "hob"), ("boil", "hob"), ("reduce", "hob"), ("seal", "vacuum sealer"), ("piping bags", "piping bag"), ("probe", "probe thermometer"), ("mixer", "mixer")];
+    private static readonly WordList KitWords = new("jug blender", "blender", "blend", "water bath", "bath", "oven", "bake", "roast", "sieve", "mandoline", "dehydrator", "blast chill", "fridge", "freezer", "pan", "simmer", "boil", "reduce", "seal", "piping bags", "probe", "mixer");
+    private static readonly string[] KitNames = ["jug blender", "jug blender", "jug blender", "water bath", "water bath", "oven", "oven", "oven", "sieve", "mandoline", "dehydrator", "blast chiller", "fridge", "freezer", "pan", "hob", "hob", "hob", "vacuum sealer", "piping bag", "probe thermometer", "mixer"];
     private static readonly string[] EndsAt = ["you should have ", "weigh about ", "weighs about ", "weighing about ", "they weigh ", "it weighs ", "should weigh ", "so roughly ", "so about ", "when it weighs ", "drain: ", "reduce to ", "reduced to ", "reduce it to ", "boil down to ", "boil it down to ", "the pan plus ", "doit peser ", "doivent peser ", "pèse environ ", "il doit rester ", "soll etwa ", "wiegt etwa ", "wiegen etwa ", "debe pesar ", "pesa unos ", "deve pesare ", "pesa circa "];
-
-    // Most sentences have none of them: one pass over the letters says so.
-    private static readonly SearchValues<string> AnyKit = SearchValues.Create([.. KitWords.Select(k => k.Word)], StringComparison.OrdinalIgnoreCase);
     private static readonly Beginnings FirstOfEnds = new(EndsAt);
     private static readonly string[] Untils = ["until ", "jusqu'à ce que ", "hasta que ", "finché ", "bis "];
     private static readonly Beginnings FirstOfUntils = new(Untils);
@@ -20,21 +17,17 @@ internal static class StepWords
 
     public static ImmutableArray<string> Kit(string s)
     {
-        if (!s.AsSpan().ContainsAny(AnyKit))
+        // Most sentences have none of them.
+        ImmutableArray<string>.Builder? kit = null;
+        for (int k = KitWords.Next(s, 0); k >= 0; k = KitWords.Next(s, k + 1))
         {
-            return [];
-        }
-
-        ImmutableArray<string>.Builder kit = ImmutableArray.CreateBuilder<string>();
-        foreach ((string word, string name) in KitWords)
-        {
-            if (!kit.Contains(name) && Places.FindWord(s, word) >= 0)
+            if (kit?.Contains(KitNames[k]) != true && Places.FindWord(s, KitWords[k]) >= 0)
             {
-                kit.Add(name);
+                (kit ??= ImmutableArray.CreateBuilder<string>()).Add(KitNames[k]);
             }
         }
 
-        return kit.ToImmutable();
+        return kit?.ToImmutable() ?? [];
     }
 
     public static string? Until(string s)

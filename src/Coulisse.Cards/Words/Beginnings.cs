@@ -7,31 +7,42 @@ internal sealed class Beginnings
     public const int Letters = 3;
     private readonly ulong[] _known = new ulong[(1 << (5 * Letters)) / 64];
     private readonly bool _folded;
-    private readonly string _firsts;
-    private readonly bool _later;
-    private readonly uint _letters;
+    private string _firsts = "";
+    private bool _later;
+    private uint _letters;
     // Letters are 1 to 26; the figures 1, 2 and the others have a number each, so that "1 night" is not looked for wherever a figure stands.
-    private static readonly byte[] Codes = [.. Enumerable.Range(0, 128).Select(c => char.IsAsciiLetter((char)c) ? (byte)((c | 0x20) - 'a' + 1) : char.IsAsciiDigit((char)c) ? (byte)(c switch { '1' => 27, '2' => 28, _ => 29 }) : (byte)0)];
+    private static readonly byte[] Codes = NewCodes();
 
     /// <param name="words">The words.</param>
     /// <param name="folded">They are keys: accents and stops of a text are let go where it is compared with them. Otherwise they are compared as they stand, but for case.</param>
     public Beginnings(IEnumerable<string> words, bool folded = false)
     {
         _folded = folded;
-        string firsts = "";
-        uint letters = 0;
         foreach (string w in words)
         {
-            letters |= w[0] < 128 ? 1U << Codes[w[0]] : 0;
-            switch (Code(w, 0, folded, out int sure))
-            {
-                case var code when sure == Letters: _known[code >> 6] |= 1UL << (code & 63); break;
-                case var _ when sure == 0: firsts += $"{w[0]}{char.ToUpperInvariant(w[0])}"; break;
-                default: _later = true; break;
-            }
+            Add(w);
         }
+    }
 
-        (_firsts, _letters) = (firsts, letters);
+    /// <summary>Takes one more word.</summary>
+    public void Add(ReadOnlySpan<char> word)
+    {
+        char first = word[0];
+        _letters |= first < 128 ? 1U << Codes[first] : 0;
+        int code = Code(word, 0, _folded, out int sure);
+        if (sure == Letters)
+        {
+            _known[code >> 6] |= 1UL << (code & 63);
+        }
+        else if (sure > 0)
+        {
+            _later = true;
+        }
+        else if (!_folded && !_firsts.Contains(first))
+        {
+            // In a text compared by its key such a letter is never asked for: it may always begin a word.
+            _firsts += $"{first}{char.ToUpperInvariant(first)}";
+        }
     }
 
     /// <summary>False only when no word begins at a place. In a text compared by its key what is no ASCII letter may always begin one.</summary>
@@ -93,7 +104,7 @@ internal sealed class Beginnings
     internal static int Small(char c) => c < 128 ? Codes[c] : 0;
 
     /// <summary>The letters at a place as a number; <paramref name="sure"/> is how many of them could be told, all of them where nothing stands against it.</summary>
-    internal static int Code(string s, int at, bool folded, out int sure)
+    internal static int Code(ReadOnlySpan<char> s, int at, bool folded, out int sure)
     {
         int code = 0;
         bool letters = true;
@@ -113,5 +124,16 @@ internal sealed class Beginnings
         }
 
         return code;
+    }
+
+    private static byte[] NewCodes()
+    {
+        byte[] codes = new byte[128];
+        for (int c = 0; c < codes.Length; c++)
+        {
+            codes[c] = char.IsAsciiLetter((char)c) ? (byte)((c | 0x20) - 'a' + 1) : char.IsAsciiDigit((char)c) ? (byte)(c switch { '1' => 27, '2' => 28, _ => 29 }) : (byte)0;
+        }
+
+        return codes;
     }
 }

@@ -7,7 +7,7 @@ internal sealed class Figures
 
     [ThreadStatic]
     private static Figures? _recent;
-    private readonly (int At, Numeral? Told)[] _told = new (int, Numeral?)[Most];
+    private readonly Figure[] _told = new Figure[Most];
     private string _text = "";
     private string _lang = "";
     private int _count;
@@ -21,20 +21,22 @@ internal sealed class Figures
             (recent._text, recent._lang, recent._count) = (s, lang, 0);
         }
 
-        foreach ((int place, Numeral? told) in recent._told.AsSpan(0, recent._count))
+        for (int k = 0; k < recent._count; k++)
         {
-            if (place == at)
+            if (recent._told[k].At == at)
             {
-                return told;
+                return recent._told[k].Told;
             }
         }
 
         Numeral? read = Numbers.RangeOf(s, at, lang);
         if (recent._count < Most)
         {
-            recent._told[recent._count++] = (at, read);
+            recent._told[recent._count++] = new Figure(at, read);
         }
 
         return read;
     }
+
+    private readonly record struct Figure(int At, Numeral? Told);
 }

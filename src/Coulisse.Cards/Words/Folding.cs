@@ -7,7 +7,7 @@ namespace Coulisse.Cards.Words;
 internal static class Folding
 {
     private const int LongestEntity = 12;
-    private static readonly char[] LatinSmall = [.. Enumerable.Range(0, 0x250).Select(c => char.ToLowerInvariant((char)c))];
+    private static readonly char[] LatinSmall = Small(0x250);
 
     /// <summary>The line as the readers want it; the same string when it is so already.</summary>
     public static string Line(string text) => text.Length > 0 && text[0] > ' ' && text[^1] > ' ' && IsPlain(text) ? text : (_recent ??= new FoldedLines()).Of(text);
@@ -153,7 +153,7 @@ internal static class Folding
     public static bool IsDirection(char c) => c is '\u061C' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     // What would be written as anything but itself. Letters with accents, the sign of degrees and fractions stay what they are.
-    private static readonly System.Buffers.SearchValues<char> Plain = System.Buffers.SearchValues.Create([.. Enumerable.Range(' ', 0x100 - ' ').Select(c => (char)c).Where(c => c is not ('&' or '<' or '[' or '*' or '`' or '_' or '~' or '!' or '\u007F' or (>= '\u0080' and <= '\u00AF') or '\u00B4' or '\u00BA' or '\u00BB'))]);
+    private static readonly System.Buffers.SearchValues<char> Plain = PlainLetters();
 
     private static bool IsPlain(ReadOnlySpan<char> text) => text.IndexOfAnyExcept(Plain) < 0;
 
@@ -259,5 +259,31 @@ internal static class Folding
         int end = s[open..Math.Min(s.Length, open + 600)].IndexOf(')');
         close = open + end;
         return end > 0;
+    }
+
+    private static char[] Small(int count)
+    {
+        char[] small = new char[count];
+        for (int c = 0; c < count; c++)
+        {
+            small[c] = char.ToLowerInvariant((char)c);
+        }
+
+        return small;
+    }
+
+    private static System.Buffers.SearchValues<char> PlainLetters()
+    {
+        Span<char> plain = stackalloc char[0x100];
+        int n = 0;
+        for (char c = ' '; c < plain.Length; c++)
+        {
+            if (c is not ('&' or '<' or '[' or '*' or '`' or '_' or '~' or '!' or '\u007F' or (>= '\u0080' and <= '\u00AF') or '\u00B4' or '\u00BA' or '\u00BB'))
+            {
+                plain[n++] = c;
+            }
+        }
+
+        return System.Buffers.SearchValues.Create(plain[..n]);
     }
 }

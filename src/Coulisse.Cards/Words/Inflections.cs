@@ -3,15 +3,27 @@ namespace Coulisse.Cards.Words;
 /// <summary>The forms in which a word that agrees with its food is met: gender and number in the Romance languages, endings in German.</summary>
 internal static class Inflections
 {
+    private static readonly string[] Unbent = [""];
+    private static readonly string[] French = ["", "e", "s", "es"];
     private static readonly string[] German = ["", "e", "er", "es", "en", "em"];
+    private static readonly string[] Spanish = ["o", "a", "os", "as"];
+    private static readonly string[] Italian = ["o", "a", "i", "e"];
+    private static readonly string[] ItalianSoft = ["o", "a", "", "e"];
 
-    /// <summary>The word and its other forms; only the last word of a phrase bends.</summary>
-    public static IEnumerable<string> Of(string word, string lang) => lang switch
+    /// <summary>The endings of the word itself and of its other forms; only the last word of a phrase bends.</summary>
+    /// <param name="word">The word.</param>
+    /// <param name="lang">Its language.</param>
+    /// <param name="stem">How many of its letters stand before every ending.</param>
+    public static string[] Of(string word, string lang, out int stem)
     {
-        "fr" when word[^1] is 'é' or 'u' or 'i' or 't' => [word, word + "e", word + "s", word + "es"],
-        "de" when char.IsLower(word[0]) && !word.Contains(' ', StringComparison.Ordinal) && word[^1] is 't' or 'n' or 'm' or 'h' => German.Select(e => word + e),
-        "es" when word.EndsWith('o') => [word, word[..^1] + "a", word + "s", word[..^1] + "as"],
-        "it" when word.EndsWith('o') => [word, word[..^1] + "a", word[..^1] + (word.EndsWith("io", StringComparison.Ordinal) ? "" : "i"), word[..^1] + "e"],
-        _ => [word],
-    };
+        stem = word.Length;
+        switch (lang)
+        {
+            case "fr" when word[^1] is 'é' or 'u' or 'i' or 't': return French;
+            case "de" when char.IsLower(word[0]) && word.IndexOf(' ') < 0 && word[^1] is 't' or 'n' or 'm' or 'h': return German;
+            case "es" when word[^1] == 'o': stem--; return Spanish;
+            case "it" when word[^1] == 'o': stem--; return word.EndsWith("io", StringComparison.Ordinal) ? ItalianSoft : Italian;
+            default: return Unbent;
+        }
+    }
 }

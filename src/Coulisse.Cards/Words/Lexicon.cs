@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Coulisse.Matter.Reference;
 
 namespace Coulisse.Cards.Words;
@@ -15,8 +14,10 @@ internal static class Lexicon
     /// <summary>Languages whose own words win in their own cards.</summary>
     public static readonly string[] Languages = ["en", "fr", "de", "es", "it", "ja"];
 
+    // No word of our tables is nearly as long.
+    private const int LongestKey = 256;
     private static readonly Lazy<WordTable<UnitWord>> LazyUnits = new(LoadUnits);
-    private static readonly Lazy<FrozenDictionary<string, WordTable<string>>> LazyWords = new(LoadWords);
+    private static readonly Lazy<SpanTable<WordTable<string>>> LazyWords = new(LoadWords);
 
     /// <summary>The unit a word names in a language; null when it names none.</summary>
     public static UnitWord? Unit(ReadOnlySpan<char> key, string lang)
@@ -27,34 +28,29 @@ internal static class Lexicon
         }
 
         UnitWord? any = null;
-        foreach ((string l, UnitWord unit) in found)
+        for (Meaning<UnitWord>? m = found; m is not null; m = m.Next)
         {
-            if (l == lang)
+            if (m.Lang == lang)
             {
-                return unit;
+                return m.Value;
             }
 
-            any ??= l == "*" || lang == "en" ? unit : null;
+            any ??= m.Lang == "*" || lang == "en" ? m.Value : null;
         }
 
-        return any ?? (found.Length == 1 && key.Length > 2 ? found[0].Value : null);
+        return any ?? (found.Next is null && key.Length > 2 ? found.Value : null);
     }
 
     /// <summary>What a word of a class becomes; null when it is not of the class in this language.</summary>
-    public static string? Word(string kind, ReadOnlySpan<char> key, string lang) => Word(LazyWords.Value[kind], key, lang);
+    public static string? Word(string kind, ReadOnlySpan<char> key, string lang) => Word(Class(kind), key, lang);
 
     private static string? Word(WordTable<string> table, ReadOnlySpan<char> key, string lang)
     {
-        if (table.Find(key) is not { } found)
+        for (Meaning<string>? m = table.Find(key); m is not null; m = m.Next)
         {
-            return null;
-        }
-
-        foreach ((string l, string value) in found)
-        {
-            if (l == lang || l == "*")
+            if (m.Lang == lang || m.Lang == "*")
             {
-                return value;
+                return m.Value;
             }
         }
 
@@ -62,13 +58,15 @@ internal static class Lexicon
     }
 
     /// <summary>The keys of a class in all languages.</summary>
-    public static IReadOnlyList<string> Keys(string kind) => LazyWords.Value[kind].Keys;
+    public static IEnumerable<string> Keys(string kind) => Class(kind).Keys;
+
+    private static WordTable<string> Class(string kind) => LazyWords.Value.TryGetValue(kind, out WordTable<string> table) ? table : throw new KeyNotFoundException($"There is no class of words called {kind}.");
 
     /// <summary>Longest phrase of a class that begins at a place; gives its end.</summary>
     public static string? Longest(string kind, string s, int at, int words, string lang, out int end)
     {
         end = at;
-        WordTable<string> table = LazyWords.Value[kind];
+        WordTable<string> table = Class(kind);
         if (at >= s.Length || !table.MayBegin(s, at))
         {
             return null;
@@ -157,21 +155,42 @@ internal static class Lexicon
 
     private static WordTable<UnitWord> LoadUnits()
     {
-        ReferenceTable t = ReferenceTable.Load("reading/units.tsv");
-        return new WordTable<UnitWord>(t.Rows.GroupBy(r => Folding.Key(r[0]), StringComparer.Ordinal)
-            .ToFrozenDictionary(g => g.Key, g => g.Select(r => (r[1], new UnitWord(r[2], r[3], ReferenceTable.Number(r[4])))).ToArray(), StringComparer.Ordinal));
+        WordTable<UnitWord> units = new();
+        Span<char> key = stackalloc char[LongestKey];
+        foreach (string[] r in ReferenceTable.Load("reading/units.tsv").Rows)
+        {
+            units.Add(key[..Folding.Key(r[0], key)], r[0], Language(r[1]), new UnitWord(r[2], r[3], ReferenceTable.Number(r[4])));
+        }
+
+        return units;
     }
 
-    private static FrozenDictionary<string, WordTable<string>> LoadWords()
+    private static SpanTable<WordTable<string>> LoadWords()
     {
-        ReferenceTable t = ReferenceTable.Load("reading/words.tsv");
-        return t.Rows.GroupBy(r => r[2], StringComparer.Ordinal).ToFrozenDictionary(
-            c => c.Key,
-            c => new WordTable<string>(c.SelectMany(r => Forms(r).Select(form => (Form: form, Row: r))).GroupBy(f => Folding.Key(f.Form), StringComparer.Ordinal)
-                .ToFrozenDictionary(g => g.Key, g => g.Select(f => (f.Row[1], f.Row[3])).Distinct().ToArray(), StringComparer.Ordinal)),
-            StringComparer.Ordinal);
+        SpanTable<WordTable<string>> classes = new();
+        Span<char> key = stackalloc char[LongestKey];
+        foreach (string[] r in ReferenceTable.Load("reading/words.tsv").Rows)
+        {
+            WordTable<string> words = classes.At(r[2], r[2]) ??= new WordTable<string>();
+            string lang = Language(r[1]);
+            if (r[2] != "prep")
+            {
+                words.Add(key[..Folding.Key(r[0], key)], r[0], lang, r[3]);
+                continue;
+            }
 
-        // What is done to a food agrees with it in gender and number.
-        static IEnumerable<string> Forms(string[] row) => row[2] == "prep" ? Inflections.Of(row[0], row[1]) : [row[0]];
+            // What is done to a food agrees with it in gender and number.
+            string[] endings = Inflections.Of(r[0], r[1], out int stem);
+            int n = Folding.Key(r[0].AsSpan(0, stem), key);
+            foreach (string ending in endings)
+            {
+                words.Add(key[..Folding.Key(ending, key, n)], r[0], lang, r[3]);
+            }
+        }
+
+        return classes;
     }
+
+    // One string for a language, not one for each row.
+    private static string Language(string lang) => Array.IndexOf(Languages, lang) is var at and >= 0 ? Languages[at] : lang;
 }

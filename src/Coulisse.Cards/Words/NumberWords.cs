@@ -60,8 +60,9 @@ internal static class NumberWords
         }
 
         string word = Folding.Lower(s[at..end]);
-        foreach ((string start, int of) in lang == "es" ? Spanish : [])
+        for (int k = 0; lang == "es" && k < Spanish.Length; k++)
         {
+            (string start, int of) = Spanish[k];
             if (word.StartsWith(start, StringComparison.Ordinal) && word[start.Length..] is "" or "os" or "as")
             {
                 value = of;

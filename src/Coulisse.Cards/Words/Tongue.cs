@@ -1,18 +1,19 @@
-using System.Collections.Frozen;
-
 namespace Coulisse.Cards.Words;
 
 /// <summary>Tells the language of a text by its small words; English when nothing speaks.</summary>
 internal static class Tongue
 {
     private const int Enough = 20_000;
-    private static readonly FrozenDictionary<string, string> Small = Pairs().ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    // In the order in which the first of equals wins, where it is not English.
+    private static readonly string[] Tongues = ["de", "en", "es", "fr", "it"];
+    private const int German = 0;
+    private const int English = 1;
+    private static readonly SpanTable<int> Small = SmallWords();
 
     /// <summary>ISO 639-1 code.</summary>
     public static string Of(string text)
     {
-        Dictionary<string, int> score = [];
-        FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> words = Small.GetAlternateLookup<ReadOnlySpan<char>>();
+        int[] score = new int[Tongues.Length];
         int limit = Math.Min(text.Length, Enough);
         int japanese = 0;
         for (int i = 0; i < limit;)
@@ -33,11 +34,11 @@ internal static class Tongue
             if (i - start == 2 && start > 1 && text[start] == 'E' && text[start + 1] == 'L' && text[start - 1] == ' ' && char.IsAsciiDigit(text[start - 2]))
             {
                 // "2 EL Mehl": the German spoon, not the Spanish article
-                score["de"] = score.GetValueOrDefault("de") + 1;
+                score[German]++;
             }
-            else if (i > start && words.TryGetValue(text.AsSpan(start, i - start), out string? lang))
+            else if (i > start && Small.TryGetValue(text.AsSpan(start, i - start), out int tongue))
             {
-                score[lang] = score.GetValueOrDefault(lang) + 1;
+                score[tongue]++;
             }
 
             i = i == start ? i + 1 : i;
@@ -48,33 +49,31 @@ internal static class Tongue
             return "ja";
         }
 
-        string best = "en";
-        int most = score.GetValueOrDefault("en");
-        foreach ((string lang, int n) in score.OrderBy(s => s.Key, StringComparer.Ordinal))
+        int best = English;
+        for (int k = 0; k < score.Length; k++)
         {
-            if (n > most)
-            {
-                (best, most) = (lang, n);
-            }
+            best = score[k] > score[best] ? k : best;
         }
 
-        return best;
+        return Tongues[best];
     }
 
-    private static IEnumerable<KeyValuePair<string, string>> Pairs()
+    private static SpanTable<int> SmallWords()
     {
-        foreach ((string lang, string words) in Array.Empty<(string, string)>().Concat(
-        [
-            ("en", "the and or with until for of to in into from it make serves cup cups butter flour salt sugar water"),
-            ("fr", "ajouter mélanger faire laisser infuser réduire passer ail oignon huile poivre œuf jaunes blancs chocolat le les du des et avec pour dans au aux une pendant jusqu beurre farine sel sucre eau œufs lait cuire crème"),
-            ("de", "Std Stk lassen rühren schlagen kühlen geschält gehackt fein zimmerwarm passiert Zwiebel Zwiebeln Knoblauch Sahne Topfen Quark Grieß Ei Öl Pfeffer Brühe Teig Schale Saft von oder aus geröstet ruhen garen der und mit für im bei bis das den dem ein eine zum Mehl Zucker Salz Wasser Eier Minuten Stunden TL EL Msp Pck Prise Bund kneten backen Kartoffeln Dosen Tasse"),
-            ("es", "añadir cocer hornear enfriar mezclar cebolla ajo aceite pimienta huevo yemas nata mantequilla taza kilo el los las y con para en del al una hasta harina azúcar sal agua huevos minutos leche cdta cdas"),
-            ("it", "tuorli albumi fare unire montare cuocere raffreddare stampi teglia farcia impasto olio aglio cipolla sedano carota etti chilo n° il gli della di e per con nel q b una farina zucchero sale acqua uova minuti burro latte cucchiaio cucchiai forno"),
-        ]))
+        SpanTable<int> all = new(anyCase: true);
+        Add("en", "the and or with until for of to in into from it make serves cup cups butter flour salt sugar water");
+        Add("fr", "ajouter mélanger faire laisser infuser réduire passer ail oignon huile poivre œuf jaunes blancs chocolat le les du des et avec pour dans au aux une pendant jusqu beurre farine sel sucre eau œufs lait cuire crème");
+        Add("de", "Std Stk lassen rühren schlagen kühlen geschält gehackt fein zimmerwarm passiert Zwiebel Zwiebeln Knoblauch Sahne Topfen Quark Grieß Ei Öl Pfeffer Brühe Teig Schale Saft von oder aus geröstet ruhen garen der und mit für im bei bis das den dem ein eine zum Mehl Zucker Salz Wasser Eier Minuten Stunden TL EL Msp Pck Prise Bund kneten backen Kartoffeln Dosen Tasse");
+        Add("es", "añadir cocer hornear enfriar mezclar cebolla ajo aceite pimienta huevo yemas nata mantequilla taza kilo el los las y con para en del al una hasta harina azúcar sal agua huevos minutos leche cdta cdas");
+        Add("it", "tuorli albumi fare unire montare cuocere raffreddare stampi teglia farcia impasto olio aglio cipolla sedano carota etti chilo n° il gli della di e per con nel q b una farina zucchero sale acqua uova minuti burro latte cucchiaio cucchiai forno");
+        return all;
+
+        void Add(string lang, string words)
         {
+            int tongue = Array.IndexOf(Tongues, lang);
             foreach (string w in words.Split(' '))
             {
-                yield return new KeyValuePair<string, string>(w, lang);
+                all.At(w, w) = tongue;
             }
         }
     }

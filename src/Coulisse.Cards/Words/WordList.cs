@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Words;
 internal sealed class WordList(params string[] words)
 {
     private readonly Beginnings _first = new(words);
-    private readonly (int Mark, int Capital)[] _marks = [.. words.Select(WordStarts.MarksOf)];
+    private readonly Marks[] _marks = MarksOf(words);
 
     /// <summary>A word of the list.</summary>
     /// <param name="k">Which, from 0.</param>
@@ -44,7 +44,7 @@ internal sealed class WordList(params string[] words)
         for (int k = from; k < words.Length; k++)
         {
             (int mark, int capital) = _marks[k];
-            if (starts.Contains(mark) || capital != mark && starts.Contains(capital))
+            if (starts.IndexOf(mark) >= 0 || capital != mark && starts.IndexOf(capital) >= 0)
             {
                 return k;
             }
@@ -52,4 +52,18 @@ internal sealed class WordList(params string[] words)
 
         return -1;
     }
+
+    private static Marks[] MarksOf(string[] words)
+    {
+        Marks[] marks = new Marks[words.Length];
+        for (int k = 0; k < words.Length; k++)
+        {
+            (int mark, int capital) = WordStarts.MarksOf(words[k]);
+            marks[k] = new Marks(mark, capital);
+        }
+
+        return marks;
+    }
+
+    private readonly record struct Marks(int Mark, int Capital);
 }

@@ -126,7 +126,7 @@ public static class Understood
 
     private static ImmutableArray<Note> Beside(string card, string body)
     {
-        HashSet<string> seen = Seen(body);
+        SpanTable<bool> seen = Seen(body);
         ImmutableArray<Note>.Builder rest = ImmutableArray.CreateBuilder<Note>();
         int number = 0;
         int at = 0;
@@ -161,28 +161,26 @@ public static class Understood
         return i > 0 && i < line.Length && line[i] is '.' or ')' ? line[(i + 1)..] : line;
     }
 
-    private static HashSet<string> Seen(string text)
+    private static SpanTable<bool> Seen(string text)
     {
-        HashSet<string> seen = new(StringComparer.OrdinalIgnoreCase);
-        HashSet<string>.AlternateLookup<ReadOnlySpan<char>> look = seen.GetAlternateLookup<ReadOnlySpan<char>>();
+        SpanTable<bool> seen = new(anyCase: true, ofText: true);
         foreach (Range line in text.AsSpan().Split('\n'))
         {
             string folded = Folding.Line(text[line]);
             for (int i = 0; Next(folded, ref i, out int start);)
             {
-                look.Add(folded.AsSpan(start, i - start));
+                seen.At(folded.AsSpan(start, i - start)) = true;
             }
         }
 
         return seen;
     }
 
-    private static bool Missing(string line, HashSet<string> seen)
+    private static bool Missing(string line, SpanTable<bool> seen)
     {
-        HashSet<string>.AlternateLookup<ReadOnlySpan<char>> look = seen.GetAlternateLookup<ReadOnlySpan<char>>();
         for (int i = 0; Next(line, ref i, out int start);)
         {
-            if (!look.Contains(line.AsSpan(start, i - start)))
+            if (!seen.Contains(line.AsSpan(start, i - start)))
             {
                 return true;
             }
