@@ -26,7 +26,7 @@ internal static partial class Measures
     {
         foreach (string s in sentences)
         {
-            if (s.Contains("ml", StringComparison.OrdinalIgnoreCase) && SpoonInMillilitres().Match(s) is { Success: true } ml)
+            if (s.Contains("ml", StringComparison.OrdinalIgnoreCase) && (s.Contains("tbsp", StringComparison.OrdinalIgnoreCase) || s.Contains("tablespoon", StringComparison.OrdinalIgnoreCase)) && SpoonInMillilitres().Match(s) is { Success: true } ml)
             {
                 return new MeasureSystem(ml.Groups["ml"].Value == "20" ? "au" : "metric", true, $"the card says a tablespoon is {ml.Groups["ml"].Value} mL");
             }
