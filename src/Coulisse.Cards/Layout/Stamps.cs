@@ -6,22 +6,26 @@ namespace Coulisse.Cards.Layout;
 internal static partial class Stamps
 {
     private const int Fewest = 3;
+    // "[12:04]": a clock in brackets at the front of a line is nothing else, however many lines a message has.
+    private const int FewestBoxed = 2;
 
     /// <summary>The lines without their stamps.</summary>
     public static List<RawLine> Off(List<RawLine> lines, List<RawLine> asides)
     {
         int[] ends = new int[lines.Count];
         int stamped = 0;
+        int boxed = 0;
         for (int i = 0; i < lines.Count; i++)
         {
             if (lines[i].Text.Length < 400 && MayOpen(lines[i].Text) && Stamp().Match(lines[i].Text) is { Success: true } stamp)
             {
                 ends[i] = stamp.Length;
                 stamped++;
+                boxed += lines[i].Text[0] == '[' ? 1 : 0;
             }
         }
 
-        if (stamped < Fewest || stamped * 2 < lines.Count)
+        if (boxed < FewestBoxed && (stamped < Fewest || stamped * 2 < lines.Count))
         {
             return ChatStamps.Of(lines) is { } chat ? Off(lines, asides, chat) : lines;
         }

@@ -8,6 +8,9 @@ internal static class Manner
     private static readonly string[] Adverbs = ["frisch", "fein", "grob", "dünn", "dick", "klein", "sehr fein", "ganz fein", "leicht", "gut", "feinst", "hauchdünn", "gründlich"];
     private static readonly Beginnings First = new(Adverbs);
 
+    /// <summary>True for a word that says how finely or well.</summary>
+    public static bool Is(string word) => First.May(word, 0) && Array.Exists(Adverbs, a => word.Equals(a, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>True for such words at the front of a food; <paramref name="end"/> is the place behind the work.</summary>
     public static bool Worked(string food, string lang, out int end)
     {

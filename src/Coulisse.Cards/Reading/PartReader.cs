@@ -33,7 +33,7 @@ internal static class PartReader
         {
             s = Shares.Behind(UnitFirst.Take(s, lang, d), lang, d);
             s = d.Amount is null && d.Percent is null ? BakersRow.Take(BackAmount.Take(s, lang, d), lang, d) : s;
-            s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? s : s;
+            s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? WorkBehind.Count(s, lang, d) ?? s : s;
         }
 
         s = brackets.Count == 0 ? EndWeight.Take(s, lang, d) : s;
@@ -44,6 +44,13 @@ internal static class PartReader
         }
 
         FoodWords.Tidy(d, lang);
+        if (d is { Amount: null, AmountMax: null, Percent: null, Grams: null } && d.Food.Length > 0 && char.IsLetter(d.Food[0]) && d.Food.AsSpan().IndexOfAnyInRange('0', '9') > 0)
+        {
+            // "butter 200 g for the tin": the amount stood behind the food and before what was just taken off.
+            d.Food = BackAmount.Take(d.Food, lang, d);
+            d.Food = d.Amount is null && d.Food.LastIndexOf(' ') is > 1 and var space && FoodIds.Match(d.Food[..space], lang) is not null ? BackAmount.Count(d.Food, lang, d) ?? d.Food : d.Food;
+        }
+
         return d;
     }
 

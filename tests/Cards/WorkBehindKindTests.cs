@@ -1,0 +1,86 @@
+using Coulisse.Cards.Reading;
+
+namespace Coulisse.Cards.Tests;
+
+/// <summary>What is done to a food, or what it is for, told behind its amount without a comma, as kitchens jot it. The amount was taken into the name and lost in silence.</summary>
+public sealed class WorkBehindKindTests
+{
+    [Theory]
+    [InlineData("onions 3 diced", "en", "onions", 3, "piece", "diced")]
+    [InlineData("shallots 2 finely diced", "en", "shallots", 2, "piece", "finely diced")]
+    [InlineData("oranges 2 zested and juiced", "en", "oranges", 2, "piece", "zested and juiced")]
+    [InlineData("eggs 6 separated", "en", "eggs", 6, "piece", "separated")]
+    [InlineData("garlic 4 cloves crushed", "en", "garlic", 4, "clove", "crushed")]
+    [InlineData("parsley 1 bunch chopped", "en", "parsley", 1, "bunch", "chopped")]
+    [InlineData("cream 1 l whipped", "en", "cream", 1, "l", "whipped")]
+    [InlineData("butter 200 g softened and cubed", "en", "butter", 200, "g", "softened and cubed")]
+    [InlineData("milk 2 l full fat", "en", "milk", 2, "l", "full fat")]
+    [InlineData("oignons 3 émincés", "fr", "oignons", 3, "piece", "émincés")]
+    [InlineData("œufs 4 battus", "fr", "œufs", 4, "piece", "battus")]
+    [InlineData("crème 1 l montée", "fr", "crème", 1, "l", "montée")]
+    [InlineData("beurre 250 g en pommade", "fr", "beurre", 250, "g", "en pommade")]
+    [InlineData("Zwiebeln 3 fein gewürfelt", "de", "Zwiebeln", 3, "piece", "fein gewürfelt")]
+    [InlineData("Butter 200 g zerlassen", "de", "Butter", 200, "g", "zerlassen")]
+    [InlineData("Sahne 500 ml steif", "de", "Sahne", 500, "ml", "steif")]
+    [InlineData("huevos 6 separados", "es", "huevos", 6, "piece", "separados")]
+    [InlineData("patatas 2 kg peladas y cortadas", "es", "patatas", 2, "kg", "peladas y cortadas")]
+    [InlineData("uova 3 sbattute", "it", "uova", 3, "piece", "sbattute")]
+    [InlineData("burro 200 g a pomata", "it", "burro", 200, "g", "a pomata")]
+    public void Leaves_the_amount_its_own(string text, string lang, string food, double amount, string unit, string work)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.Equal((food, amount, unit, work), (f.Food, f.Amount, f.Unit, f.Preparation));
+    }
+
+    [Theory]
+    [InlineData("butter 200 g for the tin", "en", "butter", 200, "g", "for the tin")]
+    [InlineData("eggs 2 for brushing", "en", "eggs", 2, "piece", "for brushing")]
+    [InlineData("beurre 50 g pour le moule", "fr", "beurre", 50, "g", "pour le moule")]
+    [InlineData("huevos 2 para pintar", "es", "huevos", 2, "piece", "para pintar")]
+    public void So_does_what_it_is_for(string text, string lang, string food, double amount, string unit, string use)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.Equal((food, amount, unit, use), (f.Food, f.Amount, f.Unit, f.Use));
+    }
+
+    [Fact]
+    public void So_does_what_may_stand_for_it() => Assert.Equal(("butter", 200, "g", "margarine"), CardReader.ReadLine("butter 200 g or margarine", "en").Foods[0] is var f ? (f.Food, f.Amount, f.Unit, f.Alternative) : default);
+
+    // Figures of a name, a type, a place in a row, another food: none of them is a count.
+    [Theory]
+    [InlineData("flour 00 sifted", "en")]
+    [InlineData("Mehl 405 gesiebt", "de")]
+    [InlineData("farine T55 tamisée", "fr")]
+    [InlineData("water 2 boiled", "en")]
+    [InlineData("part 3 chopped", "en")]
+    [InlineData("oven 2 hours preheated", "en")]
+    [InlineData("flour T55 for dusting", "en")]
+    public void A_figure_of_a_name_stays_there(string text, string lang) => Assert.All(CardReader.ReadLine(text, lang).Foods, f => Assert.Null(f.Amount));
+
+    [Fact]
+    public void Two_foods_in_a_row_are_not_one_and_its_work()
+    {
+        FoodAmount f = CardReader.ReadLine("Zucker 100 g Puderzucker", "de").Foods[0];
+
+        Assert.True(f.Amount is null || f.Preparation is null, $"{f.Food} {f.Amount} {f.Preparation}");
+    }
+
+    [Fact]
+    public void Clocks_in_brackets_stand_before_messages_of_many_lines()
+    {
+        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText("[12:04] the flatbread please\n[12:05] 400g strong white flour\n250g natural yoghurt\n1 tsp salt\n[12:06] mix, knead a bit\nrest 20 min under a cloth\ndivide in 8 and roll thin\n"))).Value;
+
+        Assert.Equal([(400.0, "strong white flour"), (250.0, "natural yoghurt"), (1.0, "salt")], d.Components.SelectMany(c => c.Ingredients).SelectMany(l => l.Foods).Where(f => f.Amount is not null).Select(f => (f.Amount!.Value, f.Food)));
+        Assert.Contains(d.Components.SelectMany(c => c.Steps), s => s.Times.Any(t => t.MinutesMin == 20));
+    }
+
+    [Fact]
+    public void One_clock_in_brackets_is_no_chat()
+    {
+        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText("# Rolls\n\n- 500 g flour\n- 320 g water\n\n[06:30] Mix and rest 20 min.\nShape and bake 15 min at 220 °C.\n"))).Value;
+
+        Assert.Contains(d.Components.SelectMany(c => c.Steps), s => s.Text.Contains("06:30", StringComparison.Ordinal));
+    }
+}
