@@ -48,6 +48,74 @@ public sealed class WorkBehindKindTests
     [Fact]
     public void So_does_what_may_stand_for_it() => Assert.Equal(("butter", 200, "g", "margarine"), CardReader.ReadLine("butter 200 g or margarine", "en").Foods[0] is var f ? (f.Food, f.Amount, f.Unit, f.Alternative) : default);
 
+    [Theory]
+    [InlineData("onions 2-3", "en", "onions", 2, 3.0)]
+    [InlineData("onions 1 1/2", "en", "onions", 1.5, null)]
+    [InlineData("lemons 2–3, juiced", "en", "lemons", 2, 3.0)]
+    [InlineData("carrots - 2 to 3 peeled & sliced", "en", "carrots", 2, 3.0)]
+    [InlineData("citrons 2 à 3 pressés", "fr", "citrons", 2, 3.0)]
+    [InlineData("Zitronen 2 bis 3, ausgepresst", "de", "Zitronen", 2, 3.0)]
+    [InlineData("Möhren 1½ geschält", "de", "Möhren", 1.5, null)]
+    [InlineData("cebollas 2 a 3", "es", "cebollas", 2, 3.0)]
+    [InlineData("uova, 2-3 sbattute", "it", "uova", 2, 3.0)]
+    public void A_count_of_several_signs_behind_its_food_is_one(string text, string lang, string food, double amount, double? most)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.Equal((food, amount, most), (f.Food, f.Amount, f.AmountMax));
+    }
+
+    [Theory]
+    [InlineData("garlic (4 cloves)", "en", "garlic", 4, "clove")]
+    [InlineData("celery (2 sticks), finely sliced", "en", "celery", 2, "stick")]
+    [InlineData("persil (3 brins)", "fr", "persil", 3, "sprig")]
+    [InlineData("Petersilie (2 Zweige), gehackt", "de", "Petersilie", 2, "sprig")]
+    public void Parts_in_brackets_count_where_nothing_else_does(string text, string lang, string food, double amount, string unit)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.Equal((food, amount, unit), (f.Food, f.Amount, f.Unit));
+    }
+
+    [Theory]
+    [InlineData("250 ml milk warmed", "en", "milk", "warmed")]
+    [InlineData("60 g butter melted and cooled", "en", "butter", "melted and cooled")]
+    [InlineData("3 lemons juiced", "en", "lemons", "juiced")]
+    [InlineData("2 Zwiebeln fein gehackt", "de", "Zwiebeln", "fein gehackt")]
+    [InlineData("500 g Mehl gesiebt", "de", "Mehl", "gesiebt")]
+    [InlineData("1.5 kg potatoes, peeled + quartered", "en", "potatoes", "peeled + quartered")]
+    public void Work_behind_the_name_is_no_part_of_it(string text, string lang, string food, string work)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.Equal((food, work), (f.Food, f.Preparation));
+    }
+
+    [Theory]
+    [InlineData("200 g salmon smoked", "en")]
+    [InlineData("40 g mushrooms dried", "en")]
+    [InlineData("100 g Tomaten getrocknet", "de")]
+    [InlineData("150 g butter clarified", "en")]
+    public void What_keeps_a_food_makes_another(string text, string lang)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.DoesNotContain(f.FoodId, new[] { "salmon", "mushroom", "tomato", "butter" });
+    }
+
+    [Theory]
+    [InlineData("200gcaster sugar", "en", 200, "g", "caster sugar")]
+    [InlineData("1,5kgMehl", "de", 1.5, "kg", "Mehl")]
+    [InlineData("250mlmilk, warm", "en", 250, "ml", "milk")]
+    [InlineData("2garlic cloves", "en", 2, "clove", "garlic")]
+    [InlineData("3large eggs", "en", 3, "piece", "eggs")]
+    public void A_blank_left_out_behind_the_unit_is_put_in_where_a_food_is_left(string text, string lang, double amount, string unit, string food)
+    {
+        FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);
+
+        Assert.Equal((amount, unit, food), (f.Amount, f.Unit, f.Food));
+    }
+
     // Figures of a name, a type, a place in a row, another food: none of them is a count.
     [Theory]
     [InlineData("flour 00 sifted", "en")]
@@ -57,6 +125,9 @@ public sealed class WorkBehindKindTests
     [InlineData("part 3 chopped", "en")]
     [InlineData("oven 2 hours preheated", "en")]
     [InlineData("flour T55 for dusting", "en")]
+    [InlineData("Gas 4-5", "de")]
+    [InlineData("Seite 12-14", "de")]
+    [InlineData("water 2-3", "en")]
     public void A_figure_of_a_name_stays_there(string text, string lang) => Assert.All(CardReader.ReadLine(text, lang).Foods, f => Assert.Null(f.Amount));
 
     [Fact]

@@ -83,7 +83,7 @@ internal static class BackAmount
                 rest = "";
             }
 
-            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, t, end, lang) || WorkBehind.Is(t[..i].TrimEnd(' '), rest, m, lang);
+            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, t, end, lang) || WorkBehind.Is(Without(FrontMarks.Unhedged(t[..i])), rest, m, lang);
             bool heated = m.Unit is { Kind: "mass" or "volume" } && Degrees(rest) is { Length: > 1 } heat && Brackets.Temperature(heat.ToString(), new Draft(why: false));
             bool closes = heated || rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t.AsSpan(0, i).TrimEnd() is { Length: > 0 } before && before[^1] == ':';
@@ -243,7 +243,7 @@ internal static class BackAmount
     {
         int comma = s.IndexOf(", ", StringComparison.Ordinal);
         int space = comma < 0 ? -1 : s.IndexOf(' ');
-        return space > 2 && space + 1 < comma && comma - space <= 3 && char.IsAsciiDigit(s[space + 1]) && FoodWords.IsPreparation(s[(comma + 2)..], lang) && Count(s[..comma], lang, d) is { } food ? food + s[comma..] : null;
+        return space > 2 && space + 1 < comma && (FoodWords.IsPreparation(s[(comma + 2)..], lang) || WorkBehind.Only(s[(comma + 2)..], lang)) && (CountBehind.Take(s[..comma], lang, d) ?? (comma - space <= 3 && char.IsAsciiDigit(s[space + 1]) ? Count(s[..comma], lang, d) : null)) is { } food ? food + s[comma..] : null;
     }
 
     /// <summary>"Pears in syrup", "anchois à l'huile": a food everybody knows, and what it is kept in.</summary>

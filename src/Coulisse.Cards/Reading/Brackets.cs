@@ -283,6 +283,13 @@ internal static class Brackets
             return false;
         }
 
+        if (m.Unit is null && d.Amount is null && rest.Length > 2 && Lexicon.LongestUnit(rest, 0, lang, out int named) is { Kind: "count" } part && named >= rest.Length)
+        {
+            // "garlic (4 cloves)", "parsley (3 sprigs)": at the end of a text the part counts like any unit.
+            m = m with { Unit = part, End = t.Length };
+            rest = "";
+        }
+
         if (d.Amount is null && d.AmountMax is null && d.Percent is null && d.Use is null && (m.Unit is { Kind: not "length" } || (m.Unit is null && rest.Length == 0)) && !m.Number.InWords && rest.Length < 60)
         {
             // "plain flour (125 g)", "barbecue sauce (1 bottle)": the only amount of the line.

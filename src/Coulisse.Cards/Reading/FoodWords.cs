@@ -32,6 +32,7 @@ internal static class FoodWords
         Qualities.Take(d, lang);
         Front(d, lang);
         Back(d, lang);
+        WorkBehind.OffName(d, lang);
         Makers.Take(d, lang);
         d.Food = Places.Bare(d.Food).Trim('/');
         d.Food = d.Food.Contains("  ", StringComparison.Ordinal) ? string.Join(' ', d.Food.Split(' ', StringSplitOptions.RemoveEmptyEntries)) : d.Food;

@@ -41,6 +41,8 @@ internal static class Joins
             {
                 // "2 oranges, juice + zest": two parts of one food
                 length = Lexicon.Longest("part", s, Places.Skip(s, i + 1), 3, lang, out int part) is not null && part >= s.Length && parts.Count == 0 ? 0 : 1;
+                // "1.5 kg potatoes, peeled + quartered": twice what is done to them
+                length = length > 0 && s.AsSpan(0, i).Contains(", ", StringComparison.Ordinal) && WorkBehind.Only(s[Places.Skip(s, i + 1)..], lang) ? 0 : length;
             }
             else if (c == '、' && lang == "ja" && i + 1 < s.Length && (s.AsSpan(i + 1).IndexOfAnyInRange('0', '9') >= 0 || s.AsSpan(i).Contains("用に", StringComparison.Ordinal) || parts.Count > 0 && (s.EndsWith("適量", StringComparison.Ordinal) || s.EndsWith("少々", StringComparison.Ordinal) || s.EndsWith("適宜", StringComparison.Ordinal))))
             {

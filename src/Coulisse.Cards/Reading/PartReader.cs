@@ -28,12 +28,12 @@ internal static class PartReader
         // "De l'huile pour la friture", "Del sale": some of it, with no amount
         s = lang is "fr" or "it" && char.IsUpper(s.Length > 0 ? s[0] : ' ') && PartReader.Of(s, 0, lang) is var some and > 2 && some + 2 < s.Length ? s[some..] : s;
         s = Alternatives.Behind(s, lang, d);
-        s = d.Percent is null ? Front(s, lang, d) : s;
+        s = d.Percent is null ? Front(GluedUnits.Apart(s, lang), lang, d) : s;
         if (d.Amount is null && d.AmountMax is null && d.Percent is null)
         {
             s = Shares.Behind(UnitFirst.Take(s, lang, d), lang, d);
             s = d.Amount is null && d.Percent is null ? BakersRow.Take(BackAmount.Take(s, lang, d), lang, d) : s;
-            s = d.Amount is null ? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? WorkBehind.Count(s, lang, d) ?? s : s;
+            s = d.Amount is null ? CountBehind.Take(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Count(s.TrimmedEnd(" ,.;"), lang, d) ?? BackAmount.Counted(s, lang, d) ?? WorkBehind.Count(s, lang, d) ?? s : s;
         }
 
         s = brackets.Count == 0 ? EndWeight.Take(s, lang, d) : s;

@@ -6,7 +6,9 @@ namespace Coulisse.Cards.Reading;
 internal static class WorkBehind
 {
     private const int MostLoose = 3;
-    private const int MostCounted = 36;
+
+    // What keeps a food makes another of it, whether or not our table holds that one.
+    private static readonly WordList Kept = new("smoked", "dried", "cured", "salted", "candied", "pickled", "tinned", "canned", "frozen", "geräuchert", "getrocknet", "gepökelt", "gesalzen", "kandiert", "eingelegt", "gefroren", "tiefgekühlt");
 
     // Behind these stands another amount, another food, or what the food is for.
     private static readonly WordSet Joints = new(anyCase: true, "and or plus per for to of with in as at from each und oder je pro für zu von mit aus et ou par pour de du des avec en y o u por para con da di e a al".Split(' '));
@@ -26,27 +28,52 @@ internal static class WorkBehind
     /// <summary>"onions 3 diced": takes the count and leaves the food with its work behind a comma; null for any other line.</summary>
     public static string? Count(string s, string lang, Draft d)
     {
-        int at = s.AsSpan().IndexOfAnyInRange('1', '9');
-        if (at < 4 || s[at - 1] != ' ' || !char.IsLetter(s[at - 2]))
+        int at = CountBehind.At(s);
+        int from = at < 0 ? s.Length : at;
+        while (from < s.Length && !char.IsLetter(s[from]))
         {
-            return null;
+            from++;
         }
 
-        int end = at + 1 < s.Length && char.IsAsciiDigit(s[at + 1]) ? at + 2 : at + 1;
-        int n = int.Parse(s.AsSpan(at, end - at), System.Globalization.CultureInfo.InvariantCulture);
-        string food = s[..(at - 1)];
-        if (n > MostCounted || end + 3 > s.Length || s[end] != ' ' || !Only(s[(end + 1)..], lang) || BackAmount.Typed(food) || FoodIds.Match(food, lang) is not { } match || NeverCounted.Is(match, n) || NeverCounted.Poured(food, lang))
+        // "2 to 3 diced": the letters of a range are no work.
+        if (at > 0 && from < s.Length && !Only(s[from..], lang) && Numbers.Range(s, at, lang) is { } n)
         {
-            return null;
+            from = Places.Skip(s, n.End);
         }
 
-        d.Amount = n;
-        d.Tokens?.Add(new ReadToken(s[at..end], "amount", s[at..end]));
-        return $"{food}, {s[(end + 1)..]}";
+        return at > 0 && from + 2 < s.Length && s[from - 1] == ' ' && Only(s[from..], lang) && CountBehind.Of(s, at, lang) is { } count && Places.Skip(s, count.End) == from ? $"{CountBehind.Set(s, at, count, d)}, {s[from..]}" : null;
+    }
+
+    /// <summary>"250 ml milk warmed", "Zwiebeln gehackt": work behind the name of a food, where the two together are no other food ("salmon smoked" is no salmon).</summary>
+    public static void OffName(Draft d, string lang)
+    {
+        if (lang is not ("en" or "de") || d.Food.Length < 7)
+        {
+            return;
+        }
+
+        for (int at = d.Food.IndexOf(' '); at > 2; at = d.Food.IndexOf(' ', at + 1))
+        {
+            string tail = d.Food[(at + 1)..];
+            if (!Only(tail, lang) || FoodIds.Match(d.Food[..at], lang) is not { } bare)
+            {
+                continue;
+            }
+
+            bool other = FoodIds.Match(d.Food, lang) is { } whole && whole.Id != bare.Id || FoodIds.Match($"{tail} {d.Food[..at]}", lang) is { } turned && turned.Id != bare.Id;
+            if (!other && !Kept.In(tail))
+            {
+                d.Food = d.Food[..at];
+                d.Preparation = d.Preparation is null ? tail : tail + ", " + d.Preparation;
+                d.Tokens?.Add(new ReadToken(tail, "preparation", tail));
+            }
+
+            return;
+        }
     }
 
     /// <summary>Nothing but work, how finely, and what joins two of them.</summary>
-    private static bool Only(string words, string lang)
+    internal static bool Only(string words, string lang)
     {
         bool worked = false;
         for (int i = 0; i < words.Length; i = Places.Skip(words, i))
@@ -63,7 +90,7 @@ internal static class WorkBehind
                 worked = true;
                 i = end;
             }
-            else if (i > 0 && word.Equals(Conjunction.Of(lang), StringComparison.OrdinalIgnoreCase) || How(word, lang))
+            else if (i > 0 && (word is "&" or "+" || word.Equals(Conjunction.Of(lang), StringComparison.OrdinalIgnoreCase)) || How(word, lang))
             {
                 i = end;
             }
@@ -81,11 +108,13 @@ internal static class WorkBehind
     {
         "en" => word is [.., not 'e', 'e', 'd'],
         "fr" => word is [.., 'é'] or [.., 'é', 'e' or 's'] or [.., 'é', 'e', 's'],
-        "de" => word.Length > 6 && word.StartsWith("ge", StringComparison.Ordinal) && word is [.., 't'] or ['g', 'e', .., 'e', 'n'],
+        "de" => word.Length > 6 && word is [.., 't'] or [.., 'e', 'n'] && word.Length > 6 && (word.StartsWith("ge", StringComparison.Ordinal) || Array.Exists(Parted, p => word.StartsWith(p, StringComparison.Ordinal))),
         "es" => word is [.., 'a' or 'i', 'd', 'o' or 'a'] or [.., 'a' or 'i', 'd', 'o' or 'a', 's'],
         "it" => word is [.., 'a' or 'i' or 'u', 't', 'o' or 'a' or 'i' or 'e'],
         _ => false,
     };
+
+    private static readonly string[] Parted = ["ausge", "abge", "ange", "aufge", "einge", "durchge", "vorge", "kleinge", "entkern", "enthäut", "verquirl"];
 
     private static bool How(string word, string lang) => lang switch
     {
