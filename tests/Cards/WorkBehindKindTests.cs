@@ -38,6 +38,16 @@ public sealed class WorkBehindKindTests
     [InlineData("eggs 2 for brushing", "en", "eggs", 2, "piece", "for brushing")]
     [InlineData("beurre 50 g pour le moule", "fr", "beurre", 50, "g", "pour le moule")]
     [InlineData("huevos 2 para pintar", "es", "huevos", 2, "piece", "para pintar")]
+    [InlineData("butter, 250 g to serve", "en", "butter", 250, "g", "to serve")]
+    [InlineData("eggs, 3 for brushing", "en", "eggs", 3, "piece", "for brushing")]
+    [InlineData("sucre, 50 g pour la finition", "fr", "sucre", 50, "g", "pour la finition")]
+    [InlineData("250 g de farine pour le plan de travail", "fr", "farine", 250, "g", "pour le plan de travail")]
+    [InlineData("Mehl, 60 g für die Form", "de", "Mehl", 60, "g", "für die Form")]
+    [InlineData("harina, 40 g para espolvorear", "es", "harina", 40, "g", "para espolvorear")]
+    [InlineData("3 limones para servir", "es", "limones", 3, "piece", "para servir")]
+    [InlineData("burro (30 g), per lo stampo", "it", "burro", 30, "g", "per lo stampo")]
+    [InlineData("100 g di zucchero per decorare", "it", "zucchero", 100, "g", "per decorare")]
+    [InlineData("sugar (30 g), for dusting", "en", "sugar", 30, "g", "for dusting")]
     public void So_does_what_it_is_for(string text, string lang, string food, double amount, string unit, string use)
     {
         FoodAmount f = Assert.Single(CardReader.ReadLine(text, lang).Foods);

@@ -290,7 +290,7 @@ internal static class Brackets
             rest = "";
         }
 
-        if (d.Amount is null && d.AmountMax is null && d.Percent is null && d.Use is null && (m.Unit is { Kind: not "length" } || (m.Unit is null && rest.Length == 0)) && !m.Number.InWords && rest.Length < 60)
+        if (d.Amount is null && d.AmountMax is null && d.Percent is null && (m.Unit is { Kind: not "length" } || (m.Unit is null && rest.Length == 0)) && !m.Number.InWords && rest.Length < 60)
         {
             // "plain flour (125 g)", "barbecue sauce (1 bottle)": the only amount of the line.
             PartReader.Take(d, m, t);
