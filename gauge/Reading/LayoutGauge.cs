@@ -2,20 +2,26 @@ using System.Globalization;
 
 namespace Coulisse.Gauge.Reading;
 
-/// <summary>The share of the dresses that is read whole, by each choice of a dress.</summary>
+/// <summary>The share of the dresses of cards and of lines that is read whole, by each choice of a dress.</summary>
 internal static class LayoutGauge
 {
-    /// <summary>Reads so many dresses, spread over all, and prints the share that is wrong by each choice and some of the wrong ones.</summary>
-    public static int Run(int many, int shown)
+    /// <summary>Reads so many dresses of cards, spread over all, and prints the share that is wrong by each choice and some of the wrong ones.</summary>
+    public static int Run(int many, int shown) =>
+        Print(string.Create(CultureInfo.InvariantCulture, $"dresses of two dishes read whole ({LayoutMatrix.Count} there are)"), LayoutMatrix.Drawn(many), LayoutMatrix.Wrong, n => LayoutMatrix.Card(n).Dress, shown);
+
+    /// <summary>Reads all dresses of lines.</summary>
+    public static int Lines(int shown) =>
+        Print("dresses of lines read whole", [.. Enumerable.Range(0, LineMatrix.Count)], LineMatrix.Wrong, n => LineMatrix.Line(n).Dress, shown);
+
+    private static int Print(string what, int[] numbers, Func<int, string> read, Func<int, string[]> dress, int shown)
     {
         Dictionary<string, (int All, int Wrong)> by = [];
         List<(int Number, string Why)> wrong = [];
-        int[] numbers = LayoutMatrix.Drawn(many);
         string[] why = new string[numbers.Length];
-        Parallel.For(0, numbers.Length, i => why[i] = LayoutMatrix.Wrong(numbers[i]));
+        Parallel.For(0, numbers.Length, i => why[i] = read(numbers[i]));
         for (int i = 0; i < numbers.Length; i++)
         {
-            foreach (string choice in LayoutMatrix.Card(numbers[i]).Dress)
+            foreach (string choice in dress(numbers[i]))
             {
                 (int all, int bad) = by.GetValueOrDefault(choice);
                 by[choice] = (all + 1, bad + (why[i].Length > 0 ? 1 : 0));
@@ -27,7 +33,7 @@ internal static class LayoutGauge
             }
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"layouts: {numbers.Length - wrong.Count} of {numbers.Length} dresses of two dishes read whole ({LayoutMatrix.Count} there are)"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"layouts: {numbers.Length - wrong.Count} of {numbers.Length} {what}"));
         foreach ((string choice, (int all, int bad)) in by.OrderByDescending(b => (double)b.Value.Wrong / b.Value.All))
         {
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {choice,-28} {bad,6} of {all,6} wrong  {100.0 * bad / all,6:0.0} %"));
@@ -35,7 +41,7 @@ internal static class LayoutGauge
 
         foreach ((int number, string reason) in wrong.Take(shown))
         {
-            Console.WriteLine($"  {number}: {string.Join("; ", LayoutMatrix.Card(number).Dress)}: {reason}");
+            Console.WriteLine($"  {number}: {string.Join("; ", dress(number))}: {reason}");
         }
 
         return 0;

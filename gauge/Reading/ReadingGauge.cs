@@ -38,6 +38,12 @@ internal static class ReadingGauge
             return LayoutGauge.Run(many, int.TryParse(Option(args, "--show"), CultureInfo.InvariantCulture, out int shown) ? shown : 20);
         }
 
+        if (args.Contains("--line-dresses"))
+        {
+            Console.OutputEncoding = new UTF8Encoding(false);
+            return LayoutGauge.Lines(int.TryParse(Option(args, "--show"), CultureInfo.InvariantCulture, out int lines) ? lines : 20);
+        }
+
         if (Option(args, "--cases") is { } file)
         {
             return CaseFile.Run(file, Incoming);
@@ -63,7 +69,7 @@ internal static class ReadingGauge
 
     private static int Usage()
     {
-        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --layouts N [--show M] | --layout NUMBER | --fuzz N [--seed S] [--cards] | --speed [--kind WORD] [--rounds N]");
+        Console.Error.WriteLine("gauge reading [FOLDER] | --cases FILE | --layouts N [--show M] | --layout NUMBER | --line-dresses [--show M] | --fuzz N [--seed S] [--cards] | --speed [--kind WORD] [--rounds N]");
         return 2;
     }
 

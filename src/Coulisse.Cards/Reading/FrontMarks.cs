@@ -5,7 +5,7 @@ namespace Coulisse.Cards.Reading;
 /// <summary>What stands before or between the amount and the food without being either: "n. 4 uova", "g 250 di farina", "2x eggs", "½ x quantity", "200 g ca. Mehl", "Zehe/n".</summary>
 internal static class FrontMarks
 {
-    private static readonly string[] Trailing = ["approx.", "approx", "approximately", "or so", "or thereabouts", "roughly", "environ", "env.", "env", "circa", "ca.", "ca", "aprox.", "aprox", "aproximadamente", "ungefähr", "etwa", "max.", "max", "min.", "exactly", "about"];
+    private static readonly string[] Trailing = ["approx.", "approx", "approximately", "or so", "or thereabouts", "roughly", "environ", "env.", "env", "circa", "ca.", "ca", "aprox.", "aprox", "aproximadamente", "ungefähr", "etwa", "max.", "max", "min.", "exactly", "about", "unos", "unas"];
     private static readonly string[] Endings = ["/n", "/en", "/e", "/er", "/s", "/r", "(n)", "(en)", "(e)", "(s)", "(r)", "(er)"];
 
     /// <summary>The line with its figure first and without the two endings of a word ("Zehe/n", "Scheibe(n)").</summary>

@@ -48,7 +48,7 @@ internal static class PartReader
         {
             // "butter 200 g for the tin": the amount stood behind the food and before what was just taken off.
             d.Food = BackAmount.Take(d.Food, lang, d);
-            d.Food = d.Amount is null && d.Food.LastIndexOf(' ') is > 1 and var space && FoodIds.Match(d.Food[..space], lang) is not null ? BackAmount.Count(d.Food, lang, d) ?? d.Food : d.Food;
+            d.Food = d.Amount is not null ? d.Food : CountBehind.Take(d.Food, lang, d) ?? (d.Food.LastIndexOf(' ') is > 1 and var space && FoodIds.Match(d.Food[..space], lang) is not null ? BackAmount.Count(d.Food, lang, d) : null) ?? d.Food;
         }
 
         return d;
