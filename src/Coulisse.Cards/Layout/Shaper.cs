@@ -219,6 +219,11 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
         }
+        else if (_tabled && UnderTable(i, body))
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            _mode = _mode == "ingredients" ? "" : _mode;
+        }
         else if (_steps && MethodProse.AllBeside(body, lang))
         {
             Add(new Piece(PieceKind.Paragraph, body, raw.Span));
