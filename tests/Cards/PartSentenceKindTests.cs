@@ -14,6 +14,20 @@ public sealed class PartSentenceKindTests
     [InlineData("あんぱん\n\n生地には強力粉500g、砂糖60gを使う。\nフィリングにはあんこ400g、くるみ50gを使います。\n\n生地を15分こねる。\n", "生地: 500 g 強力粉|生地: 60 g 砂糖|フィリング: 400 g あんこ|フィリング: 50 g くるみ")]
     public void The_verb_stands_between_the_part_and_its_list(string card, string lines) => Assert.Equal(lines.Split('|'), Lines(Read(card)));
 
+    [Theory]
+    [InlineData("Stew\n\nFor 10 people you need 2 kg beef and 1 kg onions.\n\nBrown the beef.\nSimmer for 2 hours.\n", 10, ": 2 kg beef|: 1 kg onions")]
+    [InlineData("Nudeln\n\nFür 4 Personen braucht man 500 g Mehl, 5 Eier und 10 g Salz.\n\nMehl und Eier 10 Minuten kneten.\n", 4, ": 500 g Mehl|: 5 piece Eier|: 10 g Salz")]
+    [InlineData("Gratin\n\nPour 6 personnes il faut 1 kg de carottes et 500 ml de lait.\n\nCuire 40 minutes à 180 °C.\n", 6, ": 1 kg carottes|: 500 ml lait")]
+    [InlineData("Arroz\n\nPara 6 personas hacen falta 600 g de arroz y 2 l de agua.\n\nCocer 18 minutos.\n", 6, ": 600 g arroz|: 2 l agua")]
+    [InlineData("Risotto\n\nPer 4 persone servono 320 g di riso e 1 l di acqua.\n\nCuocere 18 minuti.\n", 4, ": 320 g riso|: 1 l acqua")]
+    public void Behind_those_who_eat_the_verb_leads_the_list_of_the_dish(string card, double guests, string lines)
+    {
+        Dish d = Read(card);
+
+        Assert.Equal((guests, "portions"), (Assert.Single(d.Yields).Amount, d.Yields[0].Unit));
+        Assert.Equal(lines.Split('|'), Lines(d));
+    }
+
     [Fact]
     public void No_word_of_the_sentence_is_lost() =>
         Assert.All(Read("Buns\n\nFor the dough you need 1 kg flour and 500 ml milk.\n\nMix 10 minutes.\n").Components[0].Ingredients, l => Assert.Equal("you need", l.Group));

@@ -17,6 +17,7 @@ public sealed class UnderTableKindTests
     [InlineData("クリームパン\n\n| 材料 | 生地 | クリーム |\n|---|---|---|\n| 強力粉 | 1000g | - |\n| 砂糖 | 150g | 220g |\n| 牛乳 | 400g | 1000g |\n\n生地を15分こねる\n一次発酵60分\n分割して休ませる\n190℃で12分焼く\n", 4, "15分|60分||12分")]
     [InlineData("Lemon bars\n\nItem            Base      Filling\nFlour           300 g     60 g\nButter          200 g     -\nEggs            -         6\n\nRub in the base, press into the frame\nBake base 20 min at 180C\nWhisk filling, pour on\nBack in for 25 min at 160C\n", 4, "|20 min||25 min")]
     [InlineData("Stollen\n\nZutat;Menge\nMehl;1000 g\nButter;400 g\nMilch;250 g\n\nTeig kneten 10 Minuten\nRuhen 30 Minuten\nFormen und backen, 55 Minuten bei 180 °C\n", 3, "10 Minuten|30 Minuten|55 Minuten")]
+    [InlineData("Tarte\n\n| Ingrédient | Quantité |\n|---|---|\n| Farine | 500 g |\n| Beurre | 250 g |\n\nSablage, repos 2 h\nFonçage\nCuisson à blanc 20 min 170 °C\nPour 12 personnes\n", 3, "2 h||20 min")]
     [InlineData(Plain + "Shred the cabbage and salt it for 20 min\n", 1, "20 min")]
     public void Lines_of_work_behind_a_table_are_steps(string card, int steps, string times)
     {
@@ -38,6 +39,7 @@ public sealed class UnderTableKindTests
 
     [Theory]
     [InlineData("Photo taken 5 minutes after mixing\n")]
+    [InlineData("Delivery 2 hours before service\nCall Tom on Friday\n")]
     [InlineData("Cost 14.20 per tray\nSold at the summer fair\n")]
     [InlineData("Serves 12\nKeeps 3 days in the fridge\n")]
     [InlineData("Salt\nChopped parsley\n")]

@@ -30,6 +30,37 @@ internal static class PartSentences
         return !May(s) ? s : lang == "ja" ? Japanese(s, out verb) : Western(s, lang, out verb);
     }
 
+    /// <summary>"For 10 people you need 2 kg beef, …": the same behind those who eat; the same string for any other line.</summary>
+    public static string ForGuests(string s, string lang, out string verb)
+    {
+        verb = "";
+        if (lang == "ja" || !May(s))
+        {
+            return s;
+        }
+
+        foreach (string w in Verbs)
+        {
+            int at = s.AsSpan(0, Math.Min(s.Length, LongestName + w.Length)).IndexOf(w, StringComparison.OrdinalIgnoreCase);
+            if (at < 8 || s[at - 1] != ' ' || at + w.Length >= s.Length || !char.IsAsciiDigit(s[at + w.Length]) || w == "werden ")
+            {
+                continue;
+            }
+
+            string name = s[..at].TrimEnd(' ', ',');
+            int stop = s.IndexOf(". ", at, StringComparison.Ordinal) is > 0 and var end ? end : s.Length;
+            if (!Named(name) || !Lists(s[(at + w.Length)..stop].TrimEnd('.'), lang))
+            {
+                return s;
+            }
+
+            verb = w.Trim();
+            return $"{name}: {s[(at + w.Length)..]}";
+        }
+
+        return s;
+    }
+
     private static string Western(string s, string lang, out string told)
     {
         told = "";

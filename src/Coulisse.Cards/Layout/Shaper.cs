@@ -127,7 +127,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             return behind;
         }
-        else if (_mode is "" or "ingredients" && !_steps && s.Contains(':') && ServingsList.Cut(raw, lang, _pieces))
+        else if (_mode is "" or "ingredients" && !_steps && (s.Contains(':') || PartSentences.May(s)) && ServingsList.Cut(raw, lang, _pieces))
         {
             Note(_pieces.Count - 1);
             _items = true;

@@ -10,6 +10,9 @@ internal static class UnderTable
     private const int LongestHead = 40;
     private const int FewestTold = 2;
 
+    /// <summary>No method told so is longer.</summary>
+    private const int MostLines = 60;
+
     /// <summary>True for a card that has a heading of its method: what stands right behind its table is a remark.</summary>
     public static bool Headed(List<RawLine> lines, string lang) =>
         lines.Exists(l => l.Text.Length < LongestHead && Folding.Line(l.Text.TrimStart('#', ' ')).Trimmed("*: ") is { Length: > 2 } head && Sections.Of(head, lang) == "method");
@@ -25,7 +28,7 @@ internal static class UnderTable
         {
             string s = lines[i].Text;
             string body = Folding.Line(s);
-            if (body.Length == 0 || body.Length > Longest || s[0] is '#' or '|' or '*' or '(' or '※' || body[^1] is '?' or ':' || Looks.Bullet(s) || Marks.ListNumber(s, 0) > 0)
+            if (i - from > MostLines || s.Contains('|') || body.Length == 0 || body.Length > Longest || s[0] is '#' or '*' or '(' or '※' || body[^1] is '?' or ':' || Looks.Bullet(s) || Marks.ListNumber(s, 0) > 0)
             {
                 return from;
             }
@@ -36,7 +39,9 @@ internal static class UnderTable
             }
 
             List<(int At, string Id)> verbs = Operations.In(body, lang);
-            bool timed = Looks.Timed(body, lang) || body.AsSpan().IndexOfAny('°', '℃') > 0;
+            bool heated = body.AsSpan().IndexOfAny('°', '℃') > 0;
+            bool lasts = Looks.Timed(body, lang);
+            bool timed = lasts || heated;
             if (!timed && verbs.Count == 0 && (Looks.Amounted(body, lang) || Looks.Food(body, lang) || Looks.Used(body, lang)) || Lexicon.Longest("total", body, 0, 2, lang, out _) is not null || Looks.Amounted(body, lang) && Amounts.At(body, 0, lang) is { Unit.Kind: "mass" or "volume" } && !timed)
             {
                 // The list goes on under the table.
@@ -44,7 +49,8 @@ internal static class UnderTable
             }
 
             counted++;
-            work += verbs.Count > 0 ? 1 : 0;
+            // "Cuisson à blanc 20 min 170 °C": a stage with its time and its heat, whatever it is called.
+            work += verbs.Count > 0 || heated && lasts ? 1 : 0;
             told += timed || verbs.Count > 0 ? 1 : 0;
         }
 
