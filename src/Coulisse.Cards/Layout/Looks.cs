@@ -61,7 +61,7 @@ internal static class Looks
         }
 
         // "8 personnes - Préparation : 45 min" counts guests.
-        if (char.IsAsciiDigit(body[0]) && YieldWords.Guests(body, lang))
+        if (char.IsAsciiDigit(body[0]) && (YieldWords.Guests(body, lang) || lang == "ja" && SpokenYields.Opens(body, lang)))
         {
             return false;
         }
@@ -106,7 +106,7 @@ internal static class Looks
         }
 
         // "Serves 4." counts guests: no food is called so, though a count stands behind ("Eggs 4").
-        if (Serving(body, lang))
+        if (Serving(body, lang) || SpokenYields.Closes(body, lang))
         {
             return false;
         }
@@ -289,7 +289,7 @@ internal static class Looks
 
     private static bool IsStatement(string body, string lang)
     {
-        if (CountLabels.Opens(body, lang))
+        if (CountLabels.Opens(body, lang) || SpokenYields.Opens(body, lang))
         {
             return true;
         }

@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Layout;
 /// <summary>A list inside running text: "GLAZE • lemon juice 80 g • isomalt 30 g Boil the juice. Add …".</summary>
 internal static class RunningText
 {
-    private static readonly string[] Openers = ["Para el ", "Para la ", "Para los ", "Para las ", "Pour le ", "Pour la ", "Pour les ", "Pour l'", "Für den ", "Für die ", "Für das ", "Per il ", "Per la ", "Per l'", "Per i ", "For the "];
+    private static readonly string[] Openers = ["Para el ", "Para la ", "Para los ", "Para las ", "Pour le ", "Pour la ", "Pour les ", "Pour l'", "Für den ", "Für die ", "Für das ", "Per il ", "Per lo ", "Per la ", "Per l'", "Per i ", "Per gli ", "Per le ", "For the "];
     private static readonly char[] Dots = ['•', '·', '▪', '●', '◦'];
 
     /// <summary>"For the stew", "Pour la pâte": a short line that opens like the name of a part.</summary>
@@ -30,7 +30,7 @@ internal static class RunningText
         for (int words = 0; words < 4 && end < sentence.Length; words++)
         {
             int next = Places.WordEnd(sentence, end);
-            if (sentence[end..next].ToLowerInvariant() is "se" or "si" or "on" or "il" or "man" or "wir" or "nimmt" or "braucht" or "brauchen" or "prendre" or "prenez" or "mélanger" or "usar" or "usare" or "mescolare" or "mezclar" || char.IsDigit(sentence[end]))
+            if (sentence[end..next].ToLowerInvariant() is "se" or "si" or "on" or "il" or "man" or "wir" or "nimmt" or "braucht" or "brauchen" or "prendre" or "prenez" or "mélanger" or "usar" or "usare" or "servono" or "occorrono" or "hacen" or "you" or "mescolare" or "mezclar" || char.IsDigit(sentence[end]))
             {
                 return words is > 0 ? sentence[opener.Length..end].Trim() : null;
             }
@@ -58,13 +58,16 @@ internal static class RunningText
     public static bool Labelled(RawLine raw, string lang, List<Piece> into) => MayBe(raw.Text) && Label(raw, lang, into);
 
     /// <summary>False only for a line without a sign that may part a name from its list: nearly every line.</summary>
-    private static bool MayBe(string s) => s.AsSpan().ContainsAny(Parting) || s.Contains(". ", StringComparison.Ordinal);
+    private static bool MayBe(string s) => s.AsSpan().ContainsAny(Parting) || s.Contains(". ", StringComparison.Ordinal) || PartSentences.May(s);
 
     private static readonly System.Buffers.SearchValues<char> Parting = System.Buffers.SearchValues.Create(":：-–—‐‑‒−－&");
 
     private static bool Label(RawLine raw, string lang, List<Piece> into)
     {
-        string s = LabelSigns.Coloned(Folding.Line(raw.Text).TrimEnd('.', '。'), lang);
+        string line = Folding.Line(raw.Text).TrimEnd('.', '。');
+        string told = PartSentences.Coloned(line, lang, out string taking);
+        bool verb = taking.Length > 0;
+        string s = verb ? told : LabelSigns.Coloned(line, lang);
         int colon = s.IndexOf(':');
         if (colon is > 2 and < 30 && Served(s, colon, raw.Span, lang, into))
         {
@@ -80,7 +83,7 @@ internal static class RunningText
         int stop = LabelSigns.Stop(s, colon, lang);
         string work = stop > 0 && lang == "ja" ? s[(stop + 1)..].TrimEnd('。') + "。" : stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2]) || Looks.Opens(s[(stop + 2)..], lang)) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
-        bool opened = Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
+        bool opened = verb || Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
         List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang).SelectMany(f => RunOn(f, lang))];
         if (foods.FindIndex(f => Timed(f, lang) && Looks.Opens(f, lang)) is > 1 and var orders && s.IndexOf(foods[orders], colon, StringComparison.Ordinal) is > 0 and var begins)
         {
@@ -94,12 +97,18 @@ internal static class RunningText
             return false;
         }
 
-        if (foods.Count < 2 && !Layered(s, colon, foods, lang) || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null || foods.Count(f => LineKinds.HasAmount(f, lang) || lang == "ja" && Looks.Amounted(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
+        if (foods.Count < 2 && !Layered(s, colon, foods, lang) && !(verb && Named(foods[0], lang)) || foods.Exists(f => Timed(f, lang)) || !foods.TrueForAll(f => f.Length is > 2 and < 80) || opened && Amounts.At(foods[0], 0, lang) is null && !(lang == "ja" && Looks.Amounted(foods[0], lang)) || foods.Count(f => LineKinds.HasAmount(f, lang) || lang == "ja" && Looks.Amounted(f, lang)) * 2 < foods.Count && !Bare(foods, lang))
         {
             return false;
         }
 
         into.Add(new Piece(PieceKind.Heading, Reading.Marks.Strip(s[..colon]).Trim(), raw.Span, 2));
+        if (verb)
+        {
+            // No word of the card is lost: "you need" leads the list as it led the sentence.
+            into.Add(new Piece(PieceKind.Paragraph, taking + ":", raw.Span));
+        }
+
         into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
         if (work.Length > 0 && !Labelled(raw with { Text = work }, lang, into))
         {

@@ -127,7 +127,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             return behind;
         }
-        else if (_mode is "" or "ingredients" && !_steps && s.Contains(':') && ServingsList.Cut(raw, lang, _pieces))
+        else if (_mode is "" or "ingredients" && !_steps && (s.Contains(':') || PartSentences.May(s)) && ServingsList.Cut(raw, lang, _pieces))
         {
             Note(_pieces.Count - 1);
             _items = true;
@@ -218,6 +218,11 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         if (body.Length < 60 && Sections.Of(body.TrimmedEnd(": "), lang) is { } section && !(section == "notes" && char.IsLower(body[0]) && !opens && body[^1] != ':'))
         {
             Head(body.TrimmedEnd(": "), 2, raw.Span);
+        }
+        else if (_tabled && UnderTable(i, body))
+        {
+            Add(new Piece(PieceKind.Step, raw.Text, raw.Span));
+            _mode = _mode == "ingredients" ? "" : _mode;
         }
         else if (_steps && MethodProse.AllBeside(body, lang))
         {

@@ -3,6 +3,26 @@ namespace Coulisse.Cards.Layout;
 /// <content>Tables and columns among the lines.</content>
 internal sealed partial class Shaper
 {
+    private bool _tabled;
+    private int _under;
+    private bool? _methods;
+
+    /// <summary>True for a line behind a table of foods that is of the work told there without a heading, a number or a stop.</summary>
+    private bool UnderTable(int i, string body)
+    {
+        if (!_tabled || _numbered || _mode == "method" || i < _under && body[^1] == ':')
+        {
+            return false;
+        }
+
+        if (i >= _under && (i == 0 || lines[i - 1].Block != lines[i].Block || lines[i - 1].Text.Contains('|')))
+        {
+            _under = !(_methods ??= Layout.UnderTable.Headed(lines, lang)) ? Layout.UnderTable.End(lines, i, lang) : i;
+        }
+
+        return i < _under && !Looks.Statement(body, lang);
+    }
+
     private bool Columned(int i, out int end)
     {
         int from = _pieces.Count;
@@ -11,6 +31,7 @@ internal sealed partial class Shaper
         {
             Note(from);
             _plain += _pieces.Count - from;
+            _tabled = _items;
         }
 
         return cut;
@@ -22,6 +43,7 @@ internal sealed partial class Shaper
         if (CellLists.Cut(lines, i, end, lang, _pieces) || Tables.Cut(lines, i, end, lang, _pieces))
         {
             Note(from);
+            _tabled = _items;
             return end;
         }
 
@@ -30,6 +52,7 @@ internal sealed partial class Shaper
             Head(under.Name, _titled || _pieces.Count > 0 ? 2 : 1, lines[i].Span);
             _pieces.AddRange(under.Pieces);
             Note(from);
+            _tabled = _items;
             return end;
         }
 

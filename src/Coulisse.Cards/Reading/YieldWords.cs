@@ -100,11 +100,11 @@ internal static class YieldWords
 
             if (Times(s, i) is var behind && (!small || at == 0 || Guest(Noun(s, behind, lang))) && Of(s, behind, span, lang) is { } y && !EnoughFor.Feeds(w, y) && (w is not ("is for" or "are for") || Closed(s, behind, lang)) && (!small || at == 0 && (marked || IsPieces(Noun(s, behind, lang)) || Form(Noun(s, behind, lang)) || y.Unit == "portions" || w != "batch" && Ended(s, behind, lang) || Near(s, behind, lang)) || Guest(Noun(s, behind, lang))))
             {
-                return EnoughFor.Made(w, Noun(s, behind, lang)) ? y : w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
+                return EnoughFor.Made(w, Noun(s, behind, lang)) ? y : w is "coperti" or "is for" or "are for" or "feeds" or "serves" or "enough for" or "starter for" or "main for" or "pax" or "covers" or "comensales" or "couverts" or "raciones" or "porciones" or "servings" or "personen" or "personnes" || (small || w is "dosi per" or "dose per" or "ingredienti per" or "ricetta per" or "ingrédients pour" or "quantités pour" or "recette pour" or "zutaten für" or "rezept für" or "menge für" or "ingredientes para" or "cantidades para" or "receta para" or "recipe for" or "quantities for" or "reicht für") && Ended(s, behind, lang) && y.Unit == "pieces" ? y with { Unit = "portions" } : y;
             }
         }
 
-        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : JapaneseYields.In(s, span) ?? ToldYields.In(s, span, lang);
+        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : JapaneseYields.In(s, span) ?? ToldYields.In(s, span, lang) ?? SpokenYields.In(s, span, lang);
     }
 
     /// <summary>"x 20 snacks": the sign of times before the count.</summary>
@@ -165,7 +165,7 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? (lang == "ja" ? JapaneseOutput.In(title, span) : null) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang);
     }
 
     /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
