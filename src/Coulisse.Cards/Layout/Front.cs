@@ -18,7 +18,7 @@ internal static class Front
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
-    private static readonly HashSet<string> Labels = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+    private static readonly HashSet<string> LabelWords = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
     private static readonly Beginnings FirstOfNeeds = new(Needs);
@@ -76,8 +76,14 @@ internal static class Front
 
         bool counts = char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' || s.Length <= LongestCount && Lexicon.Longest("num", s, 0, 1, lang, out _) is not null;
         return (counts ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
-            || over && (Row(s) is { } row && Labels.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
+            || over && (Row(s) is { } row && LabelWords.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
     }
+
+    /// <summary>"Dish", "Recette": the row of a form that names it.</summary>
+    public static bool Names(string label) => Namers.Contains(label);
+
+    /// <summary>"Dish", "Portions", "Chef": what a form calls its rows.</summary>
+    public static bool Labels(string label) => Namers.Contains(label) || LabelWords.Contains(label);
 
     /// <summary>"Teigausbeute 160 · 40 Stück", "TA 165": parts of dough to a hundred of flour, and no food.</summary>
     public static bool DoughYield(string s) => s.StartsWith("Teigausbeute", StringComparison.OrdinalIgnoreCase) ? s.Length == 12 || !char.IsLetter(s[12]) : s.Length > 5 && s.StartsWith("TA ", StringComparison.Ordinal) && s[3] == '1' && char.IsAsciiDigit(s[4]) && char.IsAsciiDigit(s[5]) && (s.Length == 6 || !char.IsLetterOrDigit(s[6]) && s[6..].TrimStart() is not ['g' or 'k', ..]);
@@ -131,7 +137,7 @@ internal static class Front
             figures = figures > 0 && figures + 1 < rest.Length && rest[figures] is '/' or '-' && char.IsAsciiLetterOrDigit(rest[figures + 1]) ? figures + 2 : figures;
             rest = figures < 0 ? "" : rest[figures..].TrimmedStart(" -–—:|.");
             string[] cells = Split(rest);
-            if (cells.Length > 0 && Row(cells[0]) is { } row && Labels.Contains(row.Label))
+            if (cells.Length > 0 && Row(cells[0]) is { } row && LabelWords.Contains(row.Label))
             {
                 // "Produktionskarte 112            Stand: Herbst": rows of the form, and no name
                 return ("", "");
@@ -229,5 +235,5 @@ internal static class Front
     }
 
     /// <summary>True for a line that may stand in the head of a form.</summary>
-    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Labels.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang) || HeadLines.Is(s, lang);
+    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || LabelWords.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang) || HeadLines.Is(s, lang);
 }

@@ -103,7 +103,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     }
 
     /// <summary>True for a head that says the column holds the foods.</summary>
-    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "材料", "品名", "原材料", "食材");
+    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrée", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "材料", "品名", "原材料", "食材");
 
     private static bool Opening(string[] names, int c) => c < names.Length && Opens(names[c]);
 

@@ -104,6 +104,7 @@ internal static class Tables
 
             List<(string Food, string Amount)> told = plan.Compound ? [] : [.. body.Select(r => (TableColumns.At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], TableColumns.At(names, plan.Amounts[0]), plan, lang)))];
             int sum = plan.Compound ? -1 : SumRow.Of(told, names.Any(ColumnHeads.Share), lang);
+            int bare = Bare(body, plan, lang);
             HashSet<int> groups = GroupSums.Of(told, lang);
             for (int r = 0; r < body.Count; r++)
             {
@@ -117,6 +118,12 @@ internal static class Tables
                 if (r == sum)
                 {
                     into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", body[r].Cells.Where(c => c.Length > 0)), body[r].Span));
+                    continue;
+                }
+
+                if (r >= bare)
+                {
+                    into.Add(new Piece(PieceKind.Item, TableColumns.At(body[r].Cells, plan.Food), body[r].Span));
                     continue;
                 }
 
@@ -207,6 +214,18 @@ internal static class Tables
 
             from = to;
         }
+    }
+
+    /// <summary>From which row on nothing but foods everybody knows stand, each alone in its row: "salt" under the last amount heads nothing.</summary>
+    private static int Bare(List<(string[] Cells, Span Span)> body, TableColumns plan, string lang)
+    {
+        int from = body.Count;
+        while (from > 1 && Group(body[from - 1].Cells, plan) && FoodIds.Match(TableColumns.At(body[from - 1].Cells, plan.Food), lang) is not null)
+        {
+            from--;
+        }
+
+        return from;
     }
 
     private static bool Group(string[] cells, TableColumns plan) => TableColumns.At(cells, plan.Food).Length > 0 && cells.Count(c => c.Length > 0) == 1;
@@ -315,6 +334,11 @@ internal static class Tables
         int open = amount.IndexOf('(');
         string front = open > 0 ? amount[..open].Trim() : amount;
         string back = open > 0 ? " " + amount[open..] : "";
+        if (lang == "ja" && preparation.Length > 0 && back.Length == 0 && food.IndexOf('(') < 0 && food.IndexOf('（') < 0)
+        {
+            return $"{food}({preparation}) {front}";
+        }
+
         string line = lang == "ja" ? $"{food} {front}{back}" : $"{front} {food}{back}";
         return preparation.Length > 0 ? $"{line}, {preparation}" : line;
     }
