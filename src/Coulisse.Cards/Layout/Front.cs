@@ -171,7 +171,7 @@ internal static class Front
         return stop > 3 && char.IsLetter(s[0]) && s.AsSpan(0, stop).IndexOfAnyInRange('0', '9') < 0 && (s.IndexOf('(') is var open && (open < 0 || open > stop || s.IndexOf(')') < stop)) && !s.AsSpan(0, stop).Contains(':') && s[(stop + 2)..].Trim().TrimEnd('.') is { Length: > 0 } rest && YieldClauses.Only(rest, lang) ? (s[..stop], rest) : null;
     }
 
-    private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
+    private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') || s.Contains('\t') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
 
     /// <summary>"4.7  Pork terrine": the number of a chapter, far from its name.</summary>
     private static (string Name, string Beside)? Sectioned(string s)
