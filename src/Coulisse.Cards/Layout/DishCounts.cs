@@ -1,4 +1,3 @@
-using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;

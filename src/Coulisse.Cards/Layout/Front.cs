@@ -8,6 +8,7 @@ internal static class Front
 {
     private const int Longest = 120;
     private const int LongestCount = 40;
+    private const int LastFar = 8;
 
     /// <summary>How far two marks stand apart on a form.</summary>
     private const string Gap = "  ";
@@ -74,6 +75,12 @@ internal static class Front
             return true;
         }
 
+        if (over && i is > 0 and < LastFar && Cells(s, lang) is not null && Last(lines, i, lang))
+        {
+            // "MEATLOAF        Serves: 6" under a line that took its place as the title
+            return true;
+        }
+
         bool counts = char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' || s.Length <= LongestCount && Lexicon.Longest("num", s, 0, 1, lang, out _) is not null;
         return (counts ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
             || over && (Row(s) is { } row && LabelWords.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
@@ -109,7 +116,7 @@ internal static class Front
 
     /// <summary>"Intitulé : Tarte au citron": a label and its value, the value no list.</summary>
     private static (string Label, string Value)? Row(string s) =>
-        s.AsSpan().IndexOfAny(':', '：') is > 1 and < 20 and var colon && !s.Contains(Gap, StringComparison.Ordinal) ? (s[..colon].Trim(), s[(colon + 1)..].Trim()) : null;
+        s.AsSpan().IndexOfAny(':', '：') is > 1 and < 20 and var colon && !s.Contains(Gap, StringComparison.Ordinal) && !s.Contains('\t') ? (s[..colon].Trim(), s[(colon + 1)..].Trim()) : null;
 
     /// <summary>"FICHE TECHNIQUE N° 18 – Tarte aux poireaux": what stands behind the words and the number of a sheet; an empty name when nothing does.</summary>
     private static (string Name, string Beside)? Sheet(string s)

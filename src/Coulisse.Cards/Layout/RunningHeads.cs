@@ -1,5 +1,4 @@
 using Coulisse.Cards.Reading;
-using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
 

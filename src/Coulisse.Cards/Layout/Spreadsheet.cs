@@ -1,5 +1,3 @@
-using Coulisse.Cards.Words;
-
 namespace Coulisse.Cards.Layout;
 
 /// <summary>
@@ -12,8 +10,8 @@ internal static class Spreadsheet
     private const int Near = 4;
     private const int Widest = 400;
 
-    /// <summary>The lines as written by hand; the same list for any card that is no such sheet.</summary>
-    public static List<RawLine> Told(List<RawLine> lines, string lang)
+    /// <summary>The lines as written by hand; the same list for any card that is no such sheet. Rows that tell of the house ("Cost per portion | 0.60") go beside.</summary>
+    public static List<RawLine> Told(List<RawLine> lines, List<RawLine> asides, string lang)
     {
         if (Sign(lines) is not { } sign)
         {
@@ -27,7 +25,7 @@ internal static class Spreadsheet
         }
 
         bool headed = Headed(rows);
-        return headed || Headless(rows, sign) ? new SpreadsheetLines(rows, !headed, lang).Of() : lines;
+        return headed || Headless(rows, sign) ? new SpreadsheetLines(rows, !headed, asides, lang).Of() : lines;
     }
 
     /// <summary>True where a row names the columns, and one with an amount stands near under it.</summary>

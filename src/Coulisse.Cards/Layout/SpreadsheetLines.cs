@@ -1,3 +1,4 @@
+using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
@@ -5,17 +6,22 @@ namespace Coulisse.Cards.Layout;
 /// <summary>Writes the rows of a pasted sheet as lines: the list with bars, one block to each table; all else as a cook writes it.</summary>
 /// <param name="rows">The rows of the sheet.</param>
 /// <param name="headless">True where no row names the columns.</param>
+/// <param name="asides">Where rows go that tell of the house.</param>
 /// <param name="lang">Language code.</param>
-internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless, string lang)
+internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless, List<RawLine> asides, string lang)
 {
     private const int LongestFood = 30;
     private readonly List<RawLine> _lines = new(rows.Count);
     private SpreadsheetRow? _head;
     private SpreadsheetRow? _over;
-    private bool _table;
+    private bool _open;
+    private bool _barred;
     private bool _titled;
     private int _block;
     private int _steps;
+    private int _told;
+    private bool _work;
+    private bool _section;
 
     /// <summary>The lines in the order of the rows.</summary>
     public List<RawLine> Of()
@@ -35,7 +41,7 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             }
             else if (_head is not null && Numbered(row))
             {
-                Behind($"{_steps}. {row.Joined(1)}", row.Line, i);
+                Behind(Counted(_steps, row.Joined(1)), row.Line, i);
             }
             else if (!_titled && row.Named is { } title)
             {
@@ -46,16 +52,20 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
                 Alone(pairs.First, row.Line);
                 Alone(pairs.Second, row.Line);
             }
+            else if (row.Aside)
+            {
+                asides.Add(row.Line with { Text = row.Spaced });
+            }
             else if (row.Label is { } label)
             {
+                _open &= !_barred;
                 Alone(label, row.Line);
             }
             else if (_head is null && headless && row.Plain)
             {
                 _head = row;
-                _table = true;
-                _block++;
-                Add(row.Barred(row.Cells.Length), row.Line);
+                _open = true;
+                Listed(row);
             }
             else if (row.Filled == 1)
             {
@@ -63,13 +73,21 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             }
             else if (_head is null)
             {
-                Behind(row.Line.Text, row.Line, i);
+                asides.Add(row.Line with { Text = row.Spaced });
             }
-            else if (_table || row.Amounted && _steps == 0 && i > 0 && Name(rows[i - 1]))
+            else if (row.StepHead)
+            {
+                (_open, _work) = (false, true);
+            }
+            else if (row.Timed || _work && !row.Amounted)
+            {
+                Worked(row, i);
+            }
+            else if (_open || row.Amounted && _steps == 0 && i > 0 && Name(rows[i - 1]))
             {
                 Listed(row);
             }
-            else if (!row.StepHead)
+            else
             {
                 Behind(row.Joined(0), row.Line, i);
             }
@@ -81,24 +99,23 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
     private void Open(SpreadsheetRow head)
     {
         _head = head;
-        _table = true;
-        _steps = 0;
-        _block++;
-        Add(head.Barred(head.Cells.Length), head.Line);
+        (_open, _barred, _work) = (true, false, false);
+        (_steps, _told) = (0, 0);
         if (_over is { } name)
         {
             // The name over the head of its list is the first row of it.
             _over = null;
-            Add(name.Barred(head.Cells.Length), name.Line);
+            Listed(name);
         }
     }
 
     private void Listed(SpreadsheetRow row)
     {
-        if (!_table)
+        (_open, _section) = (true, false);
+        if (!_barred)
         {
             // A list behind other lines has the columns of the one before.
-            _table = true;
+            _barred = true;
             _block++;
             if (!headless)
             {
@@ -117,17 +134,21 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
     {
         if (Sections.Of(row.Only.TrimmedEnd(": "), lang) is not null)
         {
-            _steps = 0;
+            (_steps, _told, _open, _work, _section) = (0, 0, false, false, true);
             Alone($"**{row.Only.TrimmedEnd(": ")}**", row.Line);
         }
         else if (_head is not null && !row.Sentence && next?.HeadOver(i + 2 < rows.Count ? rows[i + 2] : null) == true && Name(row))
         {
             _over = row;
         }
-        else if (_head is not null && (!row.Sentence && next is { Amounted: true, Number: 0 } && (_table || Name(row)) || _table && Looks.Food(row.Only, lang) && row.Only.Length < LongestFood))
+        else if (_head is not null && (!row.Sentence && next is { Amounted: true, Number: 0 } && (_open || Name(row)) || _open && Looks.Food(row.Only, lang) && row.Only.Length < LongestFood))
         {
             _steps = 0;
             Listed(row);
+        }
+        else if (_head is not null && !_section && _steps == 0 && next is not { Filled: 1 } && (i == 0 || rows[i - 1].Filled != 1) && row.Ordered)
+        {
+            Worked(row, i);
         }
         else
         {
@@ -136,11 +157,14 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
         }
     }
 
+    /// <summary>A step without a number under the list: it gets one, as the steps of other sheets have.</summary>
+    private void Worked(SpreadsheetRow row, int i) => Behind(Marks.ListNumber(row.Cells[row.First], 0) > 0 ? row.Joined(0) : Counted(++_told, row.Filled == 1 ? row.Only : row.Joined(0)), row.Line, i);
+
     /// <summary>A line in a block of its own.</summary>
     private void Alone(string text, RawLine line)
     {
         _titled |= text[0] == '#';
-        _table = false;
+        _barred = false;
         _block++;
         Add(text, line);
         _block++;
@@ -156,11 +180,13 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
 
     private bool Name(SpreadsheetRow row) => row.Only is { Length: > 0 and < 40 } name && Looks.Heading(name) && Sections.Of(name.TrimmedEnd(": "), lang) is null;
 
+    private static string Counted(int number, string words) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{number}. {words}");
+
     /// <summary>A line that is no row of the list.</summary>
     private void Behind(string text, RawLine line, int i)
     {
-        _block += _table || i > 0 && rows[i - 1].Line.Block != line.Block ? 1 : 0;
-        _table = false;
+        _block += _barred || i > 0 && rows[i - 1].Line.Block != line.Block ? 1 : 0;
+        (_open, _barred) = (false, false);
         Add(text, line);
     }
 

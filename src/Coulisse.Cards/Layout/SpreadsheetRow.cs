@@ -54,8 +54,11 @@ internal sealed class SpreadsheetRow
     /// <summary>The value of a row that names the dish; null for any other.</summary>
     public string? Named => Filled == 2 && First == 0 && Front.Names(Cells[0].TrimmedEnd(" :")) && Label is not null ? Words : null;
 
+    /// <summary>"Cost per portion | 0.60": what the sheet tells of the house, and of no food.</summary>
+    public bool Aside => Filled == 2 && First == 0 && HeadLines.Is($"{Cells[0].TrimmedEnd(" :")} {Words}", _lang);
+
     /// <summary>The head of a method kept in columns: "Step | What | Time".</summary>
-    public bool StepHead => Filled > 1 && StepTable.Opens(Cells[First]) && Array.TrueForAll(Cells, c => c.AsSpan().IndexOfAnyInRange('0', '9') < 0);
+    public bool StepHead => Filled > 1 && (StepTable.Opens(Cells[First]) || StepTable.Tells(Cells[First]) || Sections.Of(Cells[First], _lang) == "method") && Array.TrueForAll(Cells, c => c.AsSpan().IndexOfAnyInRange('0', '9') < 0);
 
     /// <summary>A name, and in another cell an amount.</summary>
     public bool Amounted => Filled > 1 && Label is null && Array.Exists(Cells, Amount) && Array.Exists(Cells, c => c.Length > 0 && !Amount(c) && c.Any(char.IsLetter));
@@ -86,6 +89,12 @@ internal sealed class SpreadsheetRow
     /// <summary>All that the cells from one on say, as one sentence.</summary>
     public string Joined(int from) => string.Join(", ", Cells.Skip(from).Where(c => c.Length > 0).Select(c => c.TrimmedEnd(" .")));
 
+    /// <summary>A sentence of work, and beside it nothing but how long: no food.</summary>
+    public bool Timed => Filled > 1 && First == 0 && Works(Cells[0]) && !Array.Exists(Cells, Amount) && Array.Exists(Cells, c => c.Length > 0 && Time(c));
+
+    /// <summary>What the cells say, a space between them.</summary>
+    public string Spaced => string.Join(" ", Cells.Where(c => c.Length > 0));
+
     /// <summary>The row with bars, as many cells as the head has. A word in front of an empty cell of the foods ("Total" under the numbers of the rows) stands there.</summary>
     /// <param name="columns">How many cells.</param>
     /// <param name="food">The column of the foods; below 0 where the head does not tell.</param>
@@ -103,15 +112,20 @@ internal sealed class SpreadsheetRow
     /// <summary>A sentence of the work, or one that tells of the whole.</summary>
     public bool Sentence => Only is { Length: > 0 } s && (Works(s) || s[^1] is '.' or '。' or '!' || Looks.Statement(s, _lang) || KeepLabels.Opens(s, _lang));
 
+    /// <summary>A sentence of work alone in its row, which does not tell how the dish is kept or served.</summary>
+    public bool Ordered => Only is { Length: > 3 } s && Marks.ListNumber(s, 0) == 0 && (Looks.Work(s, _lang) || Looks.Opens(s, _lang)) && !Looks.Statement(s, _lang) && !KeepLabels.Opens(s, _lang) && LineKinds.Of(s, _lang) == LineKind.Ingredient;
+
     private string? Told(string label, string value)
     {
         label = label.TrimmedEnd(" :");
         string line = $"{label}: {value}";
         return Lexicon.Longest("total", label, 0, 2, _lang, out _) is null && FoodIds.Match(label, _lang) is null
-            && (Front.Labels(label) || CountLabels.Opens(line, _lang) || Sections.Of(label, _lang) == "notes" || YieldWords.In(line, default, _lang) is not null || Looks.Statement(line, _lang) || HeadLines.Is(line, _lang)) ? line : null;
+            && (Front.Labels(label) || CountLabels.Opens(line, _lang) || Sections.Of(label, _lang) == "notes" || YieldWords.In(line, default, _lang) is not null || Looks.Statement(line, _lang)) ? line : null;
     }
 
     private bool Works(string s) => Looks.Work(s, _lang) || Looks.Opens(s, _lang) || (_lang == "ja" ? s.Length > ShortestSentence || s.Length > 4 && Ends.Contains(s[^1]) && s.AsSpan().IndexOfAny('を', 'に', 'で') > 0 : s.Count(' ') > 3);
 
-    private bool Amount(string c) => c.Length is > 0 and < LongestAmount && (char.IsAsciiDigit(c[0]) || Numbers.Vulgar(c[0]) > 0 || TableColumns.Said(c, _lang) || Amounts.At(c, 0, _lang) is not null);
+    private bool Amount(string c) => c.Length is > 0 and < LongestAmount && !Time(c) && (char.IsAsciiDigit(c[0]) || Numbers.Vulgar(c[0]) > 0 || TableColumns.Said(c, _lang) || Amounts.At(c, 0, _lang) is not null);
+
+    private bool Time(string c) => char.IsAsciiDigit(c[0]) && Clock.At(c, 0, _lang) is { } t && Amounts.At(c, 0, _lang) is not { Unit: not null };
 }

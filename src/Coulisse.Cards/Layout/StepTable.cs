@@ -7,6 +7,11 @@ internal static class StepTable
 {
     private const int FewestRows = 2;
     private static readonly HashSet<string> Heads = new(StringComparer.OrdinalIgnoreCase) { "step", "steps", "étape", "étapes", "etape", "schritt", "schritte", "paso", "pasos", "passo", "fase", "passaggio", "手順", "工程" };
+    private static readonly HashSet<string> Doings = new(StringComparer.OrdinalIgnoreCase) { "action", "what", "task", "operation", "procedure", "opération", "tâche", "progression", "phase", "arbeitsschritt", "arbeitsschritte", "arbeitsgang", "tätigkeit", "vorgang", "ablauf", "operación", "tarea", "proceso", "operazione", "lavorazione", "procedimento", "作業" };
+
+    /// <summary>True for a head that says the column tells the steps.</summary>
+    public static bool Tells(string head) => Doings.Contains(head.Trimmed(" :.#"));
+
 
     /// <summary>True for a head that says the column numbers the steps.</summary>
     public static bool Opens(string head) => Heads.Contains(head.Trimmed(" :.#"));

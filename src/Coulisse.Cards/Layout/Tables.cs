@@ -291,7 +291,14 @@ internal static class Tables
         }
 
         string first = WithUnit(amount, TableColumns.At(names, plan.Amounts[0]), lang);
-        first = plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit ? $"{first} {unit}" : first;
+        string prepared = TableColumns.At(cells, plan.Preparation);
+        if (plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit)
+        {
+            // "gousses" among "kg" and "g": a word that is no unit is said of the food.
+            bool known = Lexicon.LongestUnit(unit, 0, lang, out int end) is not null && end >= unit.Length || lang == "ja";
+            (first, prepared) = known ? ($"{first} {unit}", prepared) : (first, prepared.Length > 0 ? $"{unit}, {prepared}" : unit);
+        }
+
         if (plan.Compound)
         {
             first = $"{first} {WithUnit(TableColumns.At(cells, plan.Amounts[1]), TableColumns.At(names, plan.Amounts[1]), lang)}".Trim();
@@ -301,7 +308,7 @@ internal static class Tables
             food += $" ({WithUnit(second, TableColumns.At(names, plan.Amounts[1]), lang)})";
         }
 
-        into.Add(new Piece(PieceKind.Item, Line(first, food, TableColumns.At(cells, plan.Preparation), lang), span));
+        into.Add(new Piece(PieceKind.Item, Line(first, food, prepared, lang), span));
     }
 
     /// <summary>Words that say what for, where an amount is looked for.</summary>
@@ -334,7 +341,7 @@ internal static class Tables
         int open = amount.IndexOf('(');
         string front = open > 0 ? amount[..open].Trim() : amount;
         string back = open > 0 ? " " + amount[open..] : "";
-        if (lang == "ja" && preparation.Length > 0 && back.Length == 0 && food.IndexOf('(') < 0 && food.IndexOf('（') < 0)
+        if (lang == "ja" && preparation.Length > 0 && back.Length == 0 && !front.Contains(':') && food.IndexOf('(') < 0 && food.IndexOf('（') < 0)
         {
             return $"{food}({preparation}) {front}";
         }
