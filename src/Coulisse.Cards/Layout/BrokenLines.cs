@@ -35,7 +35,7 @@ internal static class BrokenLines
             {
                 RawLine first = joined[^1];
                 // "sherry vine-" and "gar": the hyphen was the page's.
-                bool parted = first.Text[^1] == '-' && first.Text.Length > 2 && char.IsLetter(first.Text[^2]) && char.IsLower(line.Text[0]);
+                bool parted = first.Text[^1] == '-' && first.Text.Length > 2 && char.IsLetter(first.Text[^2]) && char.IsLower(line.Text[0]) && !PartedWords.Both(line.Text);
                 bool labelled = Label(first.Text);
                 joined[^1] = first with { Text = labelled ? first.Text[..^2] + ":** " + line.Text : parted ? first.Text[..^1] + line.Text : first.Text[^1] == '-' && char.IsAsciiDigit(line.Text[0]) ? first.Text + line.Text : first.Text + " " + line.Text, Span = first.Span with { Length = line.Span.Start + line.Span.Length - first.Span.Start } };
             }
@@ -193,6 +193,11 @@ internal static class BrokenLines
         if (first.Block == next.Block && a.Length + b.Length <= Longest && Unclosed(a) && b.IndexOf(')') is var closed && closed >= 0 && b.AsSpan(0, closed).IndexOf('(') < 0 && !Looks.Bullet(b))
         {
             // "1 celeriac (about" and "900 g), peeled"
+            return true;
+        }
+
+        if (first.Block == next.Block && PartedWords.Goes(a, b))
+        {
             return true;
         }
 

@@ -124,7 +124,7 @@ internal static class Delimited
     private static bool Figure(string s) => s.Length > 0 && char.IsAsciiDigit(s[0]) && s.AsSpan().IndexOfAnyExcept(Figures) < 0;
 
     /// <summary>The cells of a row; inside quotes the sign parts nothing, and two quotes are one.</summary>
-    private static string[] Split(string s, char sign)
+    public static string[] Split(string s, char sign)
     {
         if (!s.Contains('"'))
         {

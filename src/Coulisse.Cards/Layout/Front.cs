@@ -8,6 +8,7 @@ internal static class Front
 {
     private const int Longest = 120;
     private const int LongestCount = 40;
+    private const int LastFar = 8;
 
     /// <summary>How far two marks stand apart on a form.</summary>
     private const string Gap = "  ";
@@ -18,7 +19,7 @@ internal static class Front
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
     private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
-    private static readonly HashSet<string> Labels = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+    private static readonly HashSet<string> LabelWords = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
     private static readonly Beginnings FirstOfNeeds = new(Needs);
@@ -74,10 +75,22 @@ internal static class Front
             return true;
         }
 
+        if (over && i is > 0 and < LastFar && Cells(s, lang) is not null && Last(lines, i, lang))
+        {
+            // "MEATLOAF        Serves: 6" under a line that took its place as the title
+            return true;
+        }
+
         bool counts = char.IsAsciiDigit(s[0]) || s[0] is 'x' or '×' || s.Length <= LongestCount && Lexicon.Longest("num", s, 0, 1, lang, out _) is not null;
         return (counts ? YieldWords.Leads(s, default, lang) is not null && Last(lines, i, lang) : s.AsSpan().IndexOfAnyInRange('0', '9') > 0 && Mould(s, lang) && Last(lines, i, lang))
-            || over && (Row(s) is { } row && Labels.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
+            || over && (Row(s) is { } row && LabelWords.Contains(row.Label) && (!Looks.Amounted(row.Value, lang) || YieldWords.In(s, default, lang) is not null) && Last(lines, i, lang) || FirstOfNeeds.May(s, 0) && Kit(s) || Sheeted(s));
     }
+
+    /// <summary>"Dish", "Recette": the row of a form that names it.</summary>
+    public static bool Names(string label) => Namers.Contains(label);
+
+    /// <summary>"Dish", "Portions", "Chef": what a form calls its rows.</summary>
+    public static bool Labels(string label) => Namers.Contains(label) || LabelWords.Contains(label);
 
     /// <summary>"Teigausbeute 160 · 40 Stück", "TA 165": parts of dough to a hundred of flour, and no food.</summary>
     public static bool DoughYield(string s) => s.StartsWith("Teigausbeute", StringComparison.OrdinalIgnoreCase) ? s.Length == 12 || !char.IsLetter(s[12]) : s.Length > 5 && s.StartsWith("TA ", StringComparison.Ordinal) && s[3] == '1' && char.IsAsciiDigit(s[4]) && char.IsAsciiDigit(s[5]) && (s.Length == 6 || !char.IsLetterOrDigit(s[6]) && s[6..].TrimStart() is not ['g' or 'k', ..]);
@@ -103,7 +116,7 @@ internal static class Front
 
     /// <summary>"Intitulé : Tarte au citron": a label and its value, the value no list.</summary>
     private static (string Label, string Value)? Row(string s) =>
-        s.AsSpan().IndexOfAny(':', '：') is > 1 and < 20 and var colon && !s.Contains(Gap, StringComparison.Ordinal) ? (s[..colon].Trim(), s[(colon + 1)..].Trim()) : null;
+        s.AsSpan().IndexOfAny(':', '：') is > 1 and < 20 and var colon && !s.Contains(Gap, StringComparison.Ordinal) && !s.Contains('\t') ? (s[..colon].Trim(), s[(colon + 1)..].Trim()) : null;
 
     /// <summary>"FICHE TECHNIQUE N° 18 – Tarte aux poireaux": what stands behind the words and the number of a sheet; an empty name when nothing does.</summary>
     private static (string Name, string Beside)? Sheet(string s)
@@ -131,7 +144,7 @@ internal static class Front
             figures = figures > 0 && figures + 1 < rest.Length && rest[figures] is '/' or '-' && char.IsAsciiLetterOrDigit(rest[figures + 1]) ? figures + 2 : figures;
             rest = figures < 0 ? "" : rest[figures..].TrimmedStart(" -–—:|.");
             string[] cells = Split(rest);
-            if (cells.Length > 0 && Row(cells[0]) is { } row && Labels.Contains(row.Label))
+            if (cells.Length > 0 && Row(cells[0]) is { } row && LabelWords.Contains(row.Label))
             {
                 // "Produktionskarte 112            Stand: Herbst": rows of the form, and no name
                 return ("", "");
@@ -165,7 +178,7 @@ internal static class Front
         return stop > 3 && char.IsLetter(s[0]) && s.AsSpan(0, stop).IndexOfAnyInRange('0', '9') < 0 && (s.IndexOf('(') is var open && (open < 0 || open > stop || s.IndexOf(')') < stop)) && !s.AsSpan(0, stop).Contains(':') && s[(stop + 2)..].Trim().TrimEnd('.') is { Length: > 0 } rest && YieldClauses.Only(rest, lang) ? (s[..stop], rest) : null;
     }
 
-    private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
+    private static string[] Split(string s) => s.Contains(Gap, StringComparison.Ordinal) || s.Contains('|') || s.Contains('\t') ? s.Split([Gap, "|", "\t"], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries) : s.Length > 0 ? [s] : [];
 
     /// <summary>"4.7  Pork terrine": the number of a chapter, far from its name.</summary>
     private static (string Name, string Beside)? Sectioned(string s)
@@ -229,5 +242,5 @@ internal static class Front
     }
 
     /// <summary>True for a line that may stand in the head of a form.</summary>
-    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || Labels.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang) || HeadLines.Is(s, lang);
+    private static bool Kin(string s, string lang) => Row(s) is { } row && (Namers.Contains(row.Label) || LabelWords.Contains(row.Label)) || YieldWords.Leads(s, default, lang) is not null || Looks.Statement(s, lang) || Mould(s, lang) || HeadLines.Is(s, lang);
 }

@@ -7,7 +7,7 @@ internal static class Furniture
 {
     private const int LongestButton = 40;
     private const int LongestPage = 20;
-    private static readonly string[] Pages = ["page", "pg", "pg.", "p.", "seite", "página", "pág.", "pagina", "pag.", "ページ"];
+    private static readonly string[] Pages = ["page", "pg", "pg.", "p.", "seite", "s.", "página", "pág.", "pagina", "pag.", "ページ"];
 
     // A button is the whole line: "Print the outline of the ring" is work.
     private static readonly HashSet<string> Buttons = new(StringComparer.OrdinalIgnoreCase)

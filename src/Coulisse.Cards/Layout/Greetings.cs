@@ -23,7 +23,7 @@ internal static class Greetings
     public static bool LeadsIn(string s) => s.Length < 120 && (Bringers.In(s) || Begins(s));
 
     /// <summary>"From: Aunt's e-mail", "Betreff: Knödel": the head of a message.</summary>
-    public static bool Header(string s) => s.IndexOf(':') is > 1 and < 10 and var colon && (Heads.Contains(s[..colon].Trim()) || Dated(s, colon)) && s.AsSpan(colon).IndexOfAnyInRange('0', '9') is < 0 or > 0 && !s.Contains('|');
+    public static bool Header(string s) => CardOwners.Is(s) || s.IndexOf(':') is > 1 and < 10 and var colon && (Heads.Contains(s[..colon].Trim()) || Dated(s, colon)) && s.AsSpan(colon).IndexOfAnyInRange('0', '9') is < 0 or > 0 && !s.Contains('|');
 
     /// <summary>"A: Carla" under "Da: Lucia": whom a message is for, where one letter says so.</summary>
     public static bool Receiver(string before, string s) => s.Length is > 3 and < 60 && s[1] == ':' && s[0] is 'A' or 'a' or 'À' or 'à' && Header(before) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0;

@@ -8,15 +8,17 @@ internal static class PageHeads
     private const string Gap = "   ";
     private static readonly HashSet<int> None = [];
 
-    /// <summary>Which lines belong to the pages. The first one is the name of the dish unless it has two ends far apart ("KITCHEN MANUAL        Section 4").</summary>
-    public static HashSet<int> Of(List<RawLine> lines)
+    /// <summary>Which lines belong to the pages, running heads among them. The first one is the name of the dish unless it has two ends far apart ("KITCHEN MANUAL        Section 4").</summary>
+    public static HashSet<int> Of(List<RawLine> lines, string lang)
     {
+        HashSet<int>? running = Running(lines, lang);
         if (lines.Count < 4 || lines[0].Text is not { Length: > 5 } head || !char.IsLetter(head[0]))
         {
-            return None;
+            return running ?? None;
         }
 
-        HashSet<int>? found = null;
+        HashSet<int>? found = running;
+        bool again = false;
         for (int i = 1; i < lines.Count; i++)
         {
             if (lines[i].Text != head)
@@ -34,6 +36,7 @@ internal static class PageHeads
             if (above || i + 1 < lines.Count && Furniture.Page(lines[i + 1].Text))
             {
                 found ??= [];
+                again = true;
                 for (int k = above ? page : i; k <= i; k++)
                 {
                     found.Add(k);
@@ -41,11 +44,25 @@ internal static class PageHeads
             }
         }
 
-        if (found is not null && head.Contains(Gap, StringComparison.Ordinal))
+        if (again && found is not null && head.Contains(Gap, StringComparison.Ordinal))
         {
             found.Add(0);
         }
 
         return found ?? None;
+    }
+
+    private static HashSet<int>? Running(List<RawLine> lines, string lang)
+    {
+        HashSet<int>? found = null;
+        for (int i = 0; i < lines.Count; i++)
+        {
+            if (RunningHeads.At(lines, i, lang))
+            {
+                (found ??= []).Add(i);
+            }
+        }
+
+        return found;
     }
 }

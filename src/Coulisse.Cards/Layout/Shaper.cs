@@ -10,7 +10,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
     private const int MostPieces = 400;
     private readonly List<Piece> _pieces = new(lines.Count);
     private readonly BulletRuns _runs = new(lines);
-    private readonly HashSet<int> _pages = PageHeads.Of(lines);
+    private readonly HashSet<int> _pages = PageHeads.Of(lines, lang);
     private readonly Dictionary<int, int> _bulletHeads = BulletHeads.Of(lines, lang);
     private readonly StepCount _counted = new(lang);
     private readonly bool _marked = lines.Exists(l => l.Text.StartsWith("## ", StringComparison.Ordinal) || l.Text.StartsWith("### ", StringComparison.Ordinal));
@@ -232,7 +232,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             return;
         }
-        else if (!_titled && !_named && Opening() && (YieldWords.Names(body, lang, alone: i + 1 >= lines.Count || lines[i + 1].Block != raw.Block) || CountedTitles.Is(lines, i, body, lang)))
+        else if (!_titled && !_named && Opening() && (YieldWords.Names(body, lang, alone: i + 1 >= lines.Count || lines[i + 1].Block != raw.Block) || CountedTitles.Is(lines, i, body, lang) || DishCounts.Is(lines, i, body, lang)))
         {
             Head(body, 1, raw.Span);
         }

@@ -7,11 +7,19 @@ internal static class StepTable
 {
     private const int FewestRows = 2;
     private static readonly HashSet<string> Heads = new(StringComparer.OrdinalIgnoreCase) { "step", "steps", "étape", "étapes", "etape", "schritt", "schritte", "paso", "pasos", "passo", "fase", "passaggio", "手順", "工程" };
+    private static readonly HashSet<string> Doings = new(StringComparer.OrdinalIgnoreCase) { "action", "what", "task", "operation", "procedure", "opération", "tâche", "progression", "phase", "arbeitsschritt", "arbeitsschritte", "arbeitsgang", "tätigkeit", "vorgang", "ablauf", "operación", "tarea", "proceso", "operazione", "lavorazione", "procedimento", "作業" };
+
+    /// <summary>True for a head that says the column tells the steps.</summary>
+    public static bool Tells(string head) => Doings.Contains(head.Trimmed(" :.#"));
+
+
+    /// <summary>True for a head that says the column numbers the steps.</summary>
+    public static bool Opens(string head) => Heads.Contains(head.Trimmed(" :.#"));
 
     /// <summary>Adds the steps; false for any other table.</summary>
     public static bool Cut(string[] names, List<(string[] Cells, Span Span)> body, string lang, List<Piece> into)
     {
-        if (names.Length < 2 || body.Count < FewestRows || !Heads.Contains(names[0].Trimmed(" :.#")))
+        if (names.Length < 2 || body.Count < FewestRows || !Opens(names[0]))
         {
             return false;
         }

@@ -44,8 +44,9 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
             }
         }
 
-        int unit = Array.FindIndex(units, n => n > 1);
-        unit = unit >= 0 && units[unit] == words[unit] + amounts[unit] ? unit : -1;
+        int unit = Array.FindIndex(units, n => n > 1) is >= 0 and var many ? many : Enumerable.Range(0, columns).FirstOrDefault(c => units[c] > 0 && UnitHeads.Contains(At(names, c)), -1);
+        // Under a head that says so, one word of the house's own ("gousses") takes the others nothing.
+        unit = unit >= 0 && (units[unit] == words[unit] + amounts[unit] || UnitHeads.Contains(At(names, unit)) && amounts[unit] == 0 && units[unit] * 2 >= words[unit]) ? unit : -1;
         // "Cut" beside the foods tells their cut; alone it is the column of the foods itself.
         int food = Named(names, c => c != unit && words[c] > amounts[c] && !Says(At(names, c)) && !ColumnHeads.Note(At(names, c)), words);
         food = food >= 0 ? food : Named(names, c => c != unit && words[c] > amounts[c] && !Says(At(names, c)), words);
@@ -102,8 +103,10 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         return word.Length > 0 && !counts && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;
     }
 
+    private static readonly HashSet<string> UnitHeads = new(StringComparer.OrdinalIgnoreCase) { "unit", "units", "uom", "u/m", "measure", "unité", "unités", "u", "unite", "einheit", "einheiten", "eh", "me", "unidad", "unidades", "ud", "ud.", "medida", "unità", "u.m.", "um", "misura", "単位" };
+
     /// <summary>True for a head that says the column holds the foods.</summary>
-    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "材料", "品名", "原材料", "食材");
+    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrée", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "材料", "品名", "原材料", "食材");
 
     private static bool Opening(string[] names, int c) => c < names.Length && Opens(names[c]);
 

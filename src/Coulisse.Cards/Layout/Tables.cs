@@ -104,6 +104,7 @@ internal static class Tables
 
             List<(string Food, string Amount)> told = plan.Compound ? [] : [.. body.Select(r => (TableColumns.At(r.Cells, plan.Food), Measured(r.Cells, plan.Amounts[0], TableColumns.At(names, plan.Amounts[0]), plan, lang)))];
             int sum = plan.Compound ? -1 : SumRow.Of(told, names.Any(ColumnHeads.Share), lang);
+            int bare = Bare(body, plan, lang);
             HashSet<int> groups = GroupSums.Of(told, lang);
             for (int r = 0; r < body.Count; r++)
             {
@@ -117,6 +118,12 @@ internal static class Tables
                 if (r == sum)
                 {
                     into.Add(new Piece(PieceKind.Paragraph, string.Join("  ", body[r].Cells.Where(c => c.Length > 0)), body[r].Span));
+                    continue;
+                }
+
+                if (r >= bare)
+                {
+                    into.Add(new Piece(PieceKind.Item, TableColumns.At(body[r].Cells, plan.Food), body[r].Span));
                     continue;
                 }
 
@@ -209,6 +216,18 @@ internal static class Tables
         }
     }
 
+    /// <summary>From which row on nothing but foods everybody knows stand, each alone in its row: "salt" under the last amount heads nothing.</summary>
+    private static int Bare(List<(string[] Cells, Span Span)> body, TableColumns plan, string lang)
+    {
+        int from = body.Count;
+        while (from > 1 && Group(body[from - 1].Cells, plan) && FoodIds.Match(TableColumns.At(body[from - 1].Cells, plan.Food), lang) is not null)
+        {
+            from--;
+        }
+
+        return from;
+    }
+
     private static bool Group(string[] cells, TableColumns plan) => TableColumns.At(cells, plan.Food).Length > 0 && cells.Count(c => c.Length > 0) == 1;
 
     /// <summary>The printed sum of the column of totals: kept as a total, never added.</summary>
@@ -272,7 +291,14 @@ internal static class Tables
         }
 
         string first = WithUnit(amount, TableColumns.At(names, plan.Amounts[0]), lang);
-        first = plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit ? $"{first} {unit}" : first;
+        string prepared = TableColumns.At(cells, plan.Preparation);
+        if (plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit)
+        {
+            // "gousses" among "kg" and "g": a word that is no unit is said of the food.
+            bool known = Lexicon.LongestUnit(unit, 0, lang, out int end) is not null && end >= unit.Length || lang == "ja";
+            (first, prepared) = known ? ($"{first} {unit}", prepared) : (first, prepared.Length > 0 ? $"{unit}, {prepared}" : unit);
+        }
+
         if (plan.Compound)
         {
             first = $"{first} {WithUnit(TableColumns.At(cells, plan.Amounts[1]), TableColumns.At(names, plan.Amounts[1]), lang)}".Trim();
@@ -282,7 +308,7 @@ internal static class Tables
             food += $" ({WithUnit(second, TableColumns.At(names, plan.Amounts[1]), lang)})";
         }
 
-        into.Add(new Piece(PieceKind.Item, Line(first, food, TableColumns.At(cells, plan.Preparation), lang), span));
+        into.Add(new Piece(PieceKind.Item, Line(first, food, prepared, lang), span));
     }
 
     /// <summary>Words that say what for, where an amount is looked for.</summary>
@@ -315,6 +341,11 @@ internal static class Tables
         int open = amount.IndexOf('(');
         string front = open > 0 ? amount[..open].Trim() : amount;
         string back = open > 0 ? " " + amount[open..] : "";
+        if (lang == "ja" && preparation.Length > 0 && back.Length == 0 && !front.Contains(':') && food.IndexOf('(') < 0 && food.IndexOf('（') < 0)
+        {
+            return $"{food}({preparation}) {front}";
+        }
+
         string line = lang == "ja" ? $"{food} {front}{back}" : $"{front} {food}{back}";
         return preparation.Length > 0 ? $"{line}, {preparation}" : line;
     }

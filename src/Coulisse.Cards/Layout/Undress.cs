@@ -10,6 +10,7 @@ internal static class Undress
     public static (List<RawLine> Lines, List<RawLine> Asides) Of(List<RawLine> lines, string lang)
     {
         List<RawLine> asides = [];
+        lines = Spreadsheet.Told(lines, asides, lang);
         lines = JapaneseRunning.Cut(Delimited.Barred(DecimalOutline.Cleared(lines, lang), lang), lang);
         if (lines.Count is < 3 or > MostLines)
         {
