@@ -7,6 +7,11 @@ internal sealed partial class Shaper
     private int _under;
     private bool? _methods;
 
+    // A long run of rows that is no table from any of its first lines is none from the others: without a bound every line would walk to its end.
+    private const int MostTries = 40;
+    private int _rowsEnd;
+    private int _rowsTried;
+
     /// <summary>True for a line behind a table of foods that is of the work told there without a heading, a number or a stop.</summary>
     private bool UnderTable(int i, string body)
     {
@@ -26,7 +31,7 @@ internal sealed partial class Shaper
     private bool Columned(int i, out int end)
     {
         int from = _pieces.Count;
-        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Columns.Of(lines, i, out end) is { } rows && (CellLists.Cut(rows, 0, rows.Count, lang, _pieces) || Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang)));
+        bool cut = HeadedColumn.Cut(lines, i, lang, _pieces, out end) || Rows(i, out end);
         if (cut)
         {
             Note(from);
@@ -35,6 +40,23 @@ internal sealed partial class Shaper
         }
 
         return cut;
+    }
+
+    private bool Rows(int i, out int end)
+    {
+        end = i;
+        if (i < _rowsEnd && _rowsTried >= MostTries)
+        {
+            return false;
+        }
+
+        if (Columns.Of(lines, i, out end) is { } rows && (CellLists.Cut(rows, 0, rows.Count, lang, _pieces) || Tables.Cut(rows, 0, rows.Count, lang, _pieces, TableUnits.Stated(lines, i, end, lang))))
+        {
+            return true;
+        }
+
+        (_rowsTried, _rowsEnd) = end > _rowsEnd ? (1, end) : (_rowsTried + 1, _rowsEnd);
+        return false;
     }
 
     private int Table(int i, int end)

@@ -24,7 +24,7 @@ internal static class Undress
         lines = Stamps.Off(lines, asides);
         lines = Tags.Off(lines, lang);
         lines = Scattered.Joined(lines, lang);
-        lines = Outline.Off(lines, lang);
+        lines = NumberedWork.Dotted(Outline.Off(lines, lang), lang);
         return (Chains.Cut(lines, lang), asides);
     }
 }
