@@ -71,6 +71,18 @@ public sealed class PageEdgeKindTests
     public void A_line_with_its_own_amount_is_no_rest_of_a_word() =>
         Assert.Equal(3, Lines(Read("Suppe\n\n250 g Linsen\n1 l Brühe -\nsalz 10 g\n\nLinsen 40 Minuten kochen.\n")).Length);
 
+    [Theory]
+    [InlineData("Käsespätzle\nBewertung: 4,6 von 5 (98)\n\n400 g Mehl\n4 Eier\n")]
+    [InlineData("Leek tart\nRating: 4.8 / 5\n\n400 g flour\n4 eggs\n")]
+    [InlineData("Tarta\nValoración: 4,8 de 5\n\n400 g de harina\n4 huevos\n")]
+    [InlineData("Revista de la casa, nº 7\n\nTARTA\nPara 4 personas\n\n400 g de harina\n4 huevos\n")]
+    public void Votes_and_numbers_of_issues_count_no_food(string card) => Assert.Equal(2, Read(card).Components.Sum(c => c.Ingredients.Length));
+
+    [Theory]
+    [InlineData("Omelette\n\nEggs, 7\n400 g flour\n")]
+    [InlineData("Omelette\n\n7 eggs\n400 g flour\n")]
+    public void Counts_stay_counts(string card) => Assert.Equal(2, Read(card).Components.SelectMany(c => c.Ingredients).Count(l => l.Foods.Any(f => f.Amount is 7 or 400)));
+
     private static Dish Read(string card) => Told.Read(card);
 
     private static string[] Lines(Dish d) => [.. Told.Lines(d).Select(l => l.TrimStart(':', ' ').TrimEnd())];

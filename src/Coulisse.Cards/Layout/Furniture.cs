@@ -43,7 +43,7 @@ internal static class Furniture
             return true;
         }
 
-        if (body.Length is >= 80 and < 120 && Labelled(body) || body.Length < 80 && (Menu(body) || Row(body) || Labelled(body) || Votes(body) || Scales(body) || Paged(body)))
+        if (body.Length is >= 80 and < 120 && Labelled(body) || body.Length < 80 && (Menu(body) || Row(body) || Labelled(body) || Votes(body) || Rated(body) || Scales(body) || Paged(body)))
         {
             return true;
         }
@@ -90,6 +90,12 @@ internal static class Furniture
 
     /// <summary>"★★★★★ 4.8 (36 ratings)", "4,7 von 5 Sternen".</summary>
     private static bool Votes(string body) => (body[0] is '★' or '☆' || (body[0] == '(' || char.IsAsciiDigit(body[0])) && Voted.In(body) && !Places.HasAny(body, "star anise")) && body.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && body.Count(' ') < 8;
+
+    /// <summary>"Bewertung: 4,6 von 5 (98)", "Rating: 4.8 / 5": how a page's readers liked it.</summary>
+    private static bool Rated(string body) =>
+        body.IndexOf(':') is > 2 and < 16 and var colon && body.Length < 40 && Rating.Contains(body.AsSpan(0, colon).TrimEnd()) && body.AsSpan(colon + 1).TrimStart(' ') is { Length: > 0 } rest && (char.IsAsciiDigit(rest[0]) || rest[0] is '★' or '☆');
+
+    private static readonly WordSet Rating = new(anyCase: true, "rating", "ratings", "votes", "stars", "reviews", "avis", "bewertung", "bewertungen", "wertung", "valoración", "valoraciones", "puntuación", "valutazione", "voti", "評価");
 
     private static readonly WordList Voted = new("ratings", "reviews", "votes", "stars", "rating", "avis", "Bewertungen", "Sternen", "Sterne", "valoraciones", "votos", "opiniones", "recensioni", "voti", "stelle");
 

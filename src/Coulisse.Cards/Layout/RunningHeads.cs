@@ -8,7 +8,7 @@ internal static class RunningHeads
     private const int Longest = 120;
     private const int LongestPage = 16;
     private const string Gap = "   ";
-    private static readonly string[] Parting = [Gap, "\t", " | ", " · ", " • ", " — ", " – "];
+    private static readonly string[] Parting = [Gap, "\t", ", ", " | ", " · ", " • ", " — ", " – "];
 
     /// <summary>True for such a line where a page may begin or end: the first of the card, or one with room over and under it. In a list "Pâte brisée      p. 32" points to another page.</summary>
     public static bool At(List<RawLine> lines, int i, string lang)
@@ -40,6 +40,10 @@ internal static class RunningHeads
         page = page.Trim();
         name = name.Trim();
         bool named = name.Length > 3 && char.IsLetter(name[0]) && name.AsSpan().IndexOfAnyInRange('0', '9') < 0;
-        return named && (page.Length is > 1 and < LongestPage && Furniture.Page(page) || opens && sign == " | " && page.Length is > 0 and < 4 && page.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && name.Contains(' ') && FoodIds.Match(name, lang) is null);
+        return named && (sign == ", " ? opens && Issue(page) : page.Length is > 1 and < LongestPage && (Furniture.Page(page) || opens && Issue(page)) || opens && sign == " | " && page.Length is > 0 and < 4 && page.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && name.Contains(' ') && FoodIds.Match(name, lang) is null);
     }
+
+    /// <summary>"n° 7", "No. 12", "Nr. 3": which issue it is.</summary>
+    private static bool Issue(string s) =>
+        s.Length is > 2 and < 9 && s[0] is 'n' or 'N' && s[1..].TrimStart('o', 'r', 'º', '°', '.', ' ') is { Length: > 0 and < 4 } number && number.Length < s.Length - 1 && number.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0;
 }
