@@ -6,6 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class WorkBehind
 {
     private const int MostLoose = 3;
+    private static readonly System.Buffers.SearchValues<char> Marks = System.Buffers.SearchValues.Create(",;(/%:");
 
     // What keeps a food makes another of it, whether or not our table holds that one.
     private static readonly WordList Kept = new("smoked", "dried", "cured", "salted", "candied", "pickled", "tinned", "canned", "frozen", "geräuchert", "getrocknet", "gepökelt", "gesalzen", "kandiert", "eingelegt", "gefroren", "tiefgekühlt");
@@ -16,7 +17,7 @@ internal static class WorkBehind
     /// <summary>True when the food before the amount is known and the words behind it say how it is worked, whatever the unit; of weighed and measured foods, also when they are a few loose words that name no food ("whipped", "full fat").</summary>
     public static bool Is(string food, ReadOnlySpan<char> rest, Measure m, string lang)
     {
-        if (m.Unit is null || rest.Length < 3 || !char.IsLetter(rest[0]) || rest.IndexOfAnyInRange('0', '9') >= 0 || rest.ContainsAny(",;(/%:"))
+        if (m.Unit is null || rest.Length < 3 || !char.IsLetter(rest[0]) || rest.IndexOfAnyInRange('0', '9') >= 0 || rest.ContainsAny(Marks))
         {
             return false;
         }
