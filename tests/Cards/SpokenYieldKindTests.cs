@@ -104,4 +104,17 @@ public sealed class SpokenYieldKindTests
     [Fact]
     public void A_yield_told_in_words_stands_before_a_cut() =>
         Assert.Equal(12, Assert.Single(Read("Bread\nMakes 12\n\n1 kg flour\n700 g water\n\nMix 10 minutes.\nShape 6 loaves.\nBake 40 minutes at 230 °C.\n").Yields).Amount);
+
+    // Found by spoiled texts: a blank left out behind the figure.
+    [Theory]
+    [InlineData("Salen unas 40es")]
+    [InlineData("Makes 12pots")]
+    [InlineData("Donne 8parts")]
+    public void A_noun_that_touches_its_figure_breaks_nothing(string line)
+    {
+        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText($"# Croquetas\n\n{line}\n\n## Masa\n\n- 100 g harina\n- 1 l leche\n"))).Value;
+
+        Assert.Equal(2, d.Components.SelectMany(c => c.Ingredients).Count(l => l.Foods.Any(f => f.Grams == 100 || f.Unit == "l")));
+        Assert.Equal("Croquetas", d.Title);
+    }
 }
