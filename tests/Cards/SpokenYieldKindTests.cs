@@ -112,7 +112,7 @@ public sealed class SpokenYieldKindTests
     [InlineData("Donne 8parts")]
     public void A_noun_that_touches_its_figure_breaks_nothing(string line)
     {
-        Dish d = Assert.IsType<Parsed<Dish>.Ok>(CardReader.Read(new CardText($"# Croquetas\n\n{line}\n\n## Masa\n\n- 100 g harina\n- 1 l leche\n"))).Value;
+        Dish d = Read($"# Croquetas\n\n{line}\n\n## Masa\n\n- 100 g harina\n- 1 l leche\n");
 
         Assert.Equal(2, d.Components.SelectMany(c => c.Ingredients).Count(l => l.Foods.Any(f => f.Grams == 100 || f.Unit == "l")));
         Assert.Equal("Croquetas", d.Title);
