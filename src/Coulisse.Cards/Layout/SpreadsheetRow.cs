@@ -14,6 +14,9 @@ internal sealed class SpreadsheetRow
     // 煮る, 混ぜて, 冷やす: how an order ends
     private const string Ends = "るすむうくぐつぬぶてで";
     private readonly string _lang;
+    private bool _asked;
+    private string? _label;
+    private bool? _amounted;
 
     public SpreadsheetRow(RawLine line, char sign, string lang)
     {
@@ -61,20 +64,20 @@ internal sealed class SpreadsheetRow
     public bool StepHead => Filled > 1 && (StepTable.Opens(Cells[First]) || StepTable.Tells(Cells[First]) || Sections.Of(Cells[First], _lang) == "method") && Array.TrueForAll(Cells, c => c.AsSpan().IndexOfAnyInRange('0', '9') < 0);
 
     /// <summary>A name, and in another cell an amount.</summary>
-    public bool Amounted => Filled > 1 && Label is null && Array.Exists(Cells, Amount) && Array.Exists(Cells, c => c.Length > 0 && !Amount(c) && c.Any(char.IsLetter));
+    public bool Amounted => _amounted ??= Filled > 1 && Label is null && Array.Exists(Cells, Amount) && Array.Exists(Cells, c => c.Length > 0 && !Amount(c) && c.Any(char.IsLetter));
 
     /// <summary>"Yield | 5 l", "Dish | Zucchini slice", "Yield | 5 | l": a label of the card and its value, as a line; null for a food and its amount.</summary>
     public string? Label
     {
         get
         {
-            bool split = Filled == 3 && First == 0 && Cells.Length > 2 && Cells[1].Length > 0 && Cells[1].AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && Cells[2].Length is > 0 and < 20;
-            if (First != 0 || Filled != 2 && !split || Cells[0].Length > LongestLabel || !char.IsLetter(Cells[0][0]) || Cells[0].AsSpan().IndexOfAnyInRange('0', '9') >= 0)
+            // Asked by nearly every question above and for the rows over and under.
+            if (!_asked)
             {
-                return null;
+                (_label, _asked) = (Labelled(), true);
             }
 
-            return Told(Cells[0], split ? $"{Cells[1]} {Cells[2]}" : Words);
+            return _label;
         }
     }
 
@@ -114,6 +117,13 @@ internal sealed class SpreadsheetRow
 
     /// <summary>A sentence of work alone in its row, which does not tell how the dish is kept or served.</summary>
     public bool Ordered => Only is { Length: > 3 } s && Marks.ListNumber(s, 0) == 0 && (Looks.Work(s, _lang) || Looks.Opens(s, _lang)) && !Looks.Statement(s, _lang) && !KeepLabels.Opens(s, _lang) && LineKinds.Of(s, _lang) == LineKind.Ingredient;
+
+    private string? Labelled()
+    {
+        bool split = Filled == 3 && First == 0 && Cells.Length > 2 && Cells[1].Length > 0 && Cells[1].AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && Cells[2].Length is > 0 and < 20;
+        return First != 0 || Filled != 2 && !split || Cells[0].Length > LongestLabel || !char.IsLetter(Cells[0][0]) || Cells[0].AsSpan().IndexOfAnyInRange('0', '9') >= 0 ? null
+            : Told(Cells[0], split ? $"{Cells[1]} {Cells[2]}" : Words);
+    }
 
     private string? Told(string label, string value)
     {

@@ -12,7 +12,6 @@ internal static class StepTable
     /// <summary>True for a head that says the column tells the steps.</summary>
     public static bool Tells(string head) => Doings.Contains(head.Trimmed(" :.#"));
 
-
     /// <summary>True for a head that says the column numbers the steps.</summary>
     public static bool Opens(string head) => Heads.Contains(head.Trimmed(" :.#"));
 

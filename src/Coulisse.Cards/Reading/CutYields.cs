@@ -95,7 +95,7 @@ internal static class CutYields
         int from = s.AsSpan(0, at).LastIndexOf(". ") is >= 0 and var stop ? stop + 2 : 0;
         for (int i = from; i < at; i++)
         {
-            if (char.IsLetter(s[i]) && (i == from || !char.IsLetter(s[i - 1])) && Begins(s[i..at], Ready))
+            if (char.IsLetter(s[i]) && (i == from || !char.IsLetter(s[i - 1])) && YieldWords.Begins(s[i..at], Ready))
             {
                 return true;
             }
@@ -116,7 +116,7 @@ internal static class CutYields
         string rest = s[n.End..].Trim();
         rest = rest.AsSpan().IndexOfAny(".,;") is >= 0 and var stop ? rest[..stop] : rest;
         string noun = rest[..Places.WordEnd(rest, 0)];
-        bool pieces = rest.Length == 0 || rest.Count(' ') < 3 && rest.AsSpan().IndexOfAnyInRange('0', '9') < 0 && (Begins(noun, Pieces) || Begins(rest[(rest.LastIndexOf(' ') + 1)..], Pieces) || YieldWords.PiecesOf(string.Concat(n.Min.ToString(CultureInfo.InvariantCulture), " ", noun), lang) is not null);
+        bool pieces = rest.Length == 0 || rest.Count(' ') < 3 && rest.AsSpan().IndexOfAnyInRange('0', '9') < 0 && (YieldWords.Begins(noun, Pieces) || YieldWords.Begins(rest[(rest.LastIndexOf(' ') + 1)..], Pieces) || YieldWords.PiecesOf(string.Concat(n.Min.ToString(CultureInfo.InvariantCulture), " ", noun), lang) is not null);
         return pieces ? n.Min : null;
     }
 
@@ -158,7 +158,7 @@ internal static class CutYields
             string noun = Places.Letters(s, Places.Skip(s, n.End));
             string before = s[..i].TrimEnd();
             bool shaped = lang == "de" ? before.EndsWith("zu", StringComparison.OrdinalIgnoreCase) && Array.Exists(Shaping, v => Places.FindWord(s, v, n.End) > 0) : Array.Exists(Shapes, v => before.EndsWith(v, StringComparison.OrdinalIgnoreCase) && (before.Length == v.Length || before[^(v.Length + 1)] == ' '));
-            if (shaped && Begins(noun, Loaves))
+            if (shaped && YieldWords.Begins(noun, Loaves))
             {
                 return n.Min;
             }
@@ -166,6 +166,4 @@ internal static class CutYields
 
         return null;
     }
-
-    private static bool Begins(string noun, string[] words) => noun.Length > 2 && Array.Exists(words, w => noun.StartsWith(w, StringComparison.OrdinalIgnoreCase));
 }

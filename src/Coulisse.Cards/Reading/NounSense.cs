@@ -11,7 +11,8 @@ internal static class NounSense
     private static readonly WordSet Prepositions = Set("of with in into for from on onto at by over under through between without until till after before per like");
     // Words that may follow a noun; behind any other the word before it says what kind of thing that is.
     private static readonly WordSet Small = Set("and or for to until till in into on onto over at with of from by then well again about once twice before after as but is are it them off up down out through while under at least per");
-    private static readonly WordSet Kept = Set("pan frying skillet wok griddle heat ingredients mix mixture things goods place cupboard store cure yeast");
+    // What "dry" only tells the state of.
+    private static readonly WordSet Dries = Set("pan frying skillet wok griddle heat ingredients mix mixture things goods place cupboard store cure yeast");
     private static readonly WordSet Measures = Set("must should temp temps temperature temperatures is needs has reads reaches hits at min minimum registers above over");
     private static readonly WordSet Objects = Set("the a an it them this that these those each your its both all any every some well generously lightly heavily together until lots to");
     // Foods that share their word with a verb: in a list they are foods.
@@ -52,7 +53,7 @@ internal static class NounSense
             return true;
         }
 
-        if (word == "dry" && Kept.Contains(behind))
+        if (word == "dry" && Dries.Contains(behind))
         {
             // "Dry pan, very hot", "dry ingredients into the bowl": how it is, and nobody dries it.
             return true;

@@ -14,9 +14,7 @@ internal static class Operations
     private static readonly WordSet Small = new(anyCase: false, "add", "set_aside", "mix", "serve", "carry", "cook_unsaid", "label");
     // Rows of one kind of food only: "open the bags" is no oyster.
     private static readonly WordSet Narrow = new(anyCase: false, "open_oysters", "open_scallops", "clean_mussels", "pick_crab", "peel_prawns", "shell_pods", "shell_boiled_eggs", "shell_lobster", "scale_and_gut", "joint_bird", "debone_bird", "stuff", "turn_vegetables", "crack_eggs", "top_and_tail", "rest_meat");
-    private static readonly Lazy<SpanTable<Row?>> Words = new(LoadWords);
-
-    private static readonly Lazy<Beginnings> First = new(() => new Beginnings(Words.Value.Keys, folded: true));
+    private static readonly Lazy<WordTable<Row>> Words = new(LoadWords);
 
     /// <summary>Words of work in the order of the sentence, with their places, whether they are verbs there or names.</summary>
     public static List<(int At, string Id)> In(string s, string lang) => Found(s, lang, null);
@@ -55,7 +53,7 @@ internal static class Operations
     {
         List<(int, string)> found = [];
         Span<char> buffer = stackalloc char[160];
-        SpanTable<Row?> words = Words.Value;
+        WordTable<Row> words = Words.Value;
         int i = 0;
         while (i < s.Length && found.Count < 40)
         {
@@ -84,14 +82,14 @@ internal static class Operations
             {
                 for (int n = Math.Min(8, s.Length - i); n > 1 && best is null; n--)
                 {
-                    if (words.TryGetValue(s.AsSpan(i, n), out Row? row) && Pick(row, s, lang) is { } id)
+                    if (Pick(words.Find(s.AsSpan(i, n)), s, lang) is { } id)
                     {
                         best = id;
                         next = i + n;
                     }
                 }
             }
-            else if (First.Value.May(s, i))
+            else if (words.MayBegin(s, i))
             {
                 int e = i;
                 int told = i;
@@ -102,7 +100,7 @@ internal static class Operations
                     int to = Math.Min(e, i + 70);
                     n = Folding.Key(s.AsSpan(told, to - told), buffer, n);
                     told = to;
-                    if (n > 0 && words.TryGetValue(buffer[..n], out Row? row) && Pick(row, s, lang) is { } id)
+                    if (n > 0 && Pick(words.Find(buffer[..n]), s, lang) is { } id)
                     {
                         best = id;
                         next = e;
@@ -209,20 +207,15 @@ internal static class Operations
     /// <summary>True for a mere "add" or "mix".</summary>
     public static bool IsSmall(string id) => Small.Contains(id);
 
-    /// <summary>A verb in one language, its operation, and the foods that bind it to this row.</summary>
-    private sealed class Row(string lang, string id, string foods)
+    /// <summary>The operation of a verb, and the foods that bind the verb to it.</summary>
+    private sealed class Row(string id, string foods)
     {
         private string[]? _foods;
-
-        public string Lang => lang;
 
         public string Id => id;
 
         /// <summary>The foods, told apart when a text first has the verb: most verbs of the table are in no card.</summary>
         public string[] Foods => _foods ??= Apart(foods);
-
-        /// <summary>The next row of the same word.</summary>
-        public Row? Next { get; set; }
 
         private static string[] Apart(string foods)
         {
@@ -236,42 +229,29 @@ internal static class Operations
         }
     }
 
-    private static SpanTable<Row?> LoadWords()
+    private static WordTable<Row> LoadWords()
     {
-        SpanTable<Row?> words = new();
+        WordTable<Row> words = new();
         Span<char> key = stackalloc char[LongestKey];
         foreach (string[] r in ReferenceTable.Load("reading/operations.tsv").Rows)
         {
-            ref Row? place = ref words.At(Places.IsJapanese(r[0][0]) ? r[0] : key[..Folding.Key(r[0], key)], r[0]);
-            Row row = new(r[1], r[2], r[3]);
-            if (place is null)
-            {
-                place = row;
-                continue;
-            }
-
-            Row last = place;
-            while (last.Next is { } next)
-            {
-                last = next;
-            }
-
-            last.Next = row;
+            words.Add(Places.IsJapanese(r[0][0]) ? r[0] : key[..Folding.Key(r[0], key)], r[0], r[1], new Row(r[2], r[3]));
         }
 
         return words;
     }
 
-    private static string? Pick(Row? rows, string s, string lang)
+    private static string? Pick(Meaning<Row>? meanings, string s, string lang)
     {
         string? first = null;
-        for (Row? r = rows; r is not null; r = r.Next)
+        for (Meaning<Row>? m = meanings; m is not null; m = m.Next)
         {
-            if (r.Lang != lang)
+            if (m.Lang != lang)
             {
                 continue;
             }
 
+            Row r = m.Value;
             first ??= Narrow.Contains(r.Id) ? null : r.Id;
             foreach (string food in r.Foods)
             {

@@ -82,8 +82,8 @@ internal static class SpokenYields
             }
 
             string noun = Places.Letters(rest, 0);
-            bool guests = YieldWords.Guest(noun) || FirstOfDishes.May(noun, 0) && Begins(noun, Served);
-            bool told = noun.Length == 0 ? n.Min > 1 : guests || YieldWords.Form(noun) || YieldWords.PiecesOf(s[i..Math.Min(n.End + 1 + noun.Length, s.Length)], lang) is not null || FirstOfDishes.May(noun, 0) && Begins(noun, Vessels);
+            bool guests = YieldWords.Guest(noun) || FirstOfDishes.May(noun, 0) && YieldWords.Begins(noun, Served);
+            bool told = noun.Length == 0 ? n.Min > 1 : guests || YieldWords.Form(noun) || YieldWords.PiecesOf(s[i..Math.Min(n.End + 1 + noun.Length, s.Length)], lang) is not null || FirstOfDishes.May(noun, 0) && YieldWords.Begins(noun, Vessels);
             bool eaten = guests || noun.Length == 0 && w.EndsWith("für", StringComparison.Ordinal) || noun.Length == 0 && w.EndsWith("para", StringComparison.Ordinal);
             if (!sure && !guests && rest.Length > noun.Length)
             {
@@ -115,6 +115,4 @@ internal static class SpokenYields
 
         return s.Trim();
     }
-
-    private static bool Begins(string noun, string[] words) => Array.Exists(words, w => noun.StartsWith(w, StringComparison.OrdinalIgnoreCase));
 }

@@ -14,8 +14,8 @@ internal static class WorkBehind
     // Behind these stands another amount, another food, or what the food is for.
     private static readonly WordSet Joints = new(anyCase: true, "and or plus per for to of with in as at from each und oder je pro für zu von mit aus et ou par pour de du des avec en y o u por para con da di e a al".Split(' '));
 
-    /// <summary>True when the food before the amount is known and the words behind it say how it is worked, whatever the unit; of weighed and measured foods, also when they are a few loose words that name no food ("whipped", "full fat").</summary>
-    public static bool Is(string food, ReadOnlySpan<char> rest, Measure m, string lang)
+    /// <summary>True when the words behind an amount say how its food is worked, whatever the unit; of what is weighed and measured, also when they are a few loose words that name no food ("whipped", "full fat"). Of a food nobody knows they may be anything.</summary>
+    public static bool Tells(ReadOnlySpan<char> rest, Measure m, string lang)
     {
         if (m.Unit is null || rest.Length < 3 || !char.IsLetter(rest[0]) || rest.IndexOfAnyInRange('0', '9') >= 0 || rest.ContainsAny(Marks))
         {
@@ -23,7 +23,7 @@ internal static class WorkBehind
         }
 
         string words = rest.ToString();
-        return (Only(words, lang) || m.Unit.Kind is "mass" or "volume" && Loose(words, lang)) && FoodIds.Match(food, lang) is not null;
+        return Only(words, lang) || m.Unit.Kind is "mass" or "volume" && Loose(words, lang);
     }
 
     /// <summary>"onions 3 diced": takes the count and leaves the food with its work behind a comma; null for any other line.</summary>
@@ -109,7 +109,7 @@ internal static class WorkBehind
     {
         "en" => word is [.., not 'e', 'e', 'd'],
         "fr" => word is [.., 'é'] or [.., 'é', 'e' or 's'] or [.., 'é', 'e', 's'],
-        "de" => word.Length > 6 && word is [.., 't'] or [.., 'e', 'n'] && word.Length > 6 && (word.StartsWith("ge", StringComparison.Ordinal) || Array.Exists(Parted, p => word.StartsWith(p, StringComparison.Ordinal))),
+        "de" => word.Length > 6 && word is [.., 't'] or [.., 'e', 'n'] && (word.StartsWith("ge", StringComparison.Ordinal) || Array.Exists(Parted, p => word.StartsWith(p, StringComparison.Ordinal))),
         "es" => word is [.., 'a' or 'i', 'd', 'o' or 'a'] or [.., 'a' or 'i', 'd', 'o' or 'a', 's'],
         "it" => word is [.., 'a' or 'i' or 'u', 't', 'o' or 'a' or 'i' or 'e'],
         _ => false,

@@ -370,7 +370,8 @@ internal static class YieldWords
     /// <summary>True for a word for those who eat.</summary>
     public static bool Guest(string noun) => noun.Length >= 2 && (noun.Length > 2 || Places.IsJapanese(noun[0])) && Begins(noun, GuestWords);
 
-    private static bool Begins(string noun, string[] words)
+    /// <summary>True for a noun that begins like one of these, in whatever case.</summary>
+    public static bool Begins(string noun, string[] words)
     {
         foreach (string w in words)
         {
