@@ -93,7 +93,7 @@ public sealed class CardJourney
         Assert.Equal(0, await page.Locator(".open-weight").CountAsync());
         await TabToAsync(page, "main");
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync("**/cards/*");
+        await page.ArriveAsync("/cards/[^/]+$");
 
         Assert.Equal("Leek soup", await page.Locator("h1").InnerTextAsync());
         Assert.Empty(bench.Foul);
@@ -127,7 +127,7 @@ public sealed class CardJourney
         await PasteAsync(page, hostile);
         await page.Locator(".w, .r").First.WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep this card" }).ClickAsync();
-        await page.WaitForURLAsync("**/cards/*");
+        await page.ArriveAsync("/cards/[^/]+$");
         await page.Locator(".w, .r").First.WaitForAsync();
 
         Assert.False(await page.EvaluateAsync<bool>("'ran' in window"));

@@ -40,7 +40,7 @@ public sealed class PasskeyJourney
             await page.GotoAsync(bench.Named + "/cards");
             Assert.Contains("/sign-in", page.Url, StringComparison.Ordinal);
             await page.GetByRole(AriaRole.Button, new() { Name = "passkey" }).ClickAsync();
-            await page.WaitForURLAsync(u => !u.Contains("/sign-in", StringComparison.Ordinal));
+            await page.ArriveAsync("^(?!.*/sign-in)");
             Assert.Equal("Ada", (await page.Locator("a[href='/me']").InnerTextAsync()).Trim());
 
             // the finger is no longer the owner's: the browser does not confirm, and the door stays shut

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Coulisse.Web;
 using Coulisse.Web.Tests;
 using Microsoft.Playwright;
@@ -58,7 +59,7 @@ public sealed class StartJourney
 
         await first.TapAsync();
         await yes.ClickAsync();
-        await page.WaitForURLAsync("**/live/*", new() { WaitUntil = WaitUntilState.Commit });
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/live/[^/]+$"));
         Assert.Empty(bench.Foul);
     }
 }
