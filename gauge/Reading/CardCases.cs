@@ -26,13 +26,10 @@ internal static class CardCases
                 Beyond(foods, dish, CaseFile.Id(c), e);
             }
 
-            foreach (JsonElement step in Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _)))
+            Step[] all = dish is null ? [] : [.. dish.Components.SelectMany(k => k.Steps)];
+            foreach ((Step? found, JsonElement[] told) in Together([.. Array(e, "steps").Where(s => s.ValueKind == JsonValueKind.Object && s.TryGetProperty("starts", out _))], all))
             {
-                // The step that begins so, before one that says it on the way. A case quotes its source, where a page writes "&deg;" for a degree.
-                string starts = Plain(System.Net.WebUtility.HtmlDecode(step.GetProperty("starts").GetString()!));
-                Step[] all = dish is null ? [] : [.. dish.Components.SelectMany(k => k.Steps)];
-                Step? found = System.Array.Find(all, s => s.Text.StartsWith(starts, StringComparison.OrdinalIgnoreCase)) ?? System.Array.Find(all, s => s.Text.Contains(starts, StringComparison.OrdinalIgnoreCase));
-                Figures(minutes, degrees, found, dish?.Language ?? "en", CaseFile.Id(c), step);
+                Figures(minutes, degrees, found, dish?.Language ?? "en", CaseFile.Id(c), told);
             }
 
             foreach (JsonElement y in Array(e, "yields").Where(y => y.ValueKind == JsonValueKind.Object && y.GetProperty("amount").ValueKind == JsonValueKind.Number))
@@ -72,23 +69,48 @@ internal static class CardCases
         }
     }
 
-    private static void Figures(Score minutes, Score degrees, Step? read, string lang, string id, JsonElement step)
+    /// <summary>Each step of the card with what the case tells of it: a case may tell sentence by sentence what stands on one line and is one step.</summary>
+    private static List<(Step? Found, JsonElement[] Told)> Together(JsonElement[] steps, Step[] all)
     {
-        bool timed = step.TryGetProperty("times", out JsonElement times);
-        bool heated = step.TryGetProperty("temperatures", out JsonElement heats);
-        string want = string.Join(' ', (timed ? times.EnumerateArray() : default).Select(t => $"{CaseFile.Say(t.GetProperty("minutesMin"))}-{CaseFile.Say(t.GetProperty("minutesMax"))}"));
-        string got = string.Join(' ', read is null ? ["no such step"] : CaseFile.Times(read, lang));
-        string wantC = string.Join(' ', (heated ? heats.EnumerateArray() : default).Select(t => CaseFile.Say(t.GetProperty("c"))).Where(t => t.Length > 0));
-        bool inherited = (heated ? heats.EnumerateArray() : default).Any(t => t.TryGetProperty("inherited", out _));
-        string gotC = read is null ? "no such step" : CaseFile.Degrees(CaseFile.Both(read, lang).SelectMany(w => w.Temperatures).Where(t => inherited || !t.Inherited), wantC);
-        if (timed)
+        List<(Step? Found, JsonElement[] Told)> groups = [];
+        foreach (JsonElement step in steps)
         {
-            minutes.Add(want == got, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {want}, read {got}");
+            // The step that begins so, before one that says it on the way. A case quotes its source, where a page writes "&deg;" for a degree.
+            string starts = Plain(System.Net.WebUtility.HtmlDecode(step.GetProperty("starts").GetString()!));
+            Step? found = System.Array.Find(all, s => s.Text.StartsWith(starts, StringComparison.OrdinalIgnoreCase)) ?? System.Array.Find(all, s => s.Text.Contains(starts, StringComparison.OrdinalIgnoreCase));
+            if (found is not null && groups.Count > 0 && ReferenceEquals(groups[^1].Found, found))
+            {
+                groups[^1] = (found, [.. groups[^1].Told, step]);
+            }
+            else
+            {
+                groups.Add((found, [step]));
+            }
         }
 
-        if (heated)
+        return groups;
+    }
+
+    private static void Figures(Score minutes, Score degrees, Step? read, string lang, string id, JsonElement[] told)
+    {
+        JsonElement[] heats = [.. told.SelectMany(s => Array(s, "temperatures"))];
+        string want = string.Join(' ', told.SelectMany(s => Array(s, "times")).Select(t => $"{CaseFile.Say(t, "minutesMin")}-{CaseFile.Say(t, "minutesMax")}"));
+        string got = string.Join(' ', read is null ? ["no such step"] : CaseFile.Times(read, lang));
+        string wantC = string.Join(' ', heats.Select(t => CaseFile.Say(t, "c")).Where(t => t.Length > 0));
+        bool inherited = heats.Any(t => t.TryGetProperty("inherited", out _));
+        string gotC = read is null ? "no such step" : CaseFile.Degrees(CaseFile.Both(read, lang).SelectMany(w => w.Temperatures).Where(t => inherited || !t.Inherited), wantC);
+        foreach (JsonElement step in told)
         {
-            degrees.Add(wantC == gotC, () => $"{id} “{read?.Text ?? step.GetProperty("starts").GetString()}” is {wantC}, read {gotC}");
+            string text = read?.Text ?? step.GetProperty("starts").GetString()!;
+            if (step.TryGetProperty("times", out _))
+            {
+                minutes.Add(want == got, () => $"{id} “{text}” is {want}, read {got}");
+            }
+
+            if (step.TryGetProperty("temperatures", out _))
+            {
+                degrees.Add(CaseFile.SameDegrees(wantC, gotC, text), () => $"{id} “{text}” is {wantC}, read {gotC}");
+            }
         }
     }
 

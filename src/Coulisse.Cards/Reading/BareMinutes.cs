@@ -81,9 +81,12 @@ internal static class BareMinutes
         }
 
         bool leans = Places.WordAt(s, j, "more") || Places.WordAt(s, j, "on medium") || Places.WordAt(s, j, "on high") || Places.WordAt(s, j, "on low") || Places.WordAt(s, j, "on fast")
-            || verb || another || (stops && !Places.HasAny(before, "or on") && (More(before) || before.EndsWith(" for", StringComparison.Ordinal)));
+            || verb || another || (stops && !Places.HasAny(before, "or on") && (More(before) || before.EndsWith(" for", StringComparison.Ordinal) && !Places.Ends(before[..^4].ToLowerInvariant(), Units)));
         return leans ? (n.Min, n.Max ?? n.Min, at, n.End) : null;
     }
+
+    /// <summary>Right behind the unit of a time "for 8" counts people: "70 minutes for 8".</summary>
+    private static readonly string[] Units = ["minutes", "minute", "mins", "min", "hours", "hour", "hrs", "hr"];
 
     // Apart, as this is asked at every word: nothing is made for the asking.
     private static bool OvenBefore(string s, int at, List<StepTemperature> temperatures) => temperatures.Exists(t => t.Of == TemperatureOf.Oven && !t.Inherited && s.IndexOf(t.Words, StringComparison.Ordinal) < at);

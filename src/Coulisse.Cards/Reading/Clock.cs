@@ -27,6 +27,12 @@ internal static class Clock
             return (first.Min, first.Min * 2, at, two + "or two".Length);
         }
 
+        if (lang is "fr" or "de" or "es" or "it" && first.Min == first.Max && first.Min is 1 or 60 or 1440 && !char.IsAsciiDigit(s[at]) && Places.Behind(s, Places.Skip(s, first.End), OrTwos) is > 0 and var both && !Again(s, both))
+        {
+            // "un jour ou deux"
+            return (first.Min, first.Min * 2, at, both);
+        }
+
         // "45 minutes to 1 hour", "1 h à 1 h 30": a range told in two units
         if (first.Min == first.Max && (Join(s, first.End, lang) is > 0 and var j || Between(s, at, first.End, out j)) && One(s, j, lang) is { } second && second.Min > first.Min && second.Min <= first.Min * 12)
         {
@@ -35,6 +41,11 @@ internal static class Clock
 
         return first;
     }
+
+    /// <summary>True where a unit of its own stands behind: "une heure ou deux heures".</summary>
+    private static bool Again(string s, int at) => TimeWords.Unit(s, Places.Skip(s, at), out _) is not null;
+
+    private static readonly string[] OrTwos = ["ou deux", "oder zwei", "o dos", "o due"];
 
     /// <summary>True when a figure from a place on begins a stretch of time.</summary>
     public static bool Tells(string s, int from, string lang)
@@ -94,6 +105,11 @@ internal static class Clock
             // "another hour and 15 mins"; "an hour and 15 minutes before serving" are two moments
             return phrase == 60 && Rest(s, phraseEnd, 60, lang) is { } beyond && !Earlier.In(s[beyond.End..Math.Min(s.Length, beyond.End + 10)]) ? (60 + beyond.Minutes, 60 + beyond.Minutes, at, beyond.End)
                 : phrase % 60 == 0 ? Quarters(s, at, phrase, phrase, phraseEnd) : (phrase, phrase, at, phraseEnd);
+        }
+
+        if (lang == "ja" && KanjiTimes.At(s, at) is { } written)
+        {
+            return written;
         }
 
         if (Numbers.Range(s, at, lang) is not { } n)
@@ -161,7 +177,7 @@ internal static class Clock
         }
 
         // "a second time", "one day": an article is one only of what lasts.
-        if (n.InWords && n.Min == 1 && unit is < 1 or >= 1440)
+        if (n.InWords && n.Min == 1 && unit is < 1 or >= 1440 && !(unit >= 1440 && OneLong.Is(s, at, end, lang)))
         {
             return null;
         }
@@ -305,6 +321,11 @@ internal static class Clock
                 j = Places.Skip(s, j + and.Length);
                 break;
             }
+        }
+
+        if (unit == 60 && j < s.Length && char.IsLetter(s[j]))
+        {
+            return SpelledMinutes.Behind(s, j, j > Places.Skip(s, end), lang);
         }
 
         if (j >= s.Length || !char.IsAsciiDigit(s[j]) || Numbers.Single(s, j, lang) is not { InWords: false } more || more.Min >= 60)

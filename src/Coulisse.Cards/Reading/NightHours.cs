@@ -1,3 +1,5 @@
+using Coulisse.Cards.Words;
+
 namespace Coulisse.Cards.Reading;
 
 /// <summary>A night that is told in hours beside it: "Retard o/n (12-16 hrs)", "overnight in the fridge. 12 h". In "cook 24 hours. Press overnight" it is a wait of its own.</summary>
@@ -33,6 +35,17 @@ internal static class NightHours
         }
 
         return false;
+    }
+
+    /// <summary>"半日(5〜6時間)", "half an hour (30 to 40 minutes)": true where the words of a time are followed by its figures in a bracket, which then tell it.</summary>
+    /// <param name="s">The step.</param>
+    /// <param name="start">Where the words begin.</param>
+    /// <param name="end">Where they end.</param>
+    /// <param name="lang">Language.</param>
+    public static bool Figured(string s, int start, int end, string lang)
+    {
+        int open = Places.Skip(s, end);
+        return open < s.Length && s[open] == '(' && !s.AsSpan(start, end - start).ContainsAnyInRange('0', '9') && Clock.At(s, Places.Skip(s, open + 1), lang) is { } told && told.End < s.Length && s[told.End] == ')';
     }
 
     /// <summary>True when a full stop and further words stand between.</summary>

@@ -6,8 +6,6 @@ namespace Coulisse.Cards.Reading;
 internal static class StepReader
 {
     private const int LongestStep = 20_000;
-    private static readonly string[] Nights = ["overnight", "une nuit", "über nacht", "de un día para otro", "tutta la notte", "una notte", "toda la noche", "la noche anterior", "o/n", "over night", "all night", "through the night", "pendant la nuit", "toute la nuit", "eine Nacht", "una noche", "durante la noche", "de un día para el otro", "tutta notte", "per la notte", "1 nuit", "1 Nacht", "1 noche", "1 notte", "1 night", "one night", "until the next day", "until next day", "until the following day", "jusqu'au lendemain", "bis zum nächsten Tag", "bis zum nächsten Morgen", "bis zum Folgetag", "hasta el día siguiente", "hasta mañana", "bis morgen", "fino a domani", "jusqu'à demain", "until tomorrow", "till tomorrow", "翌朝まで", "fino al giorno dopo", "fino al giorno seguente", "翌日まで", "一晩", "ひと晩", "1晩", "一夜"];
-    private static readonly Beginnings FirstOfNights = new(Nights);
     private static readonly WordList Hands = new("two people", "three people", "four people", "deux personnes", "zu zweit");
     private static readonly int[] People = [2, 3, 4, 2, 2];
     private static readonly string[] Folds = ["rabat à", "rabats à", "pli à", "plis à", "fold at", "folds at", "fold after", "folds after", "pliegue a", "pliegues a", "piega a", "pieghe a", "piega dopo", "falten nach", "rabat après", "rabats après"];
@@ -76,10 +74,16 @@ internal static class StepReader
         int people = 1;
         List<double> tendAt = [];
         string? other = null;
-        if (OtherWay.In(s, lang) is var (from, begin, to))
+        (int From, int Begin, int To)? way = OtherWay.In(s, lang);
+        if (way is null && OtherGoals.In(s, lang) is { } goals)
+        {
+            (way, other) = ((goals.From, goals.From, goals.To), goals.Text);
+        }
+
+        if (way is var (from, begin, to))
         {
             // What follows is read as if the other way were not there; places stay what they were.
-            other = s[begin..to].TrimmedEnd(" ,");
+            other ??= s[begin..to].TrimmedEnd(" ,");
             told = string.Concat(s.AsSpan(0, from), new string(' ', to - from), s.AsSpan(to));
             operations.RemoveAll(o => o.At >= from && o.At < to && operations.Exists(k => k.At < from));
             temperatures = Heat.In(told, lang, Operations.Main(operations), operations);
@@ -109,6 +113,12 @@ internal static class StepReader
             bool begins = i == 0 || !(char.IsLetterOrDigit(s[i - 1]) && !Places.IsJapanese(s[i - 1]) && !Crossed(s, i) && !TouchedHeat.At(s, i)) && s[i - 1] is not '.' and not ',' || i > 0 && s[i - 1] == ',' && !char.IsAsciiDigit(s[i]);
             if (!begins || !(char.IsLetterOrDigit(s[i]) || Numbers.Vulgar(s[i]) > 0) || (KeepTimes.Frozen(s, i) ?? Clock.At(s, i, lang) ?? BareMinutes.Leaning(s, i, lang, times.Count > 0, temperatures) ?? SharedMinutes.At(s, i, lang, times) ?? BareMinutes.At(s, i, lang, temperatures, times.Count > 0 ? times[^1] : null) ?? BareMinutes.Letter(s, i, lang, temperatures) ?? BareWaits.At(s, i, lang) ?? KeepTimes.At(s, i, lang)) is not { } t)
             {
+                continue;
+            }
+
+            if (NightHours.Figured(s, t.Start, t.End, lang) || FoodAges.Is(s, t.Start, t.End, t.Min) || ClockHours.Is(s, t.Start, t.End, t.Min, lang))
+            {
+                i = t.End - 1;
                 continue;
             }
 
@@ -143,7 +153,7 @@ internal static class StepReader
                 continue;
             }
 
-            if (Listed(before))
+            if (Listed(before) || lang == "ja" && Intervals.Told(tail))
             {
                 // "folding at 30, 60 and 90 min"
                 tendAt.Add(t.Min);
@@ -285,34 +295,7 @@ internal static class StepReader
             times.Add(new StepTime(most ? null : t.Min, least ? null : t.Max, kind, words) { Bound = least ? Bound.AtLeast : most || limit ? Bound.AtMost : Bound.At, Repeats = repeats });
         }
 
-        foreach (string night in FirstOfNights.MayIn(s) ? Nights : [])
-        {
-            if (Places.FindWord(s, night) is var at and >= 0)
-            {
-                if (NightHours.Told(s, at, at + night.Length, times, operations) || OrOvernight.Taken(s, at, at + night.Length, times))
-                {
-                    break;
-                }
-
-                string before = s[..at].TrimEnd();
-                if (times.Count > 0 && Ends(Folding.Lower(before[Math.Max(0, before.Length - 20)..].TrimEnd(',', ' ')), OrOvernight.Betters))
-                {
-                    // "2 hours or, better, overnight": the other way is no second wait.
-                    break;
-                }
-
-                // Where it stands among the others: "all night …, next day boil it an hour".
-                int place = 0;
-                while (place < times.Count && s.IndexOf(times[place].Words, StringComparison.Ordinal) is var told && told >= 0 && told < at)
-                {
-                    place++;
-                }
-
-                times.Insert(place, new StepTime(null, null, OwnWork.OfNight(operations, s, at, lang), night));
-                break;
-            }
-        }
-
+        Nights.Add(s, lang, times, operations);
         if (OpenWaits.In(s, times) is { } wait)
         {
             times.Add(new StepTime(null, null, TimeKind.Rest, wait));

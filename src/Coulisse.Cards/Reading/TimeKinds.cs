@@ -24,6 +24,25 @@ internal static class TimeKinds
     private static readonly string[] Hot = ["sweat", "brown_onions", "toast_dry", "caramel", "cook_syrup", "cook_custard", "make_stock", "confit", "smoke", "scald_milk", "cook_pasta", "cook_rice", "candy_fruit", "heat_through", "brown_butter", "melt", "reheat", "griddle", "grill_bars", "make_roux_sauce"];
     private static readonly string[] Stands = ["おく", "おいて", "おき", "置", "寝かせ", "休ませ", "浸", "漬"];
 
+    /// <summary>What is waited, told behind its figure: "16 minutos y cinco de reposo".</summary>
+    internal static readonly string[] Resting = ["resting", "of rest", "of resting", "standing time", "resting time", "de repos", "de reposo", "di riposo", "Ruhe", "Ruhezeit", "Nachruhe"];
+
+    /// <summary>Without the Japanese words that say "about".</summary>
+    private static string Near(string after)
+    {
+        foreach (string about in Abouts)
+        {
+            if (after.StartsWith(about, StringComparison.Ordinal))
+            {
+                return after[about.Length..];
+            }
+        }
+
+        return after;
+    }
+
+    private static readonly string[] Abouts = ["ほど", "くらい", "ぐらい", "程", "位", "程度"];
+
     /// <summary>The kind of a time.</summary>
     /// <param name="op">The operation it is of; null for none.</param>
     /// <param name="clause">The sentence it stands in.</param>
@@ -33,7 +52,7 @@ internal static class TimeKinds
     /// <param name="temperatures">The heats of the step.</param>
     public static TimeKind Of(string? op, string clause, double minutes, string after, bool own, List<StepTemperature> temperatures)
     {
-        if (Places.Begins(after, Stands))
+        if (Places.Begins(Near(after), Stands) || Places.Behind(after, Places.Skip(after, 0), Resting) > 0 && !IsCold(clause))
         {
             return TimeKind.Rest;
         }

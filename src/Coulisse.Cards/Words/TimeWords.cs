@@ -133,7 +133,7 @@ internal static class TimeWords
             new(15, "un cuarto de hora"), new(15, "cuarto de hora"), new(45, "tres cuartos de hora"), new(60, "otra hora"), new(30, "media hora"), new(90, "hora y media"), new(75, "hora y cuarto"), new(720, "medio día"));
         Add("it",
             new(15, "un quarto d'ora"), new(15, "quarto d'ora"), new(45, "tre quarti d'ora"), new(30, "una mezz'ora"), new(30, "mezz'ora"), new(30, "mezz'oretta"), new(30, "mezzora"), new(30, "mezza ora"), new(60, "un'oretta"),
-            new(60, "un'ora"), new(60, "un'altra ora"), new(720, "mezza giornata"), new(90, "ora e mezza"), new(90, "ora e mezzo"));
+            new(60, "un'ora"), new(60, "un'altra ora"), new(60, "un'altra oretta"), new(720, "mezza giornata"), new(90, "ora e mezza"), new(90, "ora e mezzo"));
         Add("ja",
             new(720, "半日"), new(1440, "一昼夜"), new(30, "半時間"), new(90, "一時間半"), new(60, "一時間"), new(120, "二時間"));
         return all;
