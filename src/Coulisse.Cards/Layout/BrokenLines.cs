@@ -138,6 +138,24 @@ internal static class BrokenLines
         return food.Length is > 1 and < 30 && !food.Contains(',') && FoodIds.Match(food, lang) is null && FoodIds.Match($"{food} {rest}", lang) is not null;
     }
 
+    /// <summary>"2. CREMA" or "2. Crema" over "ceci secchi 500 g": the number and the name of a part over its list, whose lines tell their amounts last. "1. Olive" over "oil 20 ml" is one food.</summary>
+    private static bool NumberedName(string a, string b, string lang)
+    {
+        if (Marks.ListNumber(a, 0) is not (> 0 and var number) || a[number..].Trim() is not { Length: > 2 and < 40 } name || !char.IsUpper(name[0]) || !Parts.Numberless(name) || name[^1] == ',' || Hanging.Contains(name[(name.LastIndexOf(' ') + 1)..]))
+        {
+            return false;
+        }
+
+        if (Looks.Capitals(name))
+        {
+            return true;
+        }
+
+        Draft d = new(why: false);
+        string food = !Parts.Numberless(b) && char.IsLetter(b[0]) ? BackAmount.Take(Folding.Line(b), lang, d) : "";
+        return food.Length > 2 && d is { Amount: not null, Unit.Kind: "mass" or "volume" } && FoodIds.Match($"{name} {food}", lang) is null;
+    }
+
     /// <summary>"• Riso" and, further in, "riso originario, 500 g": an item of its own under a name, and no rest of it. Joined, each amount would go to the next food.</summary>
     private static bool Whole(RawLine first, RawLine next, string lang) =>
         Marks.Strip(Folding.Line(first.Text)) is { Length: > 0 } a && (Looks.Amounted(a, lang) ? Alone(Folding.Line(next.Text), lang) is not null
@@ -185,6 +203,11 @@ internal static class BrokenLines
     {
         string a = first.Text;
         string b = next.Text;
+        if (char.IsAsciiDigit(a[0]) && NumberedName(a, b, lang))
+        {
+            return false;
+        }
+
         if (first.Block == next.Block && a.Length + b.Length <= Longest && (Label(a) && next.Indent > first.Indent && char.IsLetter(b[0]) || GoesOn(a, b, lang)))
         {
             return true;

@@ -100,7 +100,7 @@ internal static class Looks
             return true;
         }
 
-        if (lang != "ja" && char.IsAsciiDigit(body[^1]) && UnitFirst.Take(body, lang, new Draft(why: false)).Length < body.Length)
+        if (UnitFirst.Told(body, lang))
         {
             return true;
         }

@@ -13,6 +13,11 @@ internal static class RunInLists
     public static bool Cut(RawLine raw, string lang, List<Piece> into)
     {
         ReadOnlySpan<char> typed = raw.Text;
+        if (Parted(raw, lang, into))
+        {
+            return true;
+        }
+
         if (lang == "ja" || typed.Length is < 24 or > Longest || typed.Count(", ") < FewestFoods - 1 || typed.IndexOfAnyInRange('0', '9') is < 0 or > 40 || typed.IndexOfAny(":•|") >= 0)
         {
             return false;
@@ -34,6 +39,43 @@ internal static class RunInLists
         into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
         return true;
     }
+
+    /// <summary>"100 g rice / 1 l milk / 60 g sugar / nutmeg", "100 g rice - 1 l milk - knob of butter": the same parted by a bar or a dash. "250 g / 9 oz / 2 cups flour" is one food.</summary>
+    private static bool Parted(RawLine raw, string lang, List<Piece> into)
+    {
+        ReadOnlySpan<char> typed = raw.Text;
+        if (typed.Length is < 24 or > Longest || typed.IndexOfAnyInRange('0', '9') is < 0 or > 40 || typed.IndexOfAny("•|:°") >= 0)
+        {
+            return false;
+        }
+
+        foreach (string seam in Seams)
+        {
+            if (typed.Count(seam) < FewestFoods - 1)
+            {
+                continue;
+            }
+
+            string s = Folding.Line(raw.Text).TrimEnd('.');
+            string[] foods = s.Split(seam == " – " ? " - " : seam, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+            int told = foods.Count(f => Told(Head(f), lang));
+            if (told >= FewestFoods && told * 3 >= foods.Length * 2 && Told(Head(foods[0]), lang) && !Looks.Timed(s, lang) && !Looks.Work(s, lang) && Array.TrueForAll(foods, f => Told(Head(f), lang) || Named(f, lang) || Measured(f, lang)))
+            {
+                into.AddRange(foods.Select(f => new Piece(PieceKind.Item, f, raw.Span)));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static readonly string[] Seams = [" / ", " - ", " – "];
+
+    /// <summary>Without how it is prepared: "1 vanilla pod, split".</summary>
+    private static string Head(string f) => f.IndexOf(", ", StringComparison.Ordinal) is > 0 and var comma ? f[..comma] : f;
+
+    /// <summary>"knob of butter": a measure in words and a food everybody knows.</summary>
+    private static bool Measured(string f, string lang) => Amounts.At(f, 0, lang) is { Unit: not null } m && FoodIds.Match(f[PartReader.Of(f, Places.Skip(f, m.End), lang)..], lang) is not null || f.Length < 40 && f.IndexOf(' ') is > 0 and var first && FoodIds.Match(f[PartReader.Of(f, Places.Skip(f, first), lang)..], lang) is not null;
 
     /// <summary>"400 g flour", "flour 400 g", "1 pomegranate".</summary>
     private static bool Told(string f, string lang)

@@ -350,7 +350,9 @@ internal static class Clock
         bool free = k >= s.Length || (s[k] is not ('°' or '%' or '-' or '/' or 'x' or '×') && Lexicon.LongestUnit(s, k, lang, out _) is null && !Places.WordAt(s, k, "degrees") && !Places.WordAt(s, k, "Grad") && !Places.WordAt(s, k, "C") && !Places.WordAt(s, k, "F"));
         // "1 h 15 with bicarb": hours told by the letter, and a round number of minutes
         bool letter = s[end - 1] is 'h' or 'H' && (end < 2 || !char.IsLetter(s[end - 2])) && more.Min >= 10 && more.Min % 5 == 0;
-        bool stops = letter || k >= s.Length || s[k] is '.' or ',' or ')' or ';' or '(' || Places.WordAt(s, k, "or") || Places.WordAt(s, k, "ou") || Places.WordAt(s, k, "oder") || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
+        // "1 ora e 30 con l'aglio": the hour's "and" before a round number, and no noun behind
+        bool joined = !glued && Places.Skip(s, end) != j && more.Min >= 10 && more.Min % 5 == 0 && Places.Behind(s, k, Withs) > 0;
+        bool stops = letter || joined || k >= s.Length || s[k] is '.' or ',' or ')' or ';' or '(' || Places.WordAt(s, k, "or") || Places.WordAt(s, k, "ou") || Places.WordAt(s, k, "oder") || Places.WordAt(s, k, "at") || Places.WordAt(s, k, "in") || Places.WordAt(s, k, "à") || Places.WordAt(s, k, "bei") || Places.WordAt(s, k, "a") || Places.WordAt(s, k, "until") || (lang == "fr" && s[k] is 'p');
         if (unit == 1)
         {
             // "1 min 30 de chaque côté", "2 min 30": a round number of seconds that belongs to nothing behind it
@@ -359,6 +361,8 @@ internal static class Clock
 
         return unit == 60 && more.Min >= 5 && (glued ? free : free && stops) ? (more.Min, more.End) : null;
     }
+
+    private static readonly string[] Withs = ["con", "with", "avec", "mit", "bei", "covered", "coperto", "tapado", "couvert", "a fuoco", "a fuego", "à feu", "over", "on"];
 
     private static readonly string[] Sides = ["de chaque", "par face", "par côté", "par pièce", "sur chaque", "chaque", "each", "each side", "per side", "a side", "on each", "je Seite", "pro Seite", "auf jeder", "por cada", "por lado", "per lato", "per parte", "da ogni"];
 

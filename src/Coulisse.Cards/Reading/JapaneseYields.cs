@@ -6,7 +6,7 @@ namespace Coulisse.Cards.Reading;
 internal static class JapaneseYields
 {
     private static readonly System.Buffers.SearchValues<char> Range = System.Buffers.SearchValues.Create("0123456789~〜～-");
-    private static readonly string[] Counted = ["人分", "人前", "個分", "枚分", "本分", "台分", "杯分", "皿分"];
+    private static readonly string[] Counted = ["名様分", "名様", "名分", "人分", "人前", "個分", "枚分", "本分", "台分", "杯分", "皿分"];
 
     /// <summary>The yield such words tell; null for any other.</summary>
     public static CardYield? In(string s, Span span)

@@ -5,6 +5,22 @@ namespace Coulisse.Cards.Reading;
 /// <summary>The unit before the figure, at the end of the line, as Italian cards print it: "latte intero ml 250", "farina \"00\" g 500".</summary>
 internal static class UnitFirst
 {
+    /// <summary>True for a line that ends so, or that goes on with how the food is prepared: "ceci secchi g 500, ammollati 12 ore". "Aggiungere latte ml 250, mescolare" is work.</summary>
+    public static bool Told(string body, string lang)
+    {
+        if (lang == "ja")
+        {
+            return false;
+        }
+
+        if (char.IsAsciiDigit(body[^1]) && Take(body, lang, new Draft(why: false)).Length < body.Length)
+        {
+            return true;
+        }
+
+        return body[^1] != '.' && body.IndexOf(", ", StringComparison.Ordinal) is > 3 and var cut && char.IsAsciiDigit(body[cut - 1]) && body[..cut] is var led && Take(led, lang, new Draft(why: false)).Length < cut && !Layout.Looks.Work(led, lang);
+    }
+
     /// <summary>Takes the amount off the end; the line itself when it has none.</summary>
     public static string Take(string s, string lang, Draft d)
     {

@@ -11,7 +11,7 @@ internal static class YieldWords
     [
         "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "fills", "remplit", "füllt", "llena", "riempie", "soit", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch for", "batch of", "batch",
         "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
-        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
+        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ausbeute", "ertrag", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "for", "pour", "für", "para", "per",
     ];
 
     private static readonly string[] GuestWords = ["serving", "portion", "port", "ptn", "people", "guest", "cover", "cov", "prs", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
@@ -22,7 +22,7 @@ internal static class YieldWords
     private static readonly WordList AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
-    private static readonly string[] Forms = ["tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "ramekins", "ramequin", "ramequins", "förmchen", "gläschen", "ring", "rings", "ringe", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
+    private static readonly string[] Forms = ["mould", "moulds", "mold", "molds", "tray", "loaf", "loaves", "tart", "tin", "pie", "bleche", "formen", "laibe", "brote", "torten", "moldes", "teglie", "torte", "crostate", "pani", "filoni", "filone", "blech", "form", "springform", "kastenform", "kuchen", "torte", "brot", "laib", "backblech", "glas", "gläser", "moule", "plaque", "tarte", "gâteau", "cake", "terrine", "terrines", "verrine", "tartlet", "tartelette", "glass", "glasses", "jar", "ramekin", "ramekins", "ramequin", "ramequins", "förmchen", "gläschen", "ring", "rings", "ringe", "pagnotta", "pagnotte", "bocal", "bocaux", "molde", "bandeja", "tarta", "bizcocho", "pan", "teglia", "stampo", "torta", "crostata", "pane"];
 
     /// <summary>True for a tin, a tray or a whole: "Für 1 Blech" feeds no one portion.</summary>
     public static bool Form(string noun) => noun.Length > 2 && (AllForms.Contains(noun) || noun[^1] is 's' or 'e' && AllForms.Contains(noun[..^1]));
@@ -362,8 +362,11 @@ internal static class YieldWords
     {
         int i = Numbers.Range(s, 0, lang) is { } n ? Places.Skip(s, n.End) : s.Length;
         i = Places.Skip(s, i < s.Length ? Places.WordEnd(s, i) : i);
-        return i >= s.Length || s[i] is ',' or '.' or '·' or '|' or '(' or '-' or '/' or ';' or ':';
+        return i >= s.Length || s[i] is ',' or '.' or '·' or '|' or '(' or '-' or '/' or ';' or ':' || Places.Behind(s, i, Courses) > 0;
     }
+
+    /// <summary>"8 portions as a main course": which course, and nothing to eat.</summary>
+    private static readonly string[] Courses = ["as a main", "as main", "as a starter", "as starter", "as a side", "as a dessert", "as an appetiser", "as a first course", "als Hauptgang", "als Hauptgericht", "als Vorspeise", "als Beilage", "als Dessert", "en plat", "en entrée", "en dessert", "en accompagnement", "como entrante", "como plato", "como postre", "como guarnición", "come antipasto", "come primo", "come secondo", "come contorno", "come dessert"];
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;
 
