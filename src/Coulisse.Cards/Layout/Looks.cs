@@ -66,7 +66,7 @@ internal static class Looks
             return false;
         }
 
-        if (Degrees(body) || BareHeat.Opens(body, lang) || Sentences(body) || char.IsAsciiDigit(body[0]) && Numbers.Range(body, 0, lang) is { } heat && BareHeat.Alone(body, 0, heat, lang))
+        if (Degrees(body) || BareHeat.Opens(body, lang) || NoteHeats.Only(body, lang) || Sentences(body) || char.IsAsciiDigit(body[0]) && Numbers.Range(body, 0, lang) is { } heat && BareHeat.Alone(body, 0, heat, lang))
         {
             return false;
         }

@@ -360,9 +360,9 @@ internal static class BackAmount
         d.Prepare(rest);
     }
 
-    /// <summary>"45 min at 28C", "dough 26 C": a C behind "at" or "to", or behind more than anybody measures in cups, is no cup; "flour 2C" is two.</summary>
+    /// <summary>"45 min at 28C", "dough 26 C": a C behind "at" or "to", or behind more than anybody measures in cups, is no cup, and so is the small letter of "core 75c" and "retard o/n 4c"; "flour 2C" and "salt 4c" are.</summary>
     private static bool Degrees(string t, int i, Measure m) =>
-        m.Unit?.Unit == "cup" && Places.Skip(t, m.Number.End) is var scale && scale < t.Length && t[scale] == 'C' && t.AsSpan(0, i).TrimEnd() is var lead && (m.Number.Min >= 20 || lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead is [.., '@']);
+        m.Unit?.Unit == "cup" && Places.Skip(t, m.Number.End) is var scale && scale < t.Length && (t[scale] == 'c' && scale == m.Number.End && (NoteHeats.TooMany(m.Number.Min) || NoteHeats.Cold(t, scale)) || t[scale] == 'C' && t.AsSpan(0, i).TrimEnd() is var lead && (m.Number.Min >= 20 || lead.EndsWith(" at", StringComparison.OrdinalIgnoreCase) || lead.EndsWith(" to", StringComparison.OrdinalIgnoreCase) || lead is [.., '@']));
 
     /// <summary>"35 %", "Type 812", "T65", "66 % cacao": figures that belong to the name.</summary>
     private static bool IsGrade(string t, int i, Measure m, string lang)

@@ -53,7 +53,7 @@ internal static class DegreeSigns
 
         // "58°C45分": behind its sign the letter may touch what follows.
         bool alone = k + 1 == s.Length || !char.IsLetterOrDigit(s[k + 1]) || Places.IsJapanese(s[k + 1]) || k > 0 && s[k - 1] == '°' && char.IsAsciiDigit(s[k + 1]);
-        if (alone && (s[k] is 'C' or 'F' || s[k] is 'c' or 'f' && k == n.End && n.Min is >= 30 and <= 550))
+        if (alone && (s[k] is 'C' or 'F' || s[k] is 'c' or 'f' && k == n.End && (n.Min is >= 30 and <= 550 || s[k] == 'c' && n.Min < 30 && NoteHeats.Cold(s, k))))
         {
             end = k + 1;
             return char.ToUpperInvariant(s[k]);

@@ -62,7 +62,8 @@ internal static class Heat
             int end = scale != ' ' ? scaleEnd : degree ? sign : j + 1;
             bool fanWord = !degree && scale == ' ' && Places.WordAt(s, j, "fan") && n.Min is >= 80 and <= 280;
             bool core = false;
-            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Bath(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang, out core));
+            TemperatureOf? jotted = null;
+            bool bare = !degree && scale == ' ' && !fanWord && (BareHeat.Oven(s, i, n, operations, lang) || BareHeat.Bath(s, i, n, operations, lang) || BareHeat.Food(s, i, n, lang, out core) || NoteHeats.At(s, i, n, operations, lang, out jotted));
             end = bare ? n.End : fanWord ? j + "fan".Length : end;
             if (!degree && scale == ' ' && !fanWord && !bare)
             {
@@ -108,7 +109,7 @@ internal static class Heat
             string? op = Operations.Before(operations, i - 1) ?? main;
             string own = Own(s, end, after, lang);
             bool? fan = fanWord || Near(own, Fans) || Closes(before, Fans) || before.Contains("fan oven,", StringComparison.Ordinal) ? true : Near(own, "static", "statico", "ober-/unter") || Near(before, "statico") ? false : null;
-            TemperatureOf of = core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius, found.Count > 0 ? found[^1] : null);
+            TemperatureOf of = jotted ?? (core ? TemperatureOf.Core : Of(before, Past(s, Math.Min(end, s.Length), after), op, main, celsius, found.Count > 0 ? found[^1] : null));
             of = of == TemperatureOf.Food && (fan == true && celsius >= 60 || Airs.Of(before, op, celsius)) ? TemperatureOf.Oven : of;
             found.Add(new StepTemperature(of, celsius, words)
             {

@@ -46,7 +46,7 @@ internal static class LineKinds
             return LineKind.Note;
         }
 
-        if (BareSettings.Is(s, lang) || Asides.Is(s, lang) || Warnings.Is(s, lang) || KitLines.Is(s) || char.IsLetter(s[0]) && Layout.Furniture.Is(s) || Layout.Remarks.Is(s, lang))
+        if (BareSettings.Is(s, lang) || NoteHeats.Only(s, lang) || Asides.Is(s, lang) || Warnings.Is(s, lang) || KitLines.Is(s) || char.IsLetter(s[0]) && Layout.Furniture.Is(s) || Layout.Remarks.Is(s, lang))
         {
             return LineKind.Note;
         }
