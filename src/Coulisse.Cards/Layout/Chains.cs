@@ -1,3 +1,4 @@
+using Coulisse.Cards.Reading;
 using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
@@ -12,7 +13,7 @@ internal static class Chains
     /// <summary>The lines with their chains told as items and steps; as they were where fewer than three lines hold an arrow.</summary>
     public static List<RawLine> Cut(List<RawLine> lines, string lang)
     {
-        if (lines.Count(l => Chained(l.Text)) < Fewest)
+        if (lines.Count(l => Chained(l.Text)) < Fewest || !lines.Exists(l => Chained(l.Text) && NoteHeats.Weighs(Folding.Line(l.Text), lang)) && NoteCards.Of(lines, lang) is not null)
         {
             return lines;
         }

@@ -15,6 +15,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
     private readonly StepCount _counted = new(lang);
     private readonly bool _marked = lines.Exists(l => l.Text.StartsWith("## ", StringComparison.Ordinal) || l.Text.StartsWith("### ", StringComparison.Ordinal));
     private readonly bool _numbered = lines.Exists(l => Marks.ListNumber(l.Text, 0) > 0);
+    private readonly NoteCards.Kind[]? _jotted = NoteCards.Of(lines, lang);
     private string _mode = "";
     private bool _titled;
     private bool _items;
@@ -57,6 +58,10 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         else if (Titles.Rule(s))
         {
             return i + 1;
+        }
+        else if (_jotted is not null && _jotted[i] != NoteCards.Kind.None)
+        {
+            Jotted(i);
         }
         else if (_pages.Count > 0 && _pages.Contains(i))
         {

@@ -151,6 +151,19 @@ internal sealed partial class Shaper
         return true;
     }
 
+    /// <summary>A line of a card jotted at night, which its neighbours tell.</summary>
+    private void Jotted(int i)
+    {
+        string body = Folding.Line(lines[i].Text);
+        switch (_jotted![i])
+        {
+            case NoteCards.Kind.Title: Head(body, 1, lines[i].Span); break;
+            case NoteCards.Kind.Head: Head(body, 2, lines[i].Span); break;
+            case NoteCards.Kind.Work: Add(new Piece(PieceKind.Step, lines[i].Text, lines[i].Span)); break;
+            default: Add(new Piece(PieceKind.Paragraph, body, lines[i].Span)); break;
+        }
+    }
+
     private bool Step(string body)
     {
         if (!_items && !_steps)

@@ -307,7 +307,7 @@ internal static class BackAmount
             return true;
         }
 
-        if (rest.Length < 12 && rest.ToString().ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen" or "soft" or "warm")
+        if (rest.Length < 12 && rest.ToString().ToLowerInvariant() is "net" or "netto" or "net weight" or "gross" or "brutto" or "brut" or "poids net" or "peso neto" or "peso netto" or "gewogen" or "soft" or "warm" or "wedges" or "cubes" or "strips" or "chunks" or "batons" or "coarse" or "fine" or "flakes" or "env" or "surg")
         {
             return true;
         }

@@ -95,6 +95,9 @@ internal static class Clock
         return false;
     }
 
+    /// <summary>"5m de ficelle", "3m di spago": where the letter is of metres.</summary>
+    private static bool Metres(string s, int i) => s.Length > i && s[i] is '²' or '³' or '\'' || Places.Behind(s, Places.Skip(s, i), "de", "di", "von", "d", "Schnur", "Garn", "Folie", "lang", "breit", "largo", "ancho", "large", "long") > 0;
+
     private static readonly WordList Earlier = new("before", "later", "avant", "vor", "später", "antes", "prima", "dopo", "después");
     private static readonly string[] Betweens = ["between", "entre", "zwischen", "tra", "fra"];
 
@@ -166,7 +169,7 @@ internal static class Clock
         if (TimeWords.Unit(s, i, out int end) is not { } unit)
         {
             // "45m", "1h 20m": minutes where the letter touches its figure
-            bool glued = lang == "en" && !n.InWords && i == n.End && i < s.Length && s[i] is 'm' or 'M' && (i + 1 == s.Length || !char.IsLetterOrDigit(s[i + 1])) && n.Min < 600;
+            bool glued = !n.InWords && i == n.End && i < s.Length && s[i] is 'm' or 'M' && (i + 1 == s.Length || !char.IsLetterOrDigit(s[i + 1])) && n.Min < 600 && (lang == "en" || n.Min > 1 && !Metres(s, i + 1));
             if (lang == "en" && !n.InWords && i == n.End && i < s.Length && s[i] == 'd' && (i + 1 == s.Length || !char.IsLetterOrDigit(s[i + 1]) && s[i + 1] != '\'') && n.Min <= 60)
             {
                 // "cure 5d"

@@ -161,7 +161,7 @@ internal static class NoteHeats
     private static bool Arrow(string s, int k) => k < s.Length && (s[k] is '→' or '➔' || k + 1 < s.Length && s[k] is '-' or '=' && s[k + 1] == '>');
 
     /// <summary>True where a weight or a volume is told: "shallot 80g + butter 50g → sweat 6 min" holds a list.</summary>
-    private static bool Weighs(string s, string lang)
+    internal static bool Weighs(string s, string lang)
     {
         for (int i = 0; i < s.Length; i++)
         {

@@ -104,7 +104,7 @@ internal static class YieldWords
             }
         }
 
-        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : JapaneseYields.In(s, span) ?? ToldYields.In(s, span, lang) ?? SpokenYields.In(s, span, lang);
+        return s.Length <= 60 && Of(s, Times(s, 0), span, lang) is { Unit: "portions" } bare && Ends(s[Times(s, 0)..], lang) ? bare : ShortYields.At(s, 0, span, lang) ?? JapaneseYields.In(s, span) ?? ToldYields.In(s, span, lang) ?? SpokenYields.In(s, span, lang);
     }
 
     /// <summary>"x 20 snacks": the sign of times before the count.</summary>
@@ -165,7 +165,7 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? (lang == "ja" ? JapaneseOutput.In(title, span) : null) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? ShortYields.OfTitle(title, span, lang) ?? Inside(title, span, lang) ?? (lang == "ja" ? JapaneseOutput.In(title, span) : null) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang);
     }
 
     /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
