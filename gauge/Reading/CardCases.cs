@@ -65,7 +65,7 @@ internal static class CardCases
         string[] foods = [.. Array(expected, "components").SelectMany(k => k.GetProperty("ingredients").EnumerateArray()).Select(i => i.ValueKind == JsonValueKind.Array ? i[0].GetString()! : i.GetProperty("food").GetString()!)];
         foreach (IngredientLine line in dish.Components.SelectMany(k => k.Ingredients))
         {
-            score.Add(line.Foods.IsEmpty || line.Foods.Any(f => foods.Any(w => Alike(f.Food, w) || w.Contains(f.Food, StringComparison.OrdinalIgnoreCase))), () => $"{id} “{line.Text}” read {string.Join(", ", line.Foods.Select(f => $"{f.Amount} {f.Unit} {f.Food}"))}");
+            score.Add(line.Foods.IsEmpty || line.Foods.Any(f => foods.Any(w => Alike(f.Food, w) || Plain(w).Contains(Plain(f.Food), StringComparison.OrdinalIgnoreCase))), () => $"{id} “{line.Text}” read {string.Join(", ", line.Foods.Select(f => $"{f.Amount} {f.Unit} {f.Food}"))}");
         }
     }
 
@@ -120,7 +120,12 @@ internal static class CardCases
 
     private static double? Number(JsonElement e) => e.ValueKind == JsonValueKind.Number ? e.GetDouble() : null;
 
-    private static bool Alike(string got, string want) => got.Contains(want, StringComparison.OrdinalIgnoreCase) || (got.Length > 2 && want.Contains(got, StringComparison.OrdinalIgnoreCase));
+    /// <summary>One name within the other; a typographic apostrophe is one.</summary>
+    private static bool Alike(string got, string want)
+    {
+        (got, want) = (Plain(got), Plain(want));
+        return got.Contains(want, StringComparison.OrdinalIgnoreCase) || (got.Length > 2 && want.Contains(got, StringComparison.OrdinalIgnoreCase));
+    }
 
     /// <summary>Two thirds are as good told in three places.</summary>
     private static bool Same(double? got, double? want) => got is { } g && want is { } w && Math.Abs(g - w) <= 0.001 + 1e-4 * g;

@@ -9,7 +9,7 @@ internal static class BrokenLines
     private const int Longest = 400;
     private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
     {
-        "on", "per", "as", "without", "over", "under", "auf", "im", "am", "ohne", "ins", "sur", "sans", "avec", "dans", "en", "sin", "por", "senza", "su", "da", "del", "della", "dei", "delle", "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego",
+        "on", "per", "as", "without", "over", "under", "auf", "im", "am", "ohne", "ins", "sur", "sans", "avec", "dans", "en", "sin", "por", "senza", "su", "da", "del", "della", "dei", "delle", "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego", "y", "u", "entre", "between", "zwischen", "tra", "fra", "oppure", "bzw.",
     };
 
     /// <summary>The lines with their halves joined.</summary>
@@ -74,8 +74,23 @@ internal static class BrokenLines
         }
 
         int space = a.LastIndexOf(' ');
+        if (space > 12 && char.IsAsciiDigit(b[0]) && char.IsLetter(a[0]) && Degreed(b) && Hanging.Contains(a[(space + 1)..]))
+        {
+            // "nach 10 Minuten auf" and "210 °C zurückschalten", "turn it down to" and "160C"
+            return true;
+        }
+
         return space > 4 && char.IsAsciiDigit(b[0]) && (char.IsLetter(a[0]) || Marks.ListNumber(a, 0) > 0) && Lasting.Contains(a[(space + 1)..]) && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
     }
+
+    /// <summary>"210 °C", "160C", "180-190 °C": a line that opens with degrees.</summary>
+    private static bool Degreed(string b)
+    {
+        int i = b.AsSpan(0, Math.Min(b.Length, LongestDegrees)).IndexOfAnyExcept("0123456789-– ");
+        return i > 1 && (b[i] is '°' or '℃' || b[i] is 'C' or 'F' && (i + 1 == b.Length || !char.IsLetterOrDigit(b[i + 1]))) && char.IsAsciiDigit(b[1]);
+    }
+
+    private const int LongestDegrees = 12;
 
     // Words that hang before a time: "noch etwa" and "10 Minuten".
     private static readonly HashSet<string> Lasting = new(StringComparer.OrdinalIgnoreCase)

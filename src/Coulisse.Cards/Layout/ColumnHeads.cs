@@ -9,7 +9,7 @@ internal static class ColumnHeads
 
     private static readonly string[] Prices =
     [
-        "cost", "costs", "price", "prices", "preis", "preise", "ek", "vk", "kosten", "wareneinsatz", "prix", "coût", "coûts", "pu", "pht", "coste", "costes", "costo", "costi", "precio", "importe", "pvp", "prezzo", "prezzi", "eur", "euro", "usd", "gbp", "単価", "原価", "価格", "金額",
+        "cost", "costs", "price", "prices", "value", "preis", "preise", "ek", "vk", "kosten", "wareneinsatz", "prix", "coût", "coûts", "valeur", "montant", "pu", "pht", "coste", "costes", "costo", "costi", "precio", "importe", "valor", "pvp", "prezzo", "prezzi", "valore", "importo", "wert", "betrag", "eur", "euro", "usd", "gbp", "単価", "原価", "価格", "金額",
     ];
 
     private static readonly string[] ShareWords = ["percent", "percentage", "prozent", "anteil", "pourcentage", "porcentaje", "percentuale", "merma", "waste", "loss", "verlust", "perte", "scarto", "calo", "割合", "比率", "対粉", "歩留まり"];
@@ -32,7 +32,7 @@ internal static class ColumnHeads
 
     private static readonly string[] Measured =
     [
-        "weight", "amount", "quantity", "qty", "mass", "volume", "batch", "poids", "quantité", "qté", "menge", "gewicht", "einwaage", "charge", "ansatz", "cantidad", "peso", "quantità", "dose", "dosi", "分量", "重量", "数量", "使用量",
+        "weight", "amount", "quantity", "qty", "mass", "volume", "batch", "poids", "quantité", "quantités", "qté", "qte", "qtés", "menge", "mengen", "gewicht", "einwaage", "charge", "ansatz", "cantidad", "cantidades", "cant", "cdad", "peso", "quantità", "quantitativo", "qtà", "q.tà", "q.ta", "q.té", "dose", "dosi", "分量", "重量", "数量", "使用量",
     ];
 
     private static readonly string[] Asides = ["allerg", "allerg.", "allergen", "allergens", "allergene", "allergènes", "allergène", "alérgenos", "alérgeno", "allergeni", "アレルゲン", "アレルギー", "supplier", "lieferant", "fournisseur", "proveedor", "fornitore", "仕入先"];
@@ -51,7 +51,7 @@ internal static class ColumnHeads
 
     private static readonly string[] Eaters = ["plate", "portion", "serving", "person", "cover", "guest", "head", "pax", "teller", "gast", "assiette", "personne", "couvert", "convive", "plato", "ración", "persona", "comensal", "piatto", "porzione", "coperto"];
 
-    private static readonly string[] GrossNet = ["gross", "net", "brutto", "netto", "brut", "bruto", "neto", "lordo", "ap", "ep", "総量", "正味"];
+    private static readonly string[] GrossNet = ["gross", "net", "brutto", "netto", "brut", "brute", "nette", "bruto", "bruta", "neto", "neta", "lordo", "lorda", "netta", "ap", "ep", "総量", "正味"];
 
     /// <summary>Money: never an amount of a food.</summary>
     public static bool Price(string head) => head.AsSpan().ContainsAny(Money) || Places.HasAny(head, Prices);
@@ -79,6 +79,9 @@ internal static class ColumnHeads
     /// <summary>"per plate", "je Portion", "1人分": what one guest gets.</summary>
     public static bool Each(string head) => Over(head, Eaters) || head.Contains("1人", StringComparison.Ordinal) || head.Contains("一人", StringComparison.Ordinal);
 
+    /// <summary>"per portion", "je Teller", "一人前": a row that opens so tells what one guest gets; "Chops, 2 per portion" is a food.</summary>
+    public static bool ForEach(string row) => row.Length is > 2 and < 30 && (row[0] is '1' or '一' or '１' ? row.Length < 6 && (row[1] == '人' || row[1] == '皿') : Array.Exists(Bys, by => Places.WordAt(row, 0, by)) && Over(row, Eaters));
+
     /// <summary>Gross or net: the same food before and after its trimming, never both.</summary>
     public static bool Trimmed(string head) => Places.HasAny(head, GrossNet);
 
@@ -88,13 +91,13 @@ internal static class ColumnHeads
     /// <summary>What a food is made of: fat, sugars, solids.</summary>
     public static bool Of(string head) => Places.HasAny(head, Makeup);
 
-    /// <summary>A column that says of itself that it weighs: "Weight g", "Menge", "g".</summary>
-    public static bool Weighs(string head, string lang) => Places.HasAny(head, Measured) || TableColumns.UnitOf(head, lang) is not null && !head.Contains(' ');
+    /// <summary>A column that says of itself that it weighs: "Weight g", "Menge", "g", "Gross (kg)".</summary>
+    public static bool Weighs(string head, string lang) => Places.HasAny(head, Measured) || TableColumns.UnitOf(head, lang) is not null && (!head.Contains(' ') || Trimmed(head));
 
     /// <summary>"Quantity", "Qty", "Menge": a head that says how much, and nothing else.</summary>
     public static bool Quantity(string head) => Quantities.Contains(head.Trimmed(" :*."));
 
-    private static readonly HashSet<string> Quantities = new(StringComparer.OrdinalIgnoreCase) { "amount", "quantity", "qty", "qté", "quantité", "menge", "cantidad", "quantità", "quantita", "分量", "数量" };
+    private static readonly HashSet<string> Quantities = new(StringComparer.OrdinalIgnoreCase) { "amount", "quantity", "qty", "qté", "qte", "q.té", "quantité", "quantités", "menge", "mengen", "cantidad", "cantidades", "cant", "cdad", "quantità", "quantita", "qtà", "q.tà", "q.ta", "分量", "数量" };
 
     /// <summary>Allergens, suppliers: said of a food, and neither its name nor what is done to it.</summary>
     public static bool Aside(string head) => Places.HasAny(head, Asides);
@@ -135,9 +138,11 @@ internal static class ColumnHeads
             && Places.HasAny(h, "stage", "step", "phase", "dough", "build", "layer", "stufe", "teig", "phase", "étape", "pâte", "fase", "masa", "impasto", "etapa");
     }
 
+    private static readonly string[] Bys = ["per", "pro", "je", "par", "por", "al", "each", "a", "/"];
+
     private static bool Over(string head, params ReadOnlySpan<string> nouns)
     {
-        foreach (string by in (ReadOnlySpan<string>)["per", "pro", "je", "par", "por", "al", "each", "a", "/"])
+        foreach (string by in Bys)
         {
             int at = by == "/" ? head.IndexOf('/') : Places.FindWord(head, by);
             int from = at < 0 ? -1 : Places.Skip(head, at + by.Length);

@@ -18,8 +18,8 @@ internal static class Front
     private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "配合表", "仕込み表", "仕込表"];
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
-    private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
-    private static readonly HashSet<string> LabelWords = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
+    private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "rezeptur", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
+    private static readonly HashSet<string> LabelWords = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "lote", "lot", "lotto", "charge", "fournée", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
     private static readonly Beginnings FirstOfNeeds = new(Needs);
@@ -88,6 +88,11 @@ internal static class Front
 
     /// <summary>"Dish", "Recette": the row of a form that names it.</summary>
     public static bool Names(string label) => Namers.Contains(label);
+
+    /// <summary>"FICHE TECHNIQUE", "SCHEDA PIATTO": what a house calls the sheet itself, and beside it in the row of a spreadsheet the dish.</summary>
+    public static bool Called(string label) => Array.Exists(Sheets, w => w.Equals(label, StringComparison.OrdinalIgnoreCase)) || SheetWords.Contains(label);
+
+    private static readonly HashSet<string> SheetWords = new(StringComparer.OrdinalIgnoreCase) { "dish sheet", "dish card", "costing sheet", "cost sheet", "batch sheet", "fiche", "fiche plat", "fiche de fabrication", "fiche de production", "tellerblatt", "rezeptur", "kalkulation", "kalkulationsblatt", "ficha de plato", "ficha de producción", "escandallo", "scheda piatto", "scheda costo", "scheda di produzione", "料理カード", "原価表", "仕込表" };
 
     /// <summary>"Dish", "Portions", "Chef": what a form calls its rows.</summary>
     public static bool Labels(string label) => Namers.Contains(label) || LabelWords.Contains(label);

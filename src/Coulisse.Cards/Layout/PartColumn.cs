@@ -80,6 +80,12 @@ internal static class PartColumn
         }
 
         TableColumns plan = TableColumns.Of(rest, parts.SelectMany(p => p.Rows).Select(r => r.Cells), rest.Length, lang);
+        if (plan.Sizes && plan.Food >= 0)
+        {
+            // Gross and net, one batch and two: the name of a part over its rows, as a table without this column has it.
+            return Tables.Planned([(rest, head.Span), .. body], [.. parts.SelectMany(p => p.Part.Length > 0 ? p.Rows.Prepend((Alone(p.Part, plan.Food), p.Rows[0].Span)) : p.Rows)], rest, plan, lang, into);
+        }
+
         if (plan.Amounts.Count != 1 && !plan.SecondMeasures || plan.Food < 0)
         {
             return false;
@@ -97,6 +103,8 @@ internal static class PartColumn
 
         return true;
     }
+
+    private static string[] Alone(string part, int column) => [.. Enumerable.Repeat("", column), Folding.Line(part)];
 
     private static string[] Without(string[] cells, int column) => [.. cells.Where((_, i) => i != column)];
 }

@@ -34,7 +34,7 @@ internal static class Spreadsheet
         int head = -1;
         for (int i = 0; i + 1 < rows.Count && (head < 0 || i < head + Near); i++)
         {
-            head = head < 0 && rows[i].HeadOver(rows[i + 1]) ? i : head;
+            head = head < 0 && rows[i].HeadOver(rows[i + 1], i + 2 < rows.Count ? rows[i + 2] : null) ? i : head;
             if (head >= 0 && rows[i + 1].Amounted)
             {
                 return true;

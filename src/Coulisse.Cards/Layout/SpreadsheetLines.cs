@@ -35,7 +35,7 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             }
 
             SpreadsheetRow? next = i + 1 < rows.Count ? rows[i + 1] : null;
-            if (row.HeadOver(next))
+            if (row.HeadOver(next, Below(i, 2)))
             {
                 Open(row);
             }
@@ -67,6 +67,11 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
                 _open = true;
                 Listed(row);
             }
+            else if (row.Filled == 1 && i == 0 && !headless && char.IsLetter(row.Only[0]) && row.Only[^1] is not '.' && LineKinds.HasAmount(row.Only, lang) && !Looks.Work(row.Only, lang) && !Looks.Statement(row.Only, lang))
+            {
+                // "Croissants, 5 kg of flour" over the head of its list is no row of it.
+                Alone("# " + row.Only, row.Line);
+            }
             else if (row.Filled == 1)
             {
                 One(row, next, i);
@@ -95,6 +100,8 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
 
         return _lines;
     }
+
+    private SpreadsheetRow? Below(int i, int by) => i + by < rows.Count ? rows[i + by] : null;
 
     private void Open(SpreadsheetRow head)
     {
@@ -137,7 +144,7 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             (_steps, _told, _open, _work, _section) = (0, 0, false, false, true);
             Alone($"**{row.Only.TrimmedEnd(": ")}**", row.Line);
         }
-        else if (_head is not null && !row.Sentence && next?.HeadOver(i + 2 < rows.Count ? rows[i + 2] : null) == true && Name(row))
+        else if (_head is not null && !row.Sentence && next?.HeadOver(Below(i, 2), Below(i, 3)) == true && Name(row))
         {
             _over = row;
         }

@@ -44,7 +44,8 @@ internal sealed class SpreadsheetRow
 
     /// <summary>A row of short words without a figure: one says the column weighs, another that it holds the foods.</summary>
     /// <param name="next">The row under it: over one with an amount the foods may be called by another word.</param>
-    public bool HeadOver(SpreadsheetRow? next) => Heads && (Array.Exists(Cells, TableColumns.Opens) || Filled > 2 && next is { Amounted: true, Filled: > 1 });
+    /// <param name="after">The row under that: the first part may stand between, its name alone in a row.</param>
+    public bool HeadOver(SpreadsheetRow? next, SpreadsheetRow? after) => Heads && (Array.Exists(Cells, TableColumns.Opens) || Filled > 2 && (next is { Amounted: true, Filled: > 1 } || next is { Filled: 1, Sentence: false } && after is { Amounted: true, Filled: > 1 }));
 
     private bool Heads => Filled > 1 && Array.TrueForAll(Cells, c => c.Length < LongestHead && c.AsSpan().IndexOfAnyInRange('0', '9') < 0) && Array.Exists(Cells, c => c.Length > 0 && !TableColumns.Opens(c) && (ColumnHeads.Weighs(c, _lang) || c == "量"));
 
@@ -55,7 +56,7 @@ internal sealed class SpreadsheetRow
     public (string First, string Second)? Pairs => Filled == 4 && First == 0 && Cells.Length > 3 && Cells.AsSpan(0, 4).IndexOf("") < 0 && Told(Cells[0], Cells[1]) is { } one && Told(Cells[2], Cells[3]) is { } two ? (one, two) : null;
 
     /// <summary>The value of a row that names the dish; null for any other.</summary>
-    public string? Named => Filled == 2 && First == 0 && Front.Names(Cells[0].TrimmedEnd(" :")) && Label is not null ? Words : null;
+    public string? Named => Filled == 2 && First == 0 && Cells[0].TrimmedEnd(" :") is var label && (Front.Names(label) && Label is not null || Front.Called(label) && char.IsLetter(Words[0])) ? Words : null;
 
     /// <summary>"Cost per portion | 0.60": what the sheet tells of the house, and of no food.</summary>
     public bool Aside => Filled == 2 && First == 0 && HeadLines.Is($"{Cells[0].TrimmedEnd(" :")} {Words}", _lang);
@@ -104,7 +105,7 @@ internal sealed class SpreadsheetRow
     public string Barred(int columns, int food = -1)
     {
         string[] cells = [.. Cells, .. Enumerable.Repeat("", Math.Max(0, columns - Cells.Length))];
-        if (food > First && First >= 0 && cells[food].Length == 0 && char.IsLetter(cells[First][0]))
+        if (food >= 0 && food != First && First >= 0 && cells[food].Length == 0 && char.IsLetter(cells[First][0]) && (food > First || TableUnits.Sums(cells[First], _lang)))
         {
             (cells[First], cells[food]) = ("", cells[First]);
         }

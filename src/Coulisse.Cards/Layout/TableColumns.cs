@@ -103,10 +103,10 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
         return word.Length > 0 && !counts && Lexicon.LongestUnit(word, 0, lang, out int end) is { Kind: "mass" or "volume" or "cup" or "spoon" } unit && end == word.Length ? unit.Unit : null;
     }
 
-    private static readonly HashSet<string> UnitHeads = new(StringComparer.OrdinalIgnoreCase) { "unit", "units", "uom", "u/m", "measure", "unité", "unités", "u", "unite", "einheit", "einheiten", "eh", "me", "unidad", "unidades", "ud", "ud.", "medida", "unità", "u.m.", "um", "misura", "単位" };
+    private static readonly HashSet<string> UnitHeads = new(StringComparer.OrdinalIgnoreCase) { "unit", "units", "uom", "u/m", "measure", "unité", "unités", "u", "unite", "einheit", "einheiten", "eh", "me", "unidad", "unidades", "ud", "ud.", "medida", "unità", "u.m.", "um", "u.d.m.", "udm", "misura", "単位" };
 
     /// <summary>True for a head that says the column holds the foods.</summary>
-    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrée", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "材料", "品名", "原材料", "食材");
+    public static bool Opens(string name) => Places.HasAny(name, "ingredient", "ingredients", "item", "food", "product", "ingrédient", "ingrédients", "produit", "denrée", "denrées", "zutat", "zutaten", "ingrediente", "ingredientes", "ingredienti", "producto", "name", "commodity", "raw material", "raw materials", "matière première", "matières premières", "artikel", "rohstoff", "rohstoffe", "bezeichnung", "género", "géneros", "artículo", "materia prima", "materias primas", "materie prime", "articolo", "prodotto", "description", "désignation", "libellé", "benennung", "descripción", "denominación", "descrizione", "denominazione", "材料", "品名", "原材料", "食材");
 
     private static bool Opening(string[] names, int c) => c < names.Length && Opens(names[c]);
 

@@ -48,16 +48,16 @@ internal static class TableUnits
         return names;
     }
 
-    /// <summary>"COSTE TOTAL", "%": a row that sums or shares, and names no food.</summary>
+    /// <summary>"COSTE TOTAL", "%", "je Portion": a row that sums or shares, and names no food.</summary>
     public static bool Sums(string food, string lang) =>
-        food.Length > 0 && (food is "%" || ColumnHeads.Price(food) || Lexicon.Longest("total", food, 0, 2, lang, out _) is not null);
+        food.Length > 0 && (food is "%" || ColumnHeads.Price(food) || ColumnHeads.ForEach(food) || Lexicon.Longest("total", food, 0, 2, lang, out _) is not null);
 
     /// <summary>Prices, allergens and what a food is made of, as one remark a column: shown, never read as amounts.</summary>
     public static void Beside(List<(string[] Cells, Span Span)> body, TableColumns plan, string[] names, string lang, List<Piece> into)
     {
         foreach (int column in plan.Beside)
         {
-            string said = string.Join("; ", body.Where(r => column < r.Cells.Length && r.Cells[column].Length > 0 && plan.Food < r.Cells.Length && !Sums(r.Cells[plan.Food], lang)).Select(r => $"{r.Cells[plan.Food]} {r.Cells[column]}"));
+            string said = string.Join("; ", body.Where(r => column < r.Cells.Length && r.Cells[column].Length > 0 && plan.Food < r.Cells.Length && r.Cells[plan.Food].Length > 0 && !Sums(r.Cells[plan.Food], lang)).Select(r => $"{r.Cells[plan.Food]} {r.Cells[column]}"));
             if (said.Length > 0)
             {
                 into.Add(new Piece(PieceKind.Paragraph, $"{names[column]}: {said}", body[0].Span));
