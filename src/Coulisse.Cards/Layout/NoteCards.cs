@@ -115,6 +115,12 @@ internal static class NoteCards
             return Kind.Head;
         }
 
+        if (i + 1 < bodies.Length && items[i + 1] && !char.IsAsciiDigit(body[0]) && YieldWords.OfTitle(body, default, lang) is not null)
+        {
+            // "LINSENSUPPE, 30 Portionen" over its list
+            return Kind.None;
+        }
+
         bool timed = Clock.Tells(body, 0, lang) || Array.Exists(Nights, w => Places.FindWord(body, w) >= 0);
         bool free = !NoteHeats.Weighs(body, lang) && !BackAmount.Counts(body, lang);
         return seen > 1 && timed && free || behindWork && free && !Looks.Amounted(body, lang) ? Kind.Work : Kind.None;

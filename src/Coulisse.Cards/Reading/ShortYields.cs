@@ -10,7 +10,7 @@ internal static class ShortYields
 
     private static readonly (string Lang, string[] Guests, string[] Pieces)[] Words =
     [
-        ("en", ["ptn", "ptns", "port", "ports", "cov", "covs", "pax", "px"], ["pc", "pcs"]),
+        ("en", ["ptn", "ptns", "port", "ports", "cov", "covs", "pax", "px"], []),
         ("fr", ["p", "pp", "pers", "port", "ports", "couv", "cvts", "pax"], ["pc", "pcs", "pce", "pces"]),
         ("de", ["port", "ptn", "pers", "pax"], ["st", "stk", "stck"]),
         ("es", ["rac", "racs", "pax", "px", "pers", "com"], ["ud", "uds", "pz", "pzs"]),
@@ -32,7 +32,7 @@ internal static class ShortYields
         }
 
         bool times = from > 2 && title[from - 1] is 'x' or '×' && title[from - 2] == ' ';
-        return times || title[from - 1] == ' ' ? At(title, from, span, lang, times) : null;
+        return times || from > 0 && title[from - 1] == ' ' ? At(title, from, span, lang, times) : null;
     }
 
     /// <summary>The yield that a figure and letters to the end of the words tell; null for any other.</summary>

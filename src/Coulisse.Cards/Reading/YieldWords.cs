@@ -165,7 +165,7 @@ internal static class YieldWords
         }
 
         int dash = Math.Max(title.LastIndexOf(" - ", StringComparison.Ordinal), title.LastIndexOf(", ", StringComparison.Ordinal) - 1);
-        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? ShortYields.OfTitle(title, span, lang) ?? Inside(title, span, lang) ?? (lang == "ja" ? JapaneseOutput.In(title, span) : null) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang);
+        return (dash > 2 ? Tail(title[(dash + 3)..].Trim(), span, lang, weighed) : null) ?? Crossed(title, span) ?? Trailing(title, span, lang) ?? Closing(title, span, lang) ?? Inside(title, span, lang) ?? (lang == "ja" ? JapaneseOutput.In(title, span) : null) ?? JapaneseYields.In(title, span) ?? Layout.CountedTitles.Yield(title, span, lang) ?? ShortYields.OfTitle(title, span, lang);
     }
 
     /// <summary>"CATERING Fri 60 guests - canapes": the guests in the middle of a title.</summary>
