@@ -74,13 +74,13 @@ internal static class BrokenLines
         }
 
         int space = a.LastIndexOf(' ');
-        if (space > 12 && char.IsAsciiDigit(b[0]) && char.IsLetter(a[0]) && Degreed(b) && Hanging.Contains(a[(space + 1)..]))
+        if (space > 12 && char.IsAsciiDigit(b[0]) && (char.IsLetter(a[0]) || Looks.Bullet(a)) && Degreed(b) && Hanging.Contains(a[(space + 1)..]))
         {
             // "nach 10 Minuten auf" and "210 °C zurückschalten", "turn it down to" and "160C"
             return true;
         }
 
-        return space > 4 && char.IsAsciiDigit(b[0]) && (char.IsLetter(a[0]) || Marks.ListNumber(a, 0) > 0) && Lasting.Contains(a[(space + 1)..]) && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
+        return space > 4 && char.IsAsciiDigit(b[0]) && (char.IsLetter(a[0]) || Marks.ListNumber(a, 0) > 0 || Looks.Bullet(a) && space > 12) && Lasting.Contains(a[(space + 1)..]) && Numbers.Range(b, 0, "en") is { } n && TimeWords.Unit(b, Places.Skip(b, n.End), out _) is not null;
     }
 
     /// <summary>"210 °C", "160C", "180-190 °C": a line that opens with degrees.</summary>
@@ -133,6 +133,9 @@ internal static class BrokenLines
 
     /// <summary>True where a line goes on in the next: small letters, or a comma or a word that hangs before whatever stands there.</summary>
     public static bool Hangs(string a, string b) => char.IsLower(b[0]) || a[^1] == ',' || Hanging.Contains(a[(a.LastIndexOf(' ') + 1)..]);
+
+    /// <summary>True for a line that cannot end there: a comma, half a word, a word that hangs.</summary>
+    public static bool Hung(string a) => a[^1] == ',' || a[^1] == '-' && char.IsLetter(a[^2]) || a[(a.LastIndexOf(' ') + 1)..] is var last && (Hanging.Contains(last) || Lasting.Contains(last)) && !Done(a);
 
     /// <summary>"brown all over", "lid on": the words end there too.</summary>
     private static bool Done(string a) => Places.Ends(a, "all over", "turn over", "turned over", "shake about", "toss about", "move about", "stir about", "push about", "turn about", "flip over", "flipped over", "lid on", "lids on", "oven on", "heat on", "all in");

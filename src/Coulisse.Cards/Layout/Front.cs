@@ -18,7 +18,7 @@ internal static class Front
     private static readonly string[] Sheets = ["fiche technique", "fiche recette", "ficha técnica", "ficha tecnica", "scheda tecnica", "scheda ricetta", "rezeptblatt", "rezeptkarte", "recipe card", "recipe sheet", "recipe no", "production sheet", "produktionskarte", "arbeitskarte", "scheda", "ficha", "配合表", "仕込み表", "仕込表"];
     private static readonly Beginnings FirstOfSheets = new(Sheets);
 
-    private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "rezeptur", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "品名", "料理名", "商品名", "製品名" };
+    private static readonly HashSet<string> Namers = new(StringComparer.OrdinalIgnoreCase) { "recipe", "dish", "name", "item", "product", "title", "intitulé", "appellation", "recette", "plat", "nom", "produit", "bezeichnung", "gericht", "rezept", "rezeptur", "titel", "produkt", "receta", "plato", "nombre", "denominación", "elaboración", "ricetta", "piatto", "nome", "denominazione", "prodotto", "producto", "artículo", "品名", "料理名", "商品名", "製品名" };
     private static readonly HashSet<string> LabelWords = new(StringComparer.OrdinalIgnoreCase) { "number", "no", "quantity", "qty", "batch", "section", "station", "code", "ref", "date", "chef", "version", "course", "menu", "portions", "servings", "covers", "nombre", "nb", "quantité", "poste", "réf", "référence", "saison", "matériel", "couverts", "anzahl", "menge", "stück", "stückzahl", "posten", "stand", "datum", "koch", "art.-nr", "partida", "código", "fecha", "utensilios", "material", "raciones", "coperti", "personen", "pax", "partita", "lote", "lot", "lotto", "charge", "fournée", "reparto", "data", "codice", "attrezzatura", "porzioni", "担当", "日付", "数量", "分類" };
 
     private static readonly string[] Needs = ["you need", "you'll need", "you will need", "il faut", "il vous faut", "man braucht", "du brauchst", "sie brauchen", "se necesita", "hace falta", "serve", "occorre", "equipment", "kit", "tools"];
@@ -43,7 +43,8 @@ internal static class Front
 
         if (!Last(lines, i, lang))
         {
-            return null;
+            // A manual pasted without its empty lines: the number and the name, and right under them the yield or the word for the list.
+            return i + 1 < lines.Count && Sectioned(s) is { } section && (Kin(lines[i + 1].Text, lang) || Sections.Of(lines[i + 1].Text.TrimmedEnd(": "), lang) is not null) ? section : null;
         }
 
         return Row(s) is { } row ? Namers.Contains(row.Label) && row.Value.Length > 2 && char.IsLetter(row.Value[0]) && (!Looks.Amounted(row.Value, lang) || YieldClauses.OfName(row.Value, default, lang) is not null) ? (row.Value, "") : null
@@ -174,7 +175,10 @@ internal static class Front
     }
 
     /// <summary>"Passion fruit tart, torched meringue                 PASTRY MANUAL rev. 4": two ends of a page, neither of them an amount.</summary>
-    private static bool Apart(string s, string[] cells, string lang) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[0].Contains(' ') && char.IsLetter(cells[1][0]) && Looks.Capitals(cells[1][..Places.WordEnd(cells[1], 0)]) && (!Looks.Amounted(cells[1], lang) || Editions.In(cells[1]));
+    private static bool Apart(string s, string[] cells, string lang) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[0].Contains(' ') && char.IsLetter(cells[1][0]) && Looks.Capitals(cells[1][..Places.WordEnd(cells[1], 0)]) && (!Looks.Amounted(cells[1], lang) || Editions.In(cells[1])) || Paged(s, cells);
+
+    /// <summary>"FOCACCIA ALTA                 Quaderno del forno, p. 8": the name in capitals, and at the other end of the page the book and its page.</summary>
+    private static bool Paged(string s, string[] cells) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[1].LastIndexOf(", ", StringComparison.Ordinal) is > 3 and var comma && Furniture.Page(cells[1][(comma + 2)..]) && Looks.Capitals(cells[0]);
 
     /// <summary>"Chicken liver parfait. 1 terrine, 14 slices.": a name, and in a sentence behind it nothing but what it makes.</summary>
     private static (string Name, string Beside)? Sentenced(string s, string lang)
@@ -190,6 +194,7 @@ internal static class Front
     {
         int gap = s.IndexOf(Gap, StringComparison.Ordinal);
         int dot = s.IndexOf('.');
+        gap = gap < 0 && dot is 1 or 2 ? Close(s, dot) : gap;
         if (gap is < 3 or > 6 || dot is < 1 || dot > gap - 2 || s.AsSpan(0, gap).ContainsAnyExcept(Numbering))
         {
             return null;
@@ -198,6 +203,9 @@ internal static class Front
         string name = s[gap..].Trim();
         return name.Length > 3 && char.IsUpper(name[0]) && name.Contains(' ') && name.AsSpan().IndexOfAnyInRange('0', '9') < 0 ? (name, "") : null;
     }
+
+    /// <summary>"2.14 Chicken liver parfait": two figures behind the stop that count nothing ("2.25", "1.50" do), one blank, a capital.</summary>
+    private static int Close(string s, int dot) => dot + 4 < s.Length && s[dot + 3] == ' ' && char.IsAsciiDigit(s[dot + 1]) && char.IsAsciiDigit(s[dot + 2]) && s.AsSpan(dot + 1, 2) is not ("25" or "33" or "66" or "67" or "75") && s[dot + 2] != '0' && s[dot + 2] != '5' && char.IsUpper(s[dot + 4]) ? dot + 3 : -1;
 
     /// <summary>A name that ends with how many it makes, over more than one line of another block: "Ham 2 slices" over "Cheese 3 slices" is a list with room between its lines.</summary>
     private static bool Counts(List<RawLine> lines, int i, string body, string lang)

@@ -7,12 +7,12 @@ internal static class Furniture
 {
     private const int LongestButton = 40;
     private const int LongestPage = 20;
-    private static readonly string[] Pages = ["page", "pg", "pg.", "p.", "seite", "s.", "página", "pág.", "pagina", "pag.", "ページ"];
+    private static readonly string[] Pages = ["page", "pg", "pg.", "p.", "seite", "s.", "página", "pág.", "pagina", "pag.", "hoja", "folio", "foglio", "ページ"];
 
     // A button is the whole line: "Print the outline of the ring" is work.
     private static readonly HashSet<string> Buttons = new(StringComparer.OrdinalIgnoreCase)
     {
-        "print", "print recipe", "print this recipe", "rate this recipe", "rate recipe", "leave a rating", "jump to", "jump to recipe", "skip to recipe", "skip to content", "pin", "pin it", "pin recipe", "save", "save recipe", "saved", "share", "share recipe", "share this", "share this recipe", "share on facebook", "tweet", "email", "email this recipe", "leave a comment", "leave a reply", "leave a review", "comments", "reviews", "advertisement", "did you make this recipe", "you may also like", "you might also like", "related recipes", "subscribe", "back to top", "read more", "cook mode", "get the recipe",
+        "print", "print recipe", "print this recipe", "rate this recipe", "rate recipe", "leave a rating", "jump to", "jump to recipe", "skip to recipe", "skip to content", "pin", "pin it", "pin recipe", "save", "save recipe", "saved", "share", "share recipe", "share this", "share this recipe", "share on facebook", "tweet", "email", "email this recipe", "leave a comment", "leave a reply", "leave a review", "comments", "reviews", "advertisement", "did you make this recipe", "you may also like", "you might also like", "related recipes", "subscribe", "back to top", "read more", "keep reading", "keep reading below this ad", "continue reading", "continue reading below", "article continues below", "story continues below", "recipe continues below", "cook mode", "get the recipe",
         "imprimer", "imprimer la recette", "noter cette recette", "partager", "partager la recette", "aller à la recette", "laisser un commentaire", "commentaires", "publicité", "enregistrer",
         "drucken", "rezept drucken", "rezept bewerten", "zum rezept", "zum rezept springen", "teilen", "rezept teilen", "kommentar schreiben", "kommentare", "anzeige", "merken", "rezept merken",
         "imprimir", "imprimir receta", "ir a la receta", "compartir", "compartir receta", "valora esta receta", "deja un comentario", "comentarios", "publicidad", "guardar receta", "guardar",
@@ -22,7 +22,8 @@ internal static class Furniture
 
     private static readonly HashSet<string> Menus = new(StringComparer.OrdinalIgnoreCase)
     {
-        "home", "recipes", "about", "about me", "about us", "blog", "shop", "contact", "search", "menu", "login", "log in", "sign in", "sign up", "newsletter", "print", "save", "share", "pin", "rate", "comments", "videos", "desserts", "dinner", "breakfast", "jump to recipe", "print recipe", "all recipes",
+        "home", "recipes", "about", "about me", "about us", "blog", "shop", "contact", "search", "menu", "login", "log in", "sign in", "sign up", "newsletter", "print", "save", "share", "pin", "rate", "comments", "videos", "desserts", "dinner", "breakfast", "jump to recipe", "print recipe", "all recipes", "cart", "basket", "bag", "account", "my account", "favourites", "favorites",
+        "panier", "mon compte", "warenkorb", "konto", "mein konto", "carrito", "mi cuenta", "carrello", "カート",
         "accueil", "recettes", "à propos", "boutique", "rechercher", "connexion", "imprimer", "partager", "startseite", "rezepte", "über uns", "über mich", "kontakt", "suche", "anmelden", "drucken", "teilen", "merken", "inicio", "recetas", "acerca de", "tienda", "contacto", "buscar", "imprimir", "compartir", "ricette", "chi siamo", "contatti", "cerca", "accedi", "stampa", "condividi", "salva", "ホーム", "レシピ", "お問い合わせ",
     };
 
@@ -67,14 +68,17 @@ internal static class Furniture
     /// <summary>"Home   Recipes   About", "Startseite | Rezepte | Kontakt": the menu of a site, all of its words.</summary>
     private static bool Menu(string body)
     {
-        if (body.AsSpan().IndexOfAny("|·»>/") < 0 && !body.Contains("  ", StringComparison.Ordinal) || body.AsSpan().IndexOfAnyInRange('0', '9') >= 0)
+        if (body.AsSpan().IndexOfAny("|·»>/") < 0 && !body.Contains("  ", StringComparison.Ordinal) || body.AsSpan().IndexOfAnyInRange('0', '9') is >= 0 and var figure && body[Math.Max(0, figure - 1)] != '(')
         {
             return false;
         }
 
         string[] cells = body.Split(["  ", " | ", "|", " · ", " » ", " > ", " / "], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        return cells.Length > 1 && cells.Count(Menus.Contains) is var known && known > 1 && known * 3 >= cells.Length * 2;
+        return cells.Length > 1 && cells.Count(c => Menus.Contains(Uncounted(c))) is var known && known > 1 && known * 3 >= cells.Length * 2;
     }
+
+    /// <summary>"Cart (0)": how many lie in it is no part of the word.</summary>
+    private static string Uncounted(string cell) => cell.EndsWith(')') && cell.IndexOf(" (", StringComparison.Ordinal) is > 0 and var open ? cell[..open] : cell;
 
     /// <summary>"Menu: spring 24   Station: fish   Portions: 8": the head of a kitchen's form, no weight or volume in it.</summary>
     private static bool Labelled(string body)
@@ -141,10 +145,10 @@ internal static class Furniture
             return false;
         }
 
-        ReadOnlySpan<char> word = body[..figure].Trim(" -|");
+        ReadOnlySpan<char> word = body[..figure].Trim(" -–—|");
         if (word.IsEmpty)
         {
-            return figure > 1 && body[0] == '-' && body[^1] == '-';
+            return figure > 1 && body[0] is '-' or '–' or '—' && body[^1] == body[0];
         }
 
         foreach (string page in Pages)

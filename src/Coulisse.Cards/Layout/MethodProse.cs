@@ -86,8 +86,16 @@ internal static class MethodProse
         body.Length is > 20 and < 200 && body.IndexOf(". ", StringComparison.Ordinal) is > 4 and var stop && Beside(body[..(stop + 1)], lang) && Sentences(body) is { Count: > 1 } all && all.TrueForAll(s => Beside(s, lang));
 
     /// <summary>"Cuisson : 35 min à 190 °C.": a stage told by its label, with its heat and its time; a time alone is a line of the head.</summary>
-    public static bool Baked(string body, string lang) =>
+    public static bool Baked(string body, string lang) => OvenLine(body, lang) ||
         body.Length < 80 && body.IndexOf(':') is > 2 and < 20 and var colon && body.IndexOf('°', colon) > 0 && char.IsLetter(body[0]) && body.AsSpan(0, colon).IndexOfAnyInRange('0', '9') < 0 && Clock.Tells(body, colon, lang) && !Looks.Amounted(body, lang) && !body.Contains("keep", StringComparison.OrdinalIgnoreCase) && !body.Contains("onserv", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>"Oven 165C fan / 28 min / cool in the tray 2 h": the oven, its heat and how long, without a verb.</summary>
+    private static bool OvenLine(string body, string lang) =>
+        FirstOfOvens.May(body, 0) && body.Length < 120 && Array.Find(Ovens, o => Places.WordAt(body, 0, o)) is { } oven && body.AsSpan().IndexOfAnyInRange('0', '9') is var at && at > oven.Length && at < oven.Length + 4
+        && body.AsSpan(at).IndexOfAnyExceptInRange('0', '9') is (2 or 3) and var figures && body.AsSpan(at + figures).TrimStart() is ['°' or '℃' or 'C' or 'F', ..] && Clock.Tells(body, at + figures, lang);
+
+    private static readonly string[] Ovens = ["oven", "ofen", "backofen", "four", "horno", "forno", "オーブン"];
+    private static readonly Beginnings FirstOfOvens = new(Ovens);
 
     /// <summary>The sentences with their stops.</summary>
     public static List<string> Sentences(string s)

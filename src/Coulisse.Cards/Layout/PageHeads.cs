@@ -1,3 +1,5 @@
+using Coulisse.Cards.Reading;
+
 namespace Coulisse.Cards.Layout;
 
 /// <summary>The line a printer sets over every page: the first line of the card, told again beside the number of a page. What stands between the two belongs to the page too; none of it is a food or a part.</summary>
@@ -44,13 +46,18 @@ internal static class PageHeads
             }
         }
 
-        if (again && found is not null && head.Contains(Gap, StringComparison.Ordinal))
+        if (again && found is not null && (head.Contains(Gap, StringComparison.Ordinal) || Chapter(head)))
         {
             found.Add(0);
         }
 
         return found ?? None;
     }
+
+    /// <summary>"Section 2: Cold larder", "Kapitel 3": where in a book the page stands.</summary>
+    private static bool Chapter(string head) => head.IndexOf(' ') is > 3 and var end && end + 1 < head.Length && char.IsAsciiDigit(head[end + 1]) && Chapters.Contains(head[..end]);
+
+    private static readonly HashSet<string> Chapters = new(StringComparer.OrdinalIgnoreCase) { "section", "chapter", "unit", "module", "lesson", "kapitel", "abschnitt", "lektion", "modul", "chapitre", "leçon", "unité", "capítulo", "sección", "unidad", "módulo", "lección", "tema", "capitolo", "sezione", "unità", "modulo", "lezione" };
 
     private static HashSet<int>? Running(List<RawLine> lines, string lang)
     {
@@ -63,6 +70,40 @@ internal static class PageHeads
             }
         }
 
+        return Counted(lines, found, lang);
+    }
+
+    /// <summary>"Dispensa, 2° modulo        22" and further down the same with 23: one line over every page, and its number. Each stands where a block begins or ends; a row of a list stands among its like.</summary>
+    private static HashSet<int>? Counted(List<RawLine> lines, HashSet<int>? found, string lang)
+    {
+        Dictionary<string, (int Line, int Number)>? seen = null;
+        for (int i = 0; i < lines.Count; i++)
+        {
+            string s = lines[i].Text;
+            int gap = char.IsAsciiDigit(s[^1]) && char.IsLetter(s[0]) ? s.LastIndexOf(Gap, StringComparison.Ordinal) : -1;
+            if (gap < Shortest || s.Length - gap > LongestNumber || i > 0 && i + 1 < lines.Count && lines[i - 1].Block == lines[i].Block && lines[i + 1].Block == lines[i].Block || !int.TryParse(s.AsSpan(gap).Trim(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int number))
+            {
+                continue;
+            }
+
+            string stem = s[..gap].TrimEnd();
+            seen ??= [];
+            if (seen.TryGetValue(stem, out (int Line, int Number) last) && number > last.Number && number - last.Number <= FarthestPages && stem.Contains(' ') && FoodIds.Match(stem, lang) is null)
+            {
+                found ??= [];
+                found.Add(last.Line);
+                found.Add(i);
+            }
+
+            seen[stem] = (i, number);
+        }
+
         return found;
     }
+
+    private const int Shortest = 6;
+    private const int FarthestPages = 3;
+
+    /// <summary>A number of a page, and the room before it.</summary>
+    private const int LongestNumber = 80;
 }

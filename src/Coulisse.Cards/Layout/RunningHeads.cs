@@ -1,4 +1,5 @@
 using Coulisse.Cards.Reading;
+using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Layout;
 
@@ -16,16 +17,16 @@ internal static class RunningHeads
         bool over = i == 0 || lines[i - 1].Block != lines[i].Block;
         bool under = i + 1 < lines.Count && lines[i + 1].Block != lines[i].Block;
         string s = lines[i].Text;
-        return over && (under || i == 0 || i + 1 == lines.Count) && s.Length is > 5 and < Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && Is(s, i == 0 && under, lang);
+        return over && (under || i == 0 || i + 1 == lines.Count) && s.Length is > 5 and < Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && Is(s, i == 0 && under, over && under, lang);
     }
 
-    private static bool Is(string s, bool opens, string lang)
+    private static bool Is(string s, bool opens, bool alone, string lang)
     {
         foreach (string sign in Parting)
         {
             int at = s.IndexOf(sign, StringComparison.Ordinal);
             int last = at < 0 ? -1 : s.LastIndexOf(sign, StringComparison.Ordinal);
-            if (at > 0 && (Ends(s[..at], s[(at + sign.Length)..], sign, opens, lang) || Ends(s[(last + sign.Length)..], s[..last], sign, opens, lang)))
+            if (at > 0 && (Ends(s[..at], s[(at + sign.Length)..], sign, opens, alone, lang) || Ends(s[(last + sign.Length)..], s[..last], sign, opens, alone, lang)))
             {
                 return true;
             }
@@ -34,12 +35,12 @@ internal static class RunningHeads
         return false;
     }
 
-    /// <summary>A page at one end, and at the other a name without a figure. A bare figure is one only over the card and behind a bar: "Eggs    12" are counted.</summary>
-    private static bool Ends(string page, string name, string sign, bool opens, string lang)
+    /// <summary>A page at one end, and at the other a name without a figure, or alone in its block one that is numbered ("Section 4 – Mother sauces"). A bare figure is one only over the card and behind a bar: "Eggs    12" are counted.</summary>
+    private static bool Ends(string page, string name, string sign, bool opens, bool alone, string lang)
     {
         page = page.Trim();
         name = name.Trim();
-        bool named = name.Length > 3 && char.IsLetter(name[0]) && name.AsSpan().IndexOfAnyInRange('0', '9') < 0;
+        bool named = name.Length > 3 && char.IsLetter(name[0]) && (name.AsSpan().IndexOfAnyInRange('0', '9') < 0 || alone && sign == Gap && !Looks.Amounted(Folding.Line(name), lang));
         return named && (sign == ", " ? opens && Issue(page) : page.Length is > 1 and < LongestPage && (Furniture.Page(page) || opens && Issue(page)) || opens && sign == " | " && page.Length is > 0 and < 4 && page.AsSpan().IndexOfAnyExceptInRange('0', '9') < 0 && name.Contains(' ') && FoodIds.Match(name, lang) is null);
     }
 

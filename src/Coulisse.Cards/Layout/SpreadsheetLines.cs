@@ -134,7 +134,7 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
     }
 
     /// <summary>The column of the foods: its head says so, or it is the first that is neither a number of the row nor an amount.</summary>
-    private int Foods(SpreadsheetRow head) => headless ? 0 : Array.FindIndex(head.Cells, TableColumns.Opens) is >= 0 and var said ? said : Array.FindIndex(head.Cells, c => c.Length > 0 && !ColumnHeads.Number(c) && !ColumnHeads.Weighs(c, lang));
+    private int Foods(SpreadsheetRow head) => headless ? 0 : Array.FindIndex(head.Cells, TableColumns.Opens) is >= 0 and var said ? said : head.First > 0 ? 0 : Array.FindIndex(head.Cells, c => c.Length > 0 && !ColumnHeads.Number(c) && !ColumnHeads.Weighs(c, lang) && !ColumnHeads.Share(c) && !ColumnHeads.Price(c));
 
     /// <summary>One cell alone: the name of a part over its rows, a food without an amount, a section, a sentence.</summary>
     private void One(SpreadsheetRow row, SpreadsheetRow? next, int i)

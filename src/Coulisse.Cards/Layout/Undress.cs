@@ -17,7 +17,7 @@ internal static class Undress
             return (lines, asides);
         }
 
-        lines = SideMethod.Off(lines, lang);
+        lines = PageBreaks.Off(SideMethod.Off(lines, lang), asides, lang);
         lines = WikiMarks.Off(lines);
         lines = HollowBullets.Off(lines, lang);
         lines = Emblems.Off(lines);

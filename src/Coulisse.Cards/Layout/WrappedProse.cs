@@ -52,7 +52,8 @@ internal static class WrappedProse
         {
             if (into.Count > first && into[^1] is { Text: { } a } last && !Stops(a) && a.Length < Longest)
             {
-                into[^1] = last with { Text = a + " " + lines[k].Text, Span = last.Span with { Length = lines[k].Span.Start + lines[k].Span.Length - last.Span.Start } };
+                bool parted = a[^1] == '-' && a.Length > 1 && char.IsLetter(a[^2]) && char.IsLower(lines[k].Text[0]) && !PartedWords.Both(lines[k].Text);
+                into[^1] = last with { Text = parted ? a[..^1] + lines[k].Text : a + " " + lines[k].Text, Span = last.Span with { Length = lines[k].Span.Start + lines[k].Span.Length - last.Span.Start } };
             }
             else
             {

@@ -332,8 +332,8 @@ internal sealed class CardBuilder(string text, string lang)
     /// <summary>True for a count of what another part is called by.</summary>
     private bool OfAnother(CardYield made) => made.Unit.Length > 3 && made.Unit is not ("pieces" or "portions") && !Places.HasAny(_name!, made.Unit) && _components.Take(MostAsked).Any(c => Places.HasAny(c.Name, made.Unit));
 
-    /// <summary>Guests told behind the work of a part that the sentence does not name are those of the dish, and so are pieces where the work of all parts stands behind the last list.</summary>
-    private bool Dishes(string s, int before) => _yields.Count == 0 && _steps.Count > 0 && _makes.Skip(before).All(m => m.Unit == "portions" || m.Unit is not ("g" or "kg" or "ml" or "cl" or "dl" or "l") && _components.TrueForAll(c => c.Steps.IsEmpty && c.Makes.IsEmpty)) && !s.Contains(_name!, StringComparison.OrdinalIgnoreCase);
+    /// <summary>Guests told behind the work of a part that the sentence does not name, or behind the total of its list, are those of the dish, and so are pieces where the work of all parts stands behind the last list.</summary>
+    private bool Dishes(string s, int before) => _yields.Count == 0 && (_steps.Count > 0 || _lines is [.., { Kind: LineKind.Total }]) && _makes.Skip(before).All(m => m.Unit == "portions" || m.Unit is not ("g" or "kg" or "ml" or "cl" or "dl" or "l") && _components.TrueForAll(c => c.Steps.IsEmpty && c.Makes.IsEmpty)) && !s.Contains(_name!, StringComparison.OrdinalIgnoreCase);
 
     private void Close()
     {

@@ -43,6 +43,7 @@ public static class RecipePage
             b.Append("# ").AppendLine(Line(title)).AppendLine();
         }
 
+        PageMenus.Off(page);
         Walk((INode?)page.QuerySelector("article") ?? (INode?)page.QuerySelector("main") ?? page.Body ?? (INode)page, b);
         return b.ToString();
     }
@@ -195,6 +196,9 @@ public static class RecipePage
                 break;
             case "s" or "del" or "strike":
                 b.Append("~~");
+                break;
+            case "span":
+                b.Append(GluedSpans.Parts(e, b) ? "  " : "");
                 break;
             default:
                 if (Blocks.Contains(e.LocalName) && !TermPair.Closes(e))
