@@ -50,15 +50,12 @@ internal static class Looks
 
     private static bool IsAmounted(string body, string lang)
     {
-        if (body.Length == 0 || body.Length > 240)
+        if (body.Length is 0 or > 240 || Header(body))
         {
             return false;
         }
 
-        if (Header(body))
-        {
-            return false;
-        }
+        body = lang == "ja" ? KanjiAmounts.Plain(body) : body;
 
         // "8 personnes - Préparation : 45 min" counts guests.
         if (char.IsAsciiDigit(body[0]) && (YieldWords.Guests(body, lang) || lang == "ja" && SpokenYields.Opens(body, lang)))
@@ -289,6 +286,7 @@ internal static class Looks
 
     private static bool IsStatement(string body, string lang)
     {
+        body = lang == "ja" ? KanjiAmounts.Plain(body) : body;
         if (CountLabels.Opens(body, lang) || SpokenYields.Opens(body, lang))
         {
             return true;

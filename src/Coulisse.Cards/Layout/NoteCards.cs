@@ -54,20 +54,20 @@ internal static class NoteCards
             }
 
             items[i] = i > 0 && char.IsLetter(bodies[i][0]) && BackAmount.Unit(bodies[i], lang) && !NoteHeats.Only(bodies[i], lang);
-            weighed += items[i] ? 1 : 0;
+            weighed += items[i] ? 1 + bodies[i].AsSpan().Count(" / ") : 0;
         }
 
-        return weighed < FewestItems ? null : Kinds(bodies, items, lang);
+        return weighed < FewestItems ? null : Kinds(lines, bodies, items, lang);
     }
 
-    private static Kind[]? Kinds(string[] bodies, bool[] items, string lang)
+    private static Kind[]? Kinds(List<RawLine> lines, string[] bodies, bool[] items, string lang)
     {
         Kind[] kinds = new Kind[bodies.Length];
         int seen = 0;
         bool worked = false;
         for (int i = 1; i < bodies.Length; i++)
         {
-            kinds[i] = One(bodies, items, i, seen, kinds[i - 1] == Kind.Work, lang);
+            kinds[i] = One(bodies, items, i, seen, kinds[i - 1] == Kind.Work && lines[i].Block == lines[i - 1].Block, lang);
             seen += items[i] ? 1 : 0;
             worked |= kinds[i] == Kind.Work;
         }
@@ -110,7 +110,7 @@ internal static class NoteCards
             return behindWork && Portioned(body, lang) ? Kind.Work : Kind.None;
         }
 
-        if (Named(bodies, items, i, lang))
+        if (Named(bodies, items, i, behindWork, lang))
         {
             return Kind.Head;
         }
@@ -134,10 +134,10 @@ internal static class NoteCards
     }
 
     /// <summary>A bare word that parts are called by, over a line with its amount: "rub" over "salt 90g". A food without an amount ("gochujang" over "eggs 3") is none, so the word has to be known.</summary>
-    private static bool Named(string[] bodies, bool[] items, int i, string lang)
+    private static bool Named(string[] bodies, bool[] items, int i, bool behindWork, string lang)
     {
         string body = bodies[i];
-        return i + 1 < bodies.Length && items[i + 1] && body.Length < 30 && body.Count(' ') < 3 && Parts.Numberless(body) && body.AsSpan().IndexOfAny(",+/→") < 0 && (Parts.Called(body, lang) || Parts.Finish(body, lang)) && FoodIds.Match(body, lang) is null && !Looks.Used(body, lang);
+        return i + 1 < bodies.Length && items[i + 1] && body.Length < 30 && body.Count(' ') < 3 && Parts.Numberless(body) && body.AsSpan().IndexOfAny(",+/→") < 0 && (Parts.Called(body, lang) || Parts.Finish(body, lang)) && (FoodIds.Match(body, lang) is null || behindWork && i + 2 < bodies.Length && items[i + 2]) && !Looks.Used(body, lang);
     }
 
     private static bool Opens(string body, string lang) => Looks.Opens(body, lang) && FoodIds.Match(body, lang) is null && FoodIds.Match(body[..Places.WordEnd(body, 0)], lang) is null;

@@ -71,7 +71,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             Head(Marks.Strip(Folding.Line(s)).Trimmed(" :"), dressed, raw.Span);
         }
-        else if (lang == "ja" && _mode is not ("notes" or "method") && JapaneseGroups.Line(s))
+        else if (lang == "ja" && _mode is not ("notes" or "method") && (JapaneseGroups.Line(s) || KanjiAmounts.Item(s)))
         {
             Add(new Piece(PieceKind.Item, s, raw.Span));
         }

@@ -17,6 +17,12 @@ internal static class Heat
     /// <summary>All temperatures in order; one setting told in two scales is one.</summary>
     public static List<StepTemperature> In(string s, string lang, string? main, List<(int At, string Id)> operations)
     {
+        if (lang == "ja" && KanjiAmounts.Degrees(s) is var figures && !ReferenceEquals(figures, s))
+        {
+            // "八十五度の湯で"
+            return [.. In(figures, lang, main, operations).Select(t => s.Contains(t.Words, StringComparison.Ordinal) ? t : t with { Words = KanjiAmounts.Written(s, figures, t.Words) })];
+        }
+
         List<StepTemperature> found = [];
         List<int> marks = [];
         string? lower = null;

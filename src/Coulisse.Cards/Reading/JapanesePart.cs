@@ -302,7 +302,8 @@ internal static class JapanesePart
         return t;
     }
 
-    private static UnitWord? Unit(string s, int at, out int end)
+    /// <summary>The unit or counter at a place; null when none stands there.</summary>
+    internal static UnitWord? Unit(string s, int at, out int end)
     {
         int latin = at;
         while (latin < s.Length && (char.IsAsciiLetter(s[latin]) || s[latin] == '.'))

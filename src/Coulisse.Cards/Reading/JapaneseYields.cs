@@ -81,7 +81,7 @@ internal static class JapaneseYields
     }
 
     /// <summary>True for words that tell for how many it is and nothing else: "4~5人前", "2人分".</summary>
-    public static bool Only(string s) => s.Length is > 2 and < 10 && char.IsAsciiDigit(s[0]) && (s.EndsWith("人分", StringComparison.Ordinal) || s.EndsWith("人前", StringComparison.Ordinal)) && s.AsSpan(0, s.Length - 2).IndexOfAnyExcept(Range) < 0;
+    public static bool Only(string s) => KanjiAmounts.Plain(s) is var plain && !ReferenceEquals(plain, s) ? Only(plain) : s.Length is > 2 and < 10 && char.IsAsciiDigit(s[0]) && (s.EndsWith("人分", StringComparison.Ordinal) || s.EndsWith("人前", StringComparison.Ordinal)) && s.AsSpan(0, s.Length - 2).IndexOfAnyExcept(Range) < 0;
 
     private static int Start(string s, int at)
     {

@@ -70,6 +70,7 @@ internal static class LineReader
     private static List<Draft> Drafts(string s, string lang, bool why)
     {
         List<Draft> drafts = new(1);
+        s = lang == "ja" ? KanjiAmounts.Plain(s) : s;
         s = TimesBehind.Front(FrontMarks.Spaced(Leaders.Plain(s)), lang);
         if (s.Length > 6 && s[0] == '(' && s[^1] == ')' && s.AsSpan(1).IndexOf('(') < 0 && s.IndexOf(')') == s.Length - 1 && Amounts.At(s, 1, lang) is { Unit: not null })
         {

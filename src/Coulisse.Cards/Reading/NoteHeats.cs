@@ -16,6 +16,9 @@ internal static class NoteHeats
     /// <summary>What may stand between the figure of an oven and its time.</summary>
     private static readonly string[] Between = ["lid on", "lid off", "covered", "uncovered", "steam", "no steam", "fan", "full fan", "foil on", "foil off", "vent open", "couvert", "découvert", "decouvert", "avec buée", "vapeur", "zugedeckt", "offen", "ohne deckel", "mit deckel", "mit dampf", "mit schwaden", "tapado", "destapado", "con vapor", "sin tapa", "coperto", "scoperto", "con vapore", "x", "for", "about", "abt", "ca", "env", "aprox", "circa"];
 
+    /// <summary>What is done to a lid or a foil before the oven's next figure.</summary>
+    private static readonly string[] Uncovered = ["lid off", "lid on", "foil off", "foil on", "uncover", "uncovered", "cover", "découvrir", "decouvrir", "découvert", "couvert", "couvrir", "aufdecken", "offen", "deckel ab", "zugedeckt", "destapar", "destapado", "tapado", "tapar", "scoprire", "scoperto", "coperto", "finish", "finir", "terminar", "finire"];
+
     private static readonly string[] Hedges = ["abt", "about", "approx", "c.", "ca", "env", "environ", "aprox", "circa", "etwa", "~"];
     private static readonly string[] Warmers = ["warm", "heat", "reheat", "chauffer", "réchauffer", "rechauffer", "tiédir", "tiedir", "erhitzen", "erwärmen", "calentar", "templar", "scaldare", "intiepidire"];
 
@@ -46,11 +49,12 @@ internal static class NoteHeats
         bool timed = !ends && Timed(s, k, lang);
         ReadOnlySpan<char> before = s.AsSpan(from, i - from).TrimEnd(" :");
         bool oven = n.Min >= 60 && n.Min % 5 == 0 && (n.Max is null || n.Max % 5 == 0);
-        if (before.Length == 0)
+        bool led = from < i && s.AsSpan(from, i - from).TrimEnd().EndsWith(":") && !EndsIn(before, Middles) && !EndsIn(before, Kits);
+        if (before.Length == 0 || led)
         {
-            // "210 45m → 180 15m", "250 lid on 20m"
+            // "210 45m → 180 15m", "250 lid on 20m", "pick up: 220 12m"
             of = TemperatureOf.Oven;
-            return oven && n.Max is null && n.Min is >= 100 and <= 280 && (i == 0 || from > 0 && Arrowed(s, from)) && (timed ? i > 0 || Jotted(s, k) : Lidded(s, k, lang));
+            return oven && n.Max is null && n.Min is >= 100 and <= 280 && (i == 0 || led || from > 0 && Arrowed(s, from)) && (timed ? i > 0 && !led || Jotted(s, k) : Lidded(s, k, lang));
         }
 
         if (before[^1] == '@')
@@ -66,6 +70,14 @@ internal static class NoteHeats
 
         if (oven && (ends || timed || Lidded(s, k, lang)) && EndsIn(before, Kits) && !(lang != "fr" && Places.EndsIn(before, "four")))
         {
+            of = TemperatureOf.Oven;
+            return true;
+        }
+
+        bool arrowed = Arrow(s, k) && Timed(s, Places.Skip(s, k + (s[k] is '-' or '=' ? 2 : 1)), lang);
+        if (oven && n.Max is null && n.Min >= 120 && (timed && Jotted(s, k) && EndsIn(before, Uncovered) || arrowed && operations.Exists(o => o.At >= from && o.At < i && o.Id is "bake" or "roast" or "braise" or "gratinate")))
+        {
+            // "destapar 200 20m", "backen 180 → 14m"
             of = TemperatureOf.Oven;
             return true;
         }
@@ -123,6 +135,12 @@ internal static class NoteHeats
         if (lang == "ja" || s.Length is < 5 or > Longest || s[^1] is '.' or ':' || s.AsSpan().IndexOfAnyInRange('0', '9') is not (>= 0 and var figure))
         {
             return false;
+        }
+
+        if (s.IndexOf(": ", StringComparison.Ordinal) is > 1 and < 24 and var label && label + 2 == figure && char.IsLetter(s[label - 1]))
+        {
+            // "pick up: 220 12m skin up"
+            return Numbers.Range(s, figure, lang) is { } led && At(s, figure, led, [], lang, out _);
         }
 
         if (figure == 0)

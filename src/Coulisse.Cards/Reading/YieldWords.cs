@@ -42,6 +42,12 @@ internal static class YieldWords
     /// <summary>The yield a sentence tells when no other way was found; null when it tells none.</summary>
     public static CardYield? In(string s, Span span, string lang)
     {
+        if (lang == "ja" && KanjiAmounts.Plain(s) is var plain && plain.Length > 0 && !ReferenceEquals(plain, s))
+        {
+            // "六人前"
+            return In(plain, span, lang) is { } written ? written with { Text = s } : null;
+        }
+
         if (s.Length is > 4 and <= LongestTitle && (s[0], s[^1]) is ('(', ')') or ('[', ']') && In(s[1..^1], span, lang) is { } inside)
         {
             // "(12 couverts)" on a line of its own
@@ -133,6 +139,8 @@ internal static class YieldWords
         {
             return null;
         }
+
+        title = lang == "ja" ? KanjiAmounts.Plain(title) : title;
 
         title = title.Replace(" // ", " - ", StringComparison.Ordinal);
         if (title.LastIndexOf(" / ", StringComparison.Ordinal) is > 2 and var stroke && stroke + 3 < title.Length && char.IsAsciiDigit(title[stroke + 3]))
