@@ -9,7 +9,7 @@ internal static class BrokenLines
     private const int Longest = 400;
     private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
     {
-        "on", "per", "as", "without", "over", "under", "auf", "im", "am", "ohne", "ins", "sur", "sans", "avec", "dans", "en", "sin", "por", "senza", "su", "da", "del", "della", "dei", "delle", "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego", "y", "u", "entre", "between", "zwischen", "tra", "fra", "oppure", "bzw.",
+        "on", "per", "as", "without", "over", "under", "auf", "im", "am", "ohne", "ins", "sur", "sans", "avec", "dans", "en", "sin", "por", "senza", "su", "da", "del", "della", "dei", "delle", "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego", "y", "u", "entre", "between", "zwischen", "bei", "tra", "fra", "oppure", "bzw.",
     };
 
     /// <summary>The lines with their halves joined.</summary>

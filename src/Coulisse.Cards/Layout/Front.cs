@@ -93,7 +93,7 @@ internal static class Front
     /// <summary>"FICHE TECHNIQUE", "SCHEDA PIATTO": what a house calls the sheet itself, and beside it in the row of a spreadsheet the dish.</summary>
     public static bool Called(string label) => Array.Exists(Sheets, w => w.Equals(label, StringComparison.OrdinalIgnoreCase)) || SheetWords.Contains(label);
 
-    private static readonly HashSet<string> SheetWords = new(StringComparer.OrdinalIgnoreCase) { "dish sheet", "dish card", "costing sheet", "cost sheet", "batch sheet", "fiche", "fiche plat", "fiche de fabrication", "fiche de production", "tellerblatt", "rezeptur", "kalkulation", "kalkulationsblatt", "ficha de plato", "ficha de producción", "escandallo", "scheda piatto", "scheda costo", "scheda di produzione", "料理カード", "原価表", "仕込表" };
+    private static readonly HashSet<string> SheetWords = new(StringComparer.OrdinalIgnoreCase) { "sheet", "card", "dish sheet", "dish card", "costing sheet", "cost sheet", "batch sheet", "fiche", "fiche plat", "fiche de fabrication", "fiche de production", "tellerblatt", "rezeptur", "kalkulation", "kalkulationsblatt", "ficha de plato", "ficha de producción", "escandallo", "scheda piatto", "scheda costo", "scheda di produzione", "料理カード", "原価表", "仕込表" };
 
     /// <summary>"Dish", "Portions", "Chef": what a form calls its rows.</summary>
     public static bool Labels(string label) => Namers.Contains(label) || LabelWords.Contains(label);
@@ -178,7 +178,7 @@ internal static class Front
     private static bool Apart(string s, string[] cells, string lang) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[0].Contains(' ') && char.IsLetter(cells[1][0]) && Looks.Capitals(cells[1][..Places.WordEnd(cells[1], 0)]) && (!Looks.Amounted(cells[1], lang) || Editions.In(cells[1])) || Paged(s, cells);
 
     /// <summary>"FOCACCIA ALTA                 Quaderno del forno, p. 8": the name in capitals, and at the other end of the page the book and its page.</summary>
-    private static bool Paged(string s, string[] cells) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && cells[1].LastIndexOf(", ", StringComparison.Ordinal) is > 3 and var comma && Furniture.Page(cells[1][(comma + 2)..]) && Looks.Capitals(cells[0]);
+    private static bool Paged(string s, string[] cells) => cells.Length == 2 && s.Contains("        ", StringComparison.Ordinal) && (Furniture.Page(cells[1]) || cells[1].LastIndexOf(", ", StringComparison.Ordinal) is > 3 and var comma && Furniture.Page(cells[1][(comma + 2)..])) && Looks.Capitals(cells[0]);
 
     /// <summary>"Chicken liver parfait. 1 terrine, 14 slices.": a name, and in a sentence behind it nothing but what it makes.</summary>
     private static (string Name, string Beside)? Sentenced(string s, string lang)

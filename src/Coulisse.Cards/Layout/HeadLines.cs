@@ -39,6 +39,12 @@ internal static class HeadLines
 
         foreach (string w in Fors)
         {
+            if (Places.WordAt(s, 0, w) && char.IsAsciiDigit(s[Math.Min(s.Length - 1, Places.Skip(s, w.Length))]) && Amounts.At(s, Places.Skip(s, w.Length), lang) is { Unit: { Kind: "container" } held } filled && filled.End >= s.TrimEnd('.', ':').Length)
+            {
+                // "For 36 pots", and no food behind them
+                return new CardYield(filled.Number.Min, held.Unit, s, span) { AmountMax = filled.Number.Max };
+            }
+
             if (!Places.WordAt(s, 0, w) || Amounts.At(s, Places.Skip(s, w.Length), lang) is not { Unit: { Kind: "mass" or "volume" } unit } told)
             {
                 continue;

@@ -17,8 +17,7 @@ internal static class PageBreaks
             return lines;
         }
 
-        List<RawLine>? told = null;
-        int done = 0;
+        HashSet<int>? parted = null;
         for (int i = 1; i + 1 < lines.Count; i++)
         {
             if (!Between(lines, pages, i))
@@ -34,10 +33,8 @@ internal static class PageBreaks
 
             if (end < lines.Count && Parted(lines[i - 1].Text, lines[end].Text))
             {
-                told ??= new List<RawLine>(lines.Count);
-                told.AddRange(lines.Skip(done).Take(i - done));
-                asides.AddRange(lines.Skip(i).Take(end - i));
-                done = end;
+                parted ??= [.. pages];
+                parted.UnionWith(Enumerable.Range(i, end - i));
                 // What goes on behind the page belongs to the block before it.
                 (int from, int block) = (lines[end].Block, lines[i - 1].Block);
                 lines = [.. lines.Select(l => l.Block == from ? l with { Block = block } : l)];
@@ -46,8 +43,14 @@ internal static class PageBreaks
             i = end;
         }
 
-        told?.AddRange(lines.Skip(done));
-        return told ?? lines;
+        if (parted is null)
+        {
+            return lines;
+        }
+
+        // All of them go: the first is known by the others.
+        asides.AddRange(lines.Where((_, i) => parted.Contains(i)));
+        return [.. lines.Where((_, i) => !parted.Contains(i))];
     }
 
     private static bool Between(List<RawLine> lines, HashSet<int> pages, int i) => pages.Contains(i) || Furniture.Page(lines[i].Text) && lines[i].Text.Length < Shortest;

@@ -16,6 +16,12 @@ internal static class RunningHeads
     {
         bool over = i == 0 || lines[i - 1].Block != lines[i].Block;
         bool under = i + 1 < lines.Count && lines[i + 1].Block != lines[i].Block;
+        if (i == 0 && lines.Count > 1 && lines[1].Text.Length < LongestPage && Sections.Of(lines[1].Text.TrimmedEnd(": "), lang) is not null)
+        {
+            // Right over the word for the list or the method stands the name of the dish, whatever page it is on.
+            return false;
+        }
+
         string s = lines[i].Text;
         return over && (under || i == 0 || i + 1 == lines.Count) && s.Length is > 5 and < Longest && s.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && Is(s, i == 0 && under, over && under, lang);
     }

@@ -74,7 +74,7 @@ internal static class Spreadsheet
             tabs += line.Text.Contains('\t') ? 1 : 0;
         }
 
-        return tabs >= FewestRows ? '\t' : Even(lines, ';') ? ';' : Even(lines, ',') ? ',' : null;
+        return tabs >= FewestRows ? '\t' : Even(lines, ';') || Ruled(lines) ? ';' : Even(lines, ',') ? ',' : null;
     }
 
     /// <summary>A sheet saved as values gives every row all its signs, those of its empty cells too.</summary>
@@ -87,6 +87,23 @@ internal static class Spreadsheet
         }
 
         return first > 0;
+    }
+
+    /// <summary>A semicolon in every row, never with a blank behind it as a sentence has one, and two and more in most: such a sheet may leave out the signs of its empty cells.</summary>
+    private static bool Ruled(List<RawLine> lines)
+    {
+        int rows = 0;
+        foreach (RawLine line in lines)
+        {
+            if (!line.Text.Contains(';') || line.Text.Contains("; ", StringComparison.Ordinal))
+            {
+                return false;
+            }
+
+            rows += line.Text.AsSpan().Count(';') > 1 ? 1 : 0;
+        }
+
+        return rows >= FewestRows && rows * 2 > lines.Count;
     }
 
     private static int Signs(string s, char sign)

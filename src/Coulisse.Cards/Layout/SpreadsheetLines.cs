@@ -22,6 +22,9 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
     private int _told;
     private bool _work;
     private bool _section;
+    private int _heads;
+    private int _first = -1;
+    private int _made = -1;
 
     /// <summary>The lines in the order of the rows.</summary>
     public List<RawLine> Of()
@@ -41,7 +44,7 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             }
             else if (_head is not null && Numbered(row))
             {
-                Behind(Counted(_steps, row.Joined(1)), row.Line, i);
+                Behind(Counted(_steps, row.Joined(row.First + 1)), row.Line, i);
             }
             else if (!_titled && row.Named is { } title)
             {
@@ -55,6 +58,10 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             else if (row.Aside)
             {
                 asides.Add(row.Line with { Text = row.Spaced });
+            }
+            else if ((row.Label ?? (row.Filled == 1 ? row.Only : null)) is { } made && Whole(made, i))
+            {
+                Over(made, row.Line);
             }
             else if (row.Label is { } label)
             {
@@ -101,11 +108,23 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
         return _lines;
     }
 
+    /// <summary>What the sheet makes, told under its only list: no more rows of foods follow. Under the last part it would be what that part makes.</summary>
+    private bool Whole(string made, int i) =>
+        _heads == 1 && _first >= 0 && !_section && _steps + _told == 0 && YieldWords.In(made, default, lang) is not null && !rows.Skip(i + 1).TakeWhile(r => !(r.Filled == 1 && Sections.Of(r.Only.TrimmedEnd(": "), lang) is not null)).Any(r => r.Amounted);
+
+    /// <summary>A line over the list.</summary>
+    private void Over(string text, RawLine line)
+    {
+        _lines.Insert(_first, line with { Text = text, Block = _made, Indent = 0 });
+        _made--;
+    }
+
     private SpreadsheetRow? Below(int i, int by) => i + by < rows.Count ? rows[i + by] : null;
 
     private void Open(SpreadsheetRow head)
     {
         _head = head;
+        _heads++;
         (_open, _barred, _work) = (true, false, false);
         (_steps, _told) = (0, 0);
         if (_over is { } name)
@@ -124,6 +143,7 @@ internal sealed class SpreadsheetLines(List<SpreadsheetRow> rows, bool headless,
             // A list behind other lines has the columns of the one before.
             _barred = true;
             _block++;
+            _first = _first < 0 ? _lines.Count : _first;
             if (!headless)
             {
                 Add(_head!.Barred(_head.Cells.Length), _head.Line);

@@ -83,12 +83,12 @@ internal sealed class SpreadsheetRow
     }
 
     /// <summary>The number a row opens with, words behind it; 0 for any other.</summary>
-    public int Number => Filled > 1 && First == 0 && Cells[0].TrimEnd('.', ')') is { Length: 1 or 2 } n && char.IsAsciiDigit(n[0]) && char.IsAsciiDigit(n[^1]) && Words.Any(char.IsLetter) ? int.Parse(n, System.Globalization.CultureInfo.InvariantCulture) : 0;
+    public int Number => Filled > 1 && Cells[First].TrimEnd('.', ')') is { Length: 1 or 2 } n && char.IsAsciiDigit(n[0]) && char.IsAsciiDigit(n[^1]) && Words.Any(char.IsLetter) ? int.Parse(n, System.Globalization.CultureInfo.InvariantCulture) : 0;
 
     /// <summary>True where a sentence of work stands behind the number: "1 | onion | diced" counts a food.</summary>
     public bool Worked => Works(Words);
 
-    private string Words => Array.FindIndex(Cells, 1, c => c.Length > 0) is > 0 and var at ? Cells[at] : "";
+    private string Words => Array.FindIndex(Cells, Math.Max(0, First) + 1, c => c.Length > 0) is > 0 and var at ? Cells[at] : "";
 
     /// <summary>All that the cells from one on say, as one sentence.</summary>
     public string Joined(int from) => string.Join(", ", Cells.Skip(from).Where(c => c.Length > 0).Select(c => c.TrimmedEnd(" .")));

@@ -38,7 +38,7 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
                 }
 
                 units[c] += cell.Length < 12 && Lexicon.LongestUnit(cell, 0, lang, out int whole) is { Kind: not "length" } && whole >= cell.Length ? 1 : 0;
-                bool amount = !ColumnHeads.Note(At(names, c)) && !Degrees(cell) && (char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && (Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null || Said(cell, lang)));
+                bool amount = !ColumnHeads.Note(At(names, c)) && !ColumnHeads.Degrees(At(names, c)) && !Degrees(cell) && (char.IsAsciiDigit(cell[0]) || Numbers.Vulgar(cell[0]) > 0 || cell.Length < 30 && (Coulisse.Cards.Reading.Amounts.At(cell, 0, lang) is not null || Said(cell, lang)));
                 amounts[c] += amount ? 1 : 0;
                 words[c] += amount ? 0 : 1;
             }
@@ -111,10 +111,10 @@ internal sealed record TableColumns(int Food, int Preparation, IReadOnlyList<int
     private static bool Opening(string[] names, int c) => c < names.Length && Opens(names[c]);
 
     /// <summary>A head that says the column tells no food.</summary>
-    private static bool Says(string head) => ColumnHeads.Number(head) || ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Share(head);
+    private static bool Says(string head) => ColumnHeads.Number(head) || ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Share(head) || ColumnHeads.Degrees(head);
 
     /// <summary>What is worth showing beside the list: numbers of rows and shares are not.</summary>
-    private static bool Kept(string head) => head.Length > 0 && (ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Energy(head) || ColumnHeads.Of(head) || ColumnHeads.Rate(head) || ColumnHeads.Time(head));
+    private static bool Kept(string head) => head.Length > 0 && (ColumnHeads.Aside(head) || ColumnHeads.Price(head) || ColumnHeads.Energy(head) || ColumnHeads.Of(head) || ColumnHeads.Rate(head) || ColumnHeads.Time(head) || ColumnHeads.Degrees(head));
 
     /// <summary>The cell of a row; empty where the row has none.</summary>
     internal static string At(string[] cells, int column) => column >= 0 && column < cells.Length ? cells[column] : "";

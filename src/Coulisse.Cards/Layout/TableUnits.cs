@@ -52,6 +52,11 @@ internal static class TableUnits
     public static bool Sums(string food, string lang) =>
         food.Length > 0 && (food is "%" || ColumnHeads.Price(food) || ColumnHeads.ForEach(food) || Lexicon.Longest("total", food, 0, 2, lang, out _) is not null);
 
+    /// <summary>"n.", "ea", "Stk": the column of units says that the food is counted.</summary>
+    public static bool Counts(string unit) => Pieces.Contains(unit);
+
+    private static readonly HashSet<string> Pieces = new(StringComparer.OrdinalIgnoreCase) { "n", "n.", "n°", "nr", "nr.", "no", "no.", "num", "ea", "ea.", "each", "cad", "cad.", "u", "u.", "-" };
+
     /// <summary>Prices, allergens and what a food is made of, as one remark a column: shown, never read as amounts.</summary>
     public static void Beside(List<(string[] Cells, Span Span)> body, TableColumns plan, string[] names, string lang, List<Piece> into)
     {

@@ -292,7 +292,7 @@ internal static class Tables
 
         string first = WithUnit(amount, TableColumns.At(names, plan.Amounts[0]), lang);
         string prepared = TableColumns.At(cells, plan.Preparation);
-        if (plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit)
+        if (plan.Units >= 0 && TableColumns.At(cells, plan.Units) is { Length: > 0 } unit && !TableUnits.Counts(unit))
         {
             // "gousses" among "kg" and "g": a word that is no unit is said of the food.
             bool known = Lexicon.LongestUnit(unit, 0, lang, out int end) is not null && end >= unit.Length || lang == "ja";
