@@ -36,6 +36,11 @@ internal static class Greetings
     /// <summary>"Cheers, Ana", "Viele Grüße": a letter ends.</summary>
     public static bool Closes(string s) => s.Length < 48 && FirstOfByes.May(s, 0) && Is(s, Byes, out int end) && s.AsSpan().IndexOfAnyInRange('0', '9') < 0 && (end == s.Length || s[end] is ',' or '!' or '.' && s.Count(' ') < 6);
 
+    private static readonly WordList Farewells = new("see you at", "see you tomorrow", "see you later", "see you then", "see you on", "à tout à l'heure", "à plus tard", "on se voit", "wir sehen uns", "bis später", "bis nachher", "nos vemos", "hasta luego", "ci vediamo", "a dopo", "ci sentiamo");
+
+    /// <summary>"ta. bus in 10 min, see you at 3", "grazie, a dopo, stacco alle 23": one takes one's leave, and whatever figure stands there is of the day.</summary>
+    public static bool Leaves(string s, string lang) => s.Length < 60 && Farewells.In(s) && !Reading.NoteHeats.Weighs(s, lang);
+
     private static bool Ends(string s, int end) => s.Length < 40 && s[^1] is ',' or '!' && s.AsSpan(end).Count(' ') < 4;
 
     private static bool Is(string s, string[] words, out int end)

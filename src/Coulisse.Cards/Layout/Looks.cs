@@ -58,7 +58,7 @@ internal static class Looks
         body = lang == "ja" ? KanjiAmounts.Plain(body) : body;
 
         // "8 personnes - Préparation : 45 min" counts guests.
-        if (char.IsAsciiDigit(body[0]) && (YieldWords.Guests(body, lang) || lang == "ja" && SpokenYields.Opens(body, lang)))
+        if (char.IsAsciiDigit(body[0]) && (YieldWords.Guests(body, lang) || ToldYields.Course(body, lang) is not null || lang == "ja" && SpokenYields.Opens(body, lang)))
         {
             return false;
         }
@@ -287,7 +287,7 @@ internal static class Looks
     private static bool IsStatement(string body, string lang)
     {
         body = lang == "ja" ? KanjiAmounts.Plain(body) : body;
-        if (CountLabels.Opens(body, lang) || SpokenYields.Opens(body, lang))
+        if (CountLabels.Opens(body, lang) || SpokenYields.Opens(body, lang) || body.Length > 0 && char.IsAsciiDigit(body[0]) && ToldYields.Course(body, lang) is not null)
         {
             return true;
         }

@@ -10,7 +10,7 @@ internal static class Prose
 
     /// <summary>A shorter card is cut before other cores would have begun.</summary>
     private const int FewestStretches = 8;
-    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "all", "a spoonful", "a little at a time", "a little", "bit by bit", "one at a time", "gradually", "peu à peu", "petit à petit", "nach und nach", "poco a poco", "un po' alla volta", "que", "che", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
+    private static readonly string[] Stops = ["and", "with", "for", "under", "in", "into", "over", "until", "mixed", "fried", "each", "by", "from", "on", "at", "to", "plus", "then", "while", "or", "well", "during", "overnight", "if you", "all", "a spoonful", "a little at a time", "a little", "bit by bit", "one at a time", "gradually", "peu à peu", "petit à petit", "nach und nach", "poco a poco", "un po' alla volta", "que", "che", "et", "avec", "dans", "pour", "puis", "jusqu'à", "pendant", "durant", "und", "mit", "für", "im", "in", "ein", "bis", "dann", "während", "über", "y", "con", "en", "para", "hasta", "durante", "toda", "e", "per", "poi", "fino", "nel", "in"];
 
     // "a pan" is bread in Spanish and kit in English.
     private static readonly WordList Kit = new("pan", "saucepan", "pot", "bowl", "tin", "dish", "tray", "plate", "jar", "lid", "sieve", "moule", "plat", "poêle", "casserole", "Topf", "Schüssel", "Pfanne", "Form", "molde", "sartén", "olla", "cazuela", "bandeja", "teglia", "pentola", "padella", "ciotola", "baking paper", "greaseproof paper", "parchment", "baking parchment", "foil", "tin foil", "cling film", "kitchen paper", "papier cuisson", "papier sulfurisé", "Backpapier", "Alufolie", "papel de horno", "papel vegetal", "carta forno", "carta da forno");
@@ -94,7 +94,7 @@ internal static class Prose
         foreach (string sentence in Full(Reading.Marks.Strip(Folding.Line(p.Text))))
         {
             List<string> foods = Foods(sentence, lang);
-            if (Looks.Statement(sentence, lang) && !(lang == "ja" ? foods.Count > 0 : foods.Count > 1 && Looks.Work(sentence, lang)) || Greetings.Closes(sentence) || Greetings.Begins(sentence) && foods.Count == 0)
+            if ((Looks.Statement(sentence, lang) || ToldYields.In(sentence, default, lang) is not null) && !(lang == "ja" ? foods.Count > 0 : foods.Count > 1 && Looks.Work(sentence, lang)) || Greetings.Closes(sentence) || Greetings.Leaves(sentence, lang) || Greetings.Begins(sentence) && foods.Count == 0)
             {
                 into.Add(p with { Text = sentence });
                 continue;
@@ -284,9 +284,24 @@ internal static class Prose
     /// <summary>A food everybody knows, also as old books and German grammar bend it: "whites of egg", "mit 3 Eiern".</summary>
     private static bool Known(string food, string lang) =>
         FoodIds.Match(food, lang) is not null || Compounds.Known(food, lang)
+        || food.IndexOf(' ') > 2 && Worked(food, lang)
         || lang == "de" && food.Length > 4 && food[^1] == 'n' && FoodIds.Match(food[..^1], lang) is not null
         || lang == "en" && food.LastIndexOf(' ') is > 0 and var space && FoodIds.Match(food[(space + 1)..], lang) is not null
         || lang == "en" && (food.StartsWith("whites of egg", StringComparison.OrdinalIgnoreCase) || food.StartsWith("yolks of egg", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>"œufs battus", "chillies sliced": a food everybody knows and what is done to it, as it is told behind the noun.</summary>
+    private static bool Worked(string food, string lang)
+    {
+        for (int gap = food.IndexOf(' '); gap > 2; gap = food.IndexOf(' ', gap + 1))
+        {
+            if (WorkBehind.Only(food[(gap + 1)..], lang) && FoodIds.Match(food[..gap], lang) is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>"Zucker zugeben", "Butter schmelzen": a German food ends with its noun; the small words behind it are what is done.</summary>
     private static string Nouns(string name)
@@ -348,7 +363,7 @@ internal static class Prose
         int start = 0;
         for (int i = 0; i < s.Length; i++)
         {
-            if (s[i] is '.' or '。' && (i + 1 == s.Length || s[i + 1] == ' ' || s[i] == '。'))
+            if (s[i] is '.' or '。' && (i + 1 == s.Length || s[i + 1] == ' ' || s[i] == '。') || s[i] is '!' or '?' && i + 2 < s.Length && s[i + 1] == ' ' && char.IsUpper(s[i + 2]))
             {
                 yield return s[start..(i + 1)].Trim();
                 start = i + 1;

@@ -111,7 +111,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         {
             return Table(i, end);
         }
-        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 8 && !_items && Greetings.Opens(s) || i < 8 && (Greetings.Header(s) || i > 0 && Greetings.Receiver(lines[i - 1].Text, s)) || i > 2 && Greetings.Closes(s) || Front.Tells(lines, i, !_items && !_steps && !_named, lang))
+        else if (_mode == "notes" || Furniture.Is(s) || s.IndexOf(':') is > 1 and < 26 and var told && _titled && Sections.Of(s[..told].Trim(), lang) == "notes" || i < 8 && !_items && Greetings.Opens(s) || i < 8 && (Greetings.Header(s) || i > 0 && Greetings.Receiver(lines[i - 1].Text, s)) || i > 2 && (Greetings.Closes(s) || Greetings.Leaves(s, lang)) || Front.Tells(lines, i, !_items && !_steps && !_named, lang))
         {
             Add(new Piece(PieceKind.Paragraph, s, raw.Span));
         }

@@ -10,7 +10,10 @@ internal static partial class Stamps
     private const int FewestBoxed = 2;
 
     /// <summary>The lines without their stamps.</summary>
-    public static List<RawLine> Off(List<RawLine> lines, List<RawLine> asides)
+    /// <param name="lines">The lines.</param>
+    /// <param name="asides">Takes the stamps.</param>
+    /// <param name="chat">True where the stamps are those of a chat, and not the hours of a plan.</param>
+    public static List<RawLine> Off(List<RawLine> lines, List<RawLine> asides, out bool chat)
     {
         int[] ends = new int[lines.Count];
         int stamped = 0;
@@ -27,9 +30,12 @@ internal static partial class Stamps
 
         if (boxed < FewestBoxed && (stamped < Fewest || stamped * 2 < lines.Count))
         {
-            return ChatStamps.Of(lines) is { } chat ? Off(lines, asides, chat) : lines;
+            int[]? told = ChatStamps.Of(lines);
+            chat = told is not null;
+            return told is null ? lines : Off(lines, asides, told);
         }
 
+        chat = boxed >= FewestBoxed;
         return Off(lines, asides, ends);
     }
 

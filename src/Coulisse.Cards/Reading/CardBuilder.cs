@@ -83,8 +83,9 @@ internal sealed class CardBuilder(string text, string lang)
     {
         List<RawLine> whole = CardLines.Of(text);
         remarks = [.. Long(whole)];
-        (List<RawLine> lines, List<RawLine> asides) = Undress.Of(whole, _lang);
+        (List<RawLine> lines, List<RawLine> asides, bool chat) = Undress.Of(whole, _lang);
         List<Piece> pieces = new Shaper(BrokenLines.Joined(NumberedWraps.Joined(WrappedProse.Joined(lines, _lang), _lang), _lang), _lang).Shape();
+        pieces = chat ? ChatTold.Read(pieces, _lang) : pieces;
         foreach (RawLine a in asides)
         {
             pieces.Add(new Piece(PieceKind.Paragraph, a.Text, a.Span));
