@@ -148,6 +148,12 @@ internal static class CaseFile
     /// <summary>The same amount; a pack told as "400 g tin" is right as one tin and as 400 g when the grams agree.</summary>
     private static bool Right(JsonElement w, FoodAmount f)
     {
+        if (w.TryGetProperty("unit", out JsonElement share) && share.ValueKind == JsonValueKind.String && share.GetString() == "%")
+        {
+            // A share of the flour is kept as a share, and no amount.
+            return Same(w, "amount", f.Percent);
+        }
+
         bool amount = Same(w, "amount", f.Amount) && Same(w, "amountMax", f.AmountMax) && (!w.TryGetProperty("unit", out JsonElement unit) || Units(unit.GetString(), f.Unit));
         bool pack = w.TryGetProperty("packSize", out _) && f.Grams is not null && Same(w, "grams", f.Grams);
         bool each = !w.TryGetProperty("grams", out JsonElement g) || g.ValueKind != JsonValueKind.Number && f.Grams is null || Same(w, "grams", f.Grams);
@@ -157,7 +163,7 @@ internal static class CaseFile
     /// <summary>Units that say the same of an amount: our spelling of one, counted things, packs of no fixed size.</summary>
     private static bool Units(string? want, string? got) => want == got || want?.Replace(" ", "", StringComparison.Ordinal) == got || Alike.Any(set => set.Contains(want) && set.Contains(got));
 
-    private static readonly string[][] Alike = [["piece", "slice", "rasher", "leaf", "sheet", "stalk", "stick", "ear", "loaf", "block"], ["pack", "tin", "carton", "pot", "tub", "jar", "punnet", "bottle", "glass"], ["knob", "nut", "thumb"], ["splash", "dash", "drizzle"]];
+    private static readonly string[][] Alike = [["piece", "slice", "rasher", "leaf", "sheet", "stalk", "stick", "ear", "loaf", "block"], ["pack", "packet", "tin", "carton", "pot", "tub", "jar", "punnet", "bottle", "glass"], ["knob", "nut", "thumb"], ["splash", "dash", "drizzle"]];
 
     private static string Plain(string s) => s.Replace('’', '\'');
 

@@ -93,6 +93,7 @@ internal static class Amounts
             if (Lexicon.LongestUnit(s, j, lang, out int unitEnd) is { } unit && IsUnitHere(s, j, unitEnd, unit, number, lang))
             {
                 end = unitEnd;
+                number = SlashCounts.Of(s, number, unit, j, unitEnd);
                 number = FrenchAmounts.Pointed(s, number, unit, lang);
                 // French cc is a coffee spoon, but nobody spoons ten of them.
                 unit = lang == "fr" && unit.Unit == "tsp" && end - j == 2 && number.Min >= 10 ? Lexicon.Unit("ml", "en")! : unit;
@@ -122,7 +123,7 @@ internal static class Amounts
                 return Upper(s, number, unit, end, lang, fill, size) ?? new Measure(number, unit, fill, size, end);
             }
 
-            if (number.Min < 1 && lang is "fr" or "es" or "it" && PartReader.Of(s, j, lang) is var of && of > j && Lexicon.LongestUnit(s, of, lang, out int whole) is { Kind: "mass" or "volume" } partial)
+            if (number.Min < 1 && lang is "fr" or "es" or "it" && PartReader.Of(s, j, lang) is var of && of > j && Lexicon.LongestUnit(s, of, lang, out int whole) is { Kind: "mass" or "volume" or "cup" or "spoon" } partial)
             {
                 // "1/4 de litre de lait"
                 return new Measure(number, partial, fill, size, whole);
@@ -147,7 +148,7 @@ internal static class Amounts
         }
 
         // A fill or size word with no unit after it belongs to the piece ("4 large eggs").
-        return new Measure(number, null, fill, size, end);
+        return new Measure(lang == "fr" && Lexicon.LongestUnit(s, j, lang, out int bare) is { } alone ? SlashCounts.Of(s, number, alone, j, bare) : number, null, fill, size, end);
     }
 
     private static Numeral? HalfBehind(string s, int i, string lang) =>

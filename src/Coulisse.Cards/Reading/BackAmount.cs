@@ -40,7 +40,7 @@ internal static class BackAmount
                 }
             }
 
-            if (Amounts.At(t, at, lang) is not { } m || m.Unit is { Kind: "length" })
+            if (Amounts.At(t, at, lang) is not { } m || m.Unit is { Kind: "length" } || m.Unit is null && Pointers.Page(t.AsSpan(0, i)))
             {
                 continue;
             }
@@ -174,7 +174,7 @@ internal static class BackAmount
 
         bool parted = t[..space].TrimEnd() is { Length: > 0 } ahead && ahead[^1] is '-' or ':' or ',';
         string food = t[..space].TrimmedEnd(" ,:-");
-        if (food.Length == 0)
+        if (food.Length == 0 || Pointers.Page(t.AsSpan(0, space)))
         {
             return null;
         }

@@ -234,7 +234,7 @@ internal static class Brackets
 
     private static bool Measured(string w, string lang, Draft d)
     {
-        string t = w;
+        string t = NetOfEach.Of(w);
         (bool from, bool weighedNet) = (false, false);
         foreach (string lead in (ReadOnlySpan<string>)["from ", "each ", "je ", "jeweils ", "à ", "á ", "da ", "@ ", "de ", "soit ", "entspricht ", "ou environ ", "circa ", "ca. ", "ca ", "environ ", "env. ", "unos ", "unas ", "aprox. ", "1切れ", "1個", "1枚", "各", "net ", "netto ", "net weight ", "drained weight ", "drained ", "Abtropfgewicht ", "Abtropfgewicht: ", "Füllmenge ", "poids net ", "poids égoutté ", "peso escurrido ", "peso neto ", "peso sgocciolato ", "正味", "約", "およそ"])
         {
@@ -366,8 +366,9 @@ internal static class Brackets
         // the content of a container: "3 Dosen (je 240 g)", "1 (400 g) tin", "2 (14 1/2-ounce) cans"
         if (d.Unit is { Kind: "container" } && grams is { } one && d.Amount is { } n)
         {
-            d.PackGrams = one;
-            d.Grams = n * one;
+            double? whole = PartPacks.All(d, one, lang);
+            d.PackGrams = whole is null ? one : Math.Round(one / n, 4);
+            d.Grams = whole ?? n * one;
             d.GramsMax = null;
             d.Second ??= System.FormattableString.Invariant($"{m.Number.Min} {m.Unit.Unit}");
         }

@@ -5,7 +5,9 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Tells totals, headings and remarks from foods.</summary>
 internal static class LineKinds
 {
-    private static readonly string[] Remarks = ["see ", "read the ", "read on", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "tip:", "voir ", "siehe ", "véase ", "vedi ", .. ChosenSize.Answers];
+    // What is said of every measure of the list, and words that open a remark in other languages.
+    private static readonly string[] Levels = ["all spoon ", "all spoons ", "all spoonfuls ", "all cup measures ", "all measures ", "all measurements ", "spoon measures are ", "alle Löffel ", "alle Löffelmaße ", "alle Löffelangaben ", "toutes les cuillères ", "toutes les cuillerées ", "toutes les mesures ", "todas las cucharadas ", "todas las cucharaditas ", "todas las medidas ", "tutti i cucchiai ", "tutti i cucchiaini ", "tutte le misure ", "Hinweis:", "Anmerkung:", "remarque", "astuce", "nota:", "nota bene", "ojo:", "importante:", "important:", "Wichtig:", "P.S.", "PS:"];
+    private static readonly string[] Remarks = ["see ", "read the ", "read on", "you will also need ", "you'll also need ", "you will need ", "you'll need ", "note", "n.b.", "nb:", "nb ", "tip:", "voir ", "siehe ", "véase ", "vedi ", .. Levels, .. ChosenSize.Answers];
     private static readonly string[] Keepers = ["à réserver ", "à conserver ", "conserver ", "store ", "keep ", "haltbar ", "aufbewahren ", "conservar ", "conservare ", "da conservare "];
     private static readonly string[] Tellers = ["we ", "i ", "this ", "it ", "they ", "wir ", "nous ", "on "];
     private static readonly Beginnings FirstOfRemarks = new(Remarks);

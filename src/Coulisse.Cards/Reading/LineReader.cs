@@ -18,7 +18,7 @@ internal static class LineReader
     {
         bool struck = raw.Length <= LongestLine && Struck.In(raw);
         string plain = Plain(struck ? Struck.Out(raw) : raw);
-        string s = Labels.Joined(Labels.Coloned(Abbreviated.Out(plain, lang), lang));
+        string s = Labels.Joined(Labels.Coloned(Abbreviated.Out(CellAmounts.Line(Errands.Line(plain, lang), lang), lang), lang));
         string shown = struck ? Marks.Strip(Struck.Shown(raw)) : plain;
         LineKind kind = s.Length == 0 ? LineKind.Note : LineKinds.Of(s, lang);
         if (kind != LineKind.Ingredient)

@@ -72,6 +72,14 @@ internal static class ManyAmounts
 
         Draft d = new(why: false);
         string food = BackAmount.Take(p, lang, d);
+        food = d.Amount is not null ? food : UnitFirst.Take(p, lang, d);
+        food = d.Amount is not null ? food : BackAmount.Count(p, lang, d) ?? p;
+        if (d is { Amount: not null } and ({ Unit: null } or { Bare: true }))
+        {
+            // "tuorli n. 4, albumi n. 2", "butter 100, sugar 100": counts and bare figures of foods everybody knows
+            return FoodIds.Match(food, lang) is not null;
+        }
+
         return d is { Amount: not null, Unit.Kind: "mass" or "volume" or "spoon" or "cup" } && food.Length > 2 && !food.Contains(',') && (!FoodWords.IsPreparation(food, lang) || FoodIds.Match(food, lang) is not null);
     }
 

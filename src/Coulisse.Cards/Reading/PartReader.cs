@@ -44,6 +44,12 @@ internal static class PartReader
         }
 
         FoodWords.Tidy(d, lang);
+        if (lang == "en" && d is { Amount: not null, Food.Length: > 5 } && d.Food.StartsWith("Of ", StringComparison.Ordinal))
+        {
+            // "Of best loaf sugar, one pound": as old books have it
+            d.Food = d.Food[3..];
+        }
+
         if (d is { Amount: null, AmountMax: null, Percent: null, Grams: null } && d.Food.Length > 0 && char.IsLetter(d.Food[0]) && d.Food.AsSpan().IndexOfAnyInRange('0', '9') > 0)
         {
             // "butter 200 g for the tin": the amount stood behind the food and before what was just taken off.
@@ -58,7 +64,7 @@ internal static class PartReader
     private static bool FrontBracket(string s)
     {
         int open = s.IndexOf('(');
-        return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExceptInRange('0', '9') < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
+        return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExcept("0123456789½¼¾⅓⅔/.") < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
     }
 
     private static readonly WordList Drinks = new("beer", "stout", "ale", "lager", "cider", "wine", "cola", "lemonade", "soda", "tonic water", "sparkling water", "soda water");

@@ -45,8 +45,9 @@ internal static class Shares
             from--;
         }
 
+        // "Salt - 2% of flour": the dash parts the food from its share.
         string food = s[..from].TrimmedEnd(" ,:-");
-        if (food.Length < 3 || Numbers.Range(s, Places.Skip(s, from), lang) is not { InWords: false } n)
+        if (food.Length < 3 || Numbers.Range(s, from + s.AsSpan(from).Length - s.AsSpan(from).TrimStart(" -").Length, lang) is not { InWords: false } n)
         {
             return s;
         }

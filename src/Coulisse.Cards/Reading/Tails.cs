@@ -144,10 +144,15 @@ internal static class Tails
     /// <summary>"Salt, pinch", "parsley, small bunch": a measure in one word behind the food means one.</summary>
     private static bool Bare(string w, string lang, Draft d)
     {
-        if (Amounts.At(w, 0, lang) is { Unit.Kind: "word", Number: { InWords: true, Max: null } } told && told.End >= w.Length)
+        if (Amounts.At(w, 0, lang) is { Unit: { Kind: "word" or "mass" or "volume" or "spoon" or "cup" or "container" or "count" } unitTold, Number: { InWords: true, Max: null } } told && (told.End >= w.Length || unitTold.Unit == "batch" && Pointers.Numbered(w[told.End..])) && (unitTold.Kind != "count" || unitTold.Unit == "batch"))
         {
-            // "Maldon, a good pinch"
+            // "Maldon, a good pinch", "loaf sugar, one pound", "crema pastelera, media receta de la pág. 23"
             PartReader.Take(d, told, w);
+            if (told.End < w.Length)
+            {
+                d.Prepare(w[told.End..].Trim());
+            }
+
             return true;
         }
 

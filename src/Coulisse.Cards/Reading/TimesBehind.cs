@@ -2,7 +2,7 @@ using Coulisse.Cards.Words;
 
 namespace Coulisse.Cards.Reading;
 
-/// <summary>"100 g salmon fillet x 6", "cod 140-160g portions x 10": how many stands behind what one weighs. Said in the order in which it is read elsewhere: "6 x 100 g salmon fillet". "eggs x 6" and "2 x 400 g tins" stay as they are.</summary>
+/// <summary>"100 g salmon fillet x 6", "cod 140-160g portions x 10": how many stands behind what one weighs. Said in the order in which it is read elsewhere: "6 x 100 g salmon fillet". "tin coconut milk x2" is two tins. "eggs x 6" and "2 x 400 g tins" stay as they are.</summary>
 internal static class TimesBehind
 {
     private const int Longest = 90;
@@ -48,6 +48,12 @@ internal static class TimesBehind
         }
 
         int figure = front.AsSpan().IndexOfAnyInRange('0', '9');
+        if (figure < 0 && Lexicon.LongestUnit(front, 0, lang, out int pack) is { Kind: "container" or "count" or "word", Unit: not "piece" } && pack + 2 < front.Length && front[pack] == ' ' && FoodIds.Match(front[PartReader.Of(front, Places.Skip(front, pack), lang)..], lang) is not null)
+        {
+            // "tin coconut milk x2": what it is sold in stands first
+            return $"{count} {front}";
+        }
+
         if (figure < 3 || front[figure - 1] != ' ' || Amounts.At(front, figure, lang) is not { Unit.Kind: "mass", Number.InWords: false } each)
         {
             return s;

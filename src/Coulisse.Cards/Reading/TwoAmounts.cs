@@ -21,6 +21,14 @@ internal static class TwoAmounts
             doubts.Add(AmountWords.Ask(number, line, $"“{line}”: {one} and {two} are told for one amount. Which is meant?", r?.Asked, d.Food, $"{Say(apart)} g", apart, (one, r?.First ?? one), (two, r?.Second ?? two)));
         }
 
+        if (d is { Unit: { Unit: "ml" or "cl" or "dl" or "l", Base: { } holds }, Amount: { } poured, AmountMax: null, Second: { } also2, Bought: null } && CompoundAmounts.At(also2, 0, lang) is { Unit: { Unit: "ml" or "cl" or "dl" or "l", Base: { } beside }, Number.Max: null } volume && Math.Abs(poured * holds - volume.Number.Min * beside) is var off && off > 0.05 * poured * holds && Alone(line, volume, lang, AmountWords.In(line, poured, d.Unit.Unit, lang)?.To ?? 0) is var (v0, v1))
+        {
+            // "250 ml (½ litro)": one of the two is a slip
+            (string one, string two) = (Say(poured * holds) + " ml", Say(volume.Number.Min * beside) + " ml");
+            Region? r = Region.Of(line, AmountWords.In(line, poured, d.Unit.Unit, lang), (v0, v1));
+            doubts.Add(AmountWords.Ask(number, line, $"“{line}”: {one} and {two} are told for one amount. Which is meant?", r?.Asked, d.Food, $"{Say(off)} ml", off, (one, r?.First ?? one), (two, r?.Second ?? two)));
+        }
+
         if (MeasuredWeights.Clash(d, lang) is var (usual, cups))
         {
             int at = line.IndexOf(d.Second!, StringComparison.OrdinalIgnoreCase);
@@ -49,6 +57,10 @@ internal static class TwoAmounts
     /// <summary>True for grams told in ounces and nothing else beside them: one was reckoned from the other. Two weights in grams may be gross and net, and "(500 g meat)" is of what is in it.</summary>
     private static bool Translated(Draft d, Measure told, string line, string lang) =>
         (d.Unit?.Unit is "g" or "kg") != (told.Unit?.Unit is "g" or "kg") && (AmountWords.In(line, told.Number.Min, told.Unit?.Unit, lang, 1) is not var (from, to) || line[from - 1] != '(' || to >= line.Length || line[to] == ')');
+
+    /// <summary>Where the second measure stands by itself: alone in its bracket, or behind a stroke. "(500 ml for the glaze)" is a part, and "(2 x 500 ml)" how it is sold.</summary>
+    private static (int From, int To)? Alone(string line, Measure told, string lang, int from) =>
+        AmountWords.In(line, told.Number.Min, told.Unit?.Unit, lang, from) is var (f, to) && f > 0 && line[f - 1] is '(' or '/' or '=' && (line[f - 1] != '(' || to < line.Length && line[to] == ')') ? (f, to) : null;
 
     /// <summary>Two amounts of one line with what stands between them, and what each answer leaves of it.</summary>
     private sealed record Region(string Asked, string First, string Second)

@@ -287,7 +287,7 @@ internal static class Numbers
     {
         int i = whole.End;
         // 1/2
-        if (i + 1 < s.Length && s[i] == '/' && Denominator(s, i + 1, out double d, out int end) && IsFraction(whole.Min, d, lang) && s.AsSpan(at, i - at).IndexOfAnyExceptInRange('0', '9') < 0)
+        if (i + 1 < s.Length && s[i] == '/' && Denominator(s, i + 1, out double d, out int end) && IsFraction(whole.Min, d, lang) && !Counts(s, whole.Min, d, end, lang) && s.AsSpan(at, i - at).IndexOfAnyExceptInRange('0', '9') < 0)
         {
             return new Numeral(whole.Min / d, null, end);
         }
@@ -388,6 +388,10 @@ internal static class Numbers
 
     private static bool IsFraction(double numerator, double denominator, string lang) =>
         numerator < denominator && !Halvable(numerator, denominator) && (denominator is 2 or 3 or 4 or 8 or 16 || (denominator is 5 or 6 or 32 && (lang is "en" or "ja" || numerator == 1)));
+
+    /// <summary>"6/8 foglie", "4/6 minuti": nobody writes three quarters so; only of a cup or spoon is it what is left of a sum.</summary>
+    private static bool Counts(string s, double numerator, double denominator, int end, string lang) =>
+        (numerator, denominator) is (2, 4) or (4, 6) or (4, 8) or (6, 8) && Lexicon.LongestUnit(s, Places.Skip(s, end), lang, out _) is not { Kind: "cup" or "spoon" or "length" or "dozen" };
 
     private static bool ThreeDigits(string s, int i) =>
         i + 3 <= s.Length && char.IsAsciiDigit(s[i]) && char.IsAsciiDigit(s[i + 1]) && char.IsAsciiDigit(s[i + 2]) && !(i + 3 < s.Length && char.IsAsciiDigit(s[i + 3]));
