@@ -6,9 +6,9 @@ public sealed class TwentySecondCases
     /// <summary>Fewest cases and most misses of each score.</summary>
     private static readonly Dictionary<string, (int Fewest, int Misses)> Floors = new(StringComparer.Ordinal)
     {
-        ["lines: amount, unit and grams"] = (1, 0),
-        ["lines: food as written"] = (1, 0),
-        ["lines: no more doubts than expected"] = (1, 0),
+        ["lines: amount, unit and grams"] = (224, 3),
+        ["lines: food as written"] = (215, 18),
+        ["lines: no more doubts than expected"] = (210, 3),
     };
 
     [Fact]

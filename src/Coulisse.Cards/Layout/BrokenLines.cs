@@ -7,6 +7,7 @@ namespace Coulisse.Cards.Layout;
 internal static class BrokenLines
 {
     private const int Longest = 400;
+    private static readonly System.Buffers.SearchValues<char> Figures = System.Buffers.SearchValues.Create("0123456789-– ");
     private static readonly HashSet<string> Hanging = new(StringComparer.OrdinalIgnoreCase)
     {
         "on", "per", "as", "without", "over", "under", "auf", "im", "am", "ohne", "ins", "sur", "sans", "avec", "dans", "en", "sin", "por", "senza", "su", "da", "del", "della", "dei", "delle", "about", "approx", "for", "to", "of", "and", "or", "with", "the", "a", "at", "in", "until", "from", "by", "into", "large", "small", "pour", "de", "et", "ou", "environ", "à", "für", "ca", "etwa", "und", "oder", "mit", "bis", "para", "con", "hasta", "unos", "per", "di", "e", "o", "fino", "circa", "le", "la", "les", "der", "die", "das", "den", "el", "los", "il", "lo", "gli", "add", "then", "puis", "dann", "poi", "luego", "y", "u", "entre", "between", "zwischen", "bei", "tra", "fra", "oppure", "bzw.",
@@ -86,7 +87,7 @@ internal static class BrokenLines
     /// <summary>"210 °C", "160C", "180-190 °C": a line that opens with degrees.</summary>
     private static bool Degreed(string b)
     {
-        int i = b.AsSpan(0, Math.Min(b.Length, LongestDegrees)).IndexOfAnyExcept("0123456789-– ");
+        int i = b.AsSpan(0, Math.Min(b.Length, LongestDegrees)).IndexOfAnyExcept(Figures);
         return i > 1 && (b[i] is '°' or '℃' || b[i] is 'C' or 'F' && (i + 1 == b.Length || !char.IsLetterOrDigit(b[i + 1]))) && char.IsAsciiDigit(b[1]);
     }
 

@@ -1,5 +1,3 @@
-using Coulisse.Cards.Words;
-
 namespace Coulisse.Cards.Layout;
 
 /// <summary>A page that ends in the middle of a sentence ("… au bain-marie à 150 °C pendant", the head of the next page, "45 minutes."): what the printer set between the halves goes beside, and the halves stand one under the other. Where the page ends with a sentence or an item nothing is touched.</summary>

@@ -166,12 +166,6 @@ internal static class BackAmount
         }
 
         string last = t[(space + 1)..];
-        if (Pointers.EndsAtPage(t.AsSpan(0, space)))
-        {
-            // "media receta de la pág. 23" says where it stands.
-            return null;
-        }
-
         bool parted = t[..space].TrimEnd() is { Length: > 0 } ahead && ahead[^1] is '-' or ':' or ',';
         string food = t[..space].TrimmedEnd(" ,:-");
         if (food.Length == 0 || Pointers.Page(t.AsSpan(0, space)))

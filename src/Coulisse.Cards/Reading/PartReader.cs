@@ -5,6 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>Reads one food with its amount: brackets first, then the amount at the front or at the end, then what stands after commas.</summary>
 internal static class PartReader
 {
+    private static readonly System.Buffers.SearchValues<char> Figures = System.Buffers.SearchValues.Create("0123456789½¼¾⅓⅔/.");
+
     /// <summary>The brackets of a part without any: never added to.</summary>
     private static readonly List<string> None = [];
 
@@ -64,7 +66,7 @@ internal static class PartReader
     private static bool FrontBracket(string s)
     {
         int open = s.IndexOf('(');
-        return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExcept("0123456789½¼¾⅓⅔/.") < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
+        return open is > 0 and < 7 && s.AsSpan(0, open).TrimEnd().IndexOfAnyExcept(Figures) < 0 && s.IndexOf(')') is var close && close > open && close < s.Length - 2;
     }
 
     private static readonly WordList Drinks = new("beer", "stout", "ale", "lager", "cider", "wine", "cola", "lemonade", "soda", "tonic water", "sparkling water", "soda water");

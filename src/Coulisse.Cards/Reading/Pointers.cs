@@ -5,22 +5,6 @@ namespace Coulisse.Cards.Reading;
 /// <summary>"see below", "card 14", "fiche 7", "別記", "from above": a pointer to another component or card.</summary>
 internal static class Pointers
 {
-    private static readonly string[] Pages = ["p.", "pp.", "pg.", "page", "pages", "pág.", "pag.", "página", "pagina", "S.", "Seite", "recipe", "recipe no.", "fiche", "fiche n°", "ficha", "scheda", "Karte", "card"];
-
-    /// <summary>True for words that end with that of a page or a card, whose number follows: "media receta de la pág.".</summary>
-    public static bool EndsAtPage(ReadOnlySpan<char> words)
-    {
-        foreach (string page in Pages)
-        {
-            if (words.Length > page.Length + 1 && words.EndsWith(page, page == "S." ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase) && words[^(page.Length + 1)] is ' ' or '(')
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>True when the words point elsewhere; the draft remembers where.</summary>
     public static bool In(string w, Draft d)
     {

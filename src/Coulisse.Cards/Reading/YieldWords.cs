@@ -7,18 +7,12 @@ internal static class YieldWords
 {
     private const int LongestTitle = 120;
     private const int LongestCount = 40;
-    private static readonly string[] Openers =
-    [
-        "feeds", "is for", "are for", "cuts into", "cut into", "enough for", "starter for", "main for", "makes", "serves", "yields", "yield", "gives", "produces", "fills", "remplit", "füllt", "llena", "riempie", "soit", "servings", "portions", "covers", "pax", "recipe for", "base for", "quantity", "quantities for", "batch size", "batch for", "batch of", "batch",
-        "rendement", "recette pour", "ingrédients pour", "quantités pour", "quantité", "personnes", "base pour", "donne", "couverts", "rinde", "salen", "rendimiento", "raciones", "porciones", "comensales", "ingredientes para", "cantidades para", "receta para", "da para",
-        "dosi per", "dosi", "dose per", "ingredienti per", "ricetta per", "resa", "porzioni", "zutaten für", "rezept für", "ausbeute", "ertrag", "ergibt", "portionen", "personen", "reicht für", "menge für", "menge", "nombre", "stück", "stückzahl", "anzahl", "coperti", "lote", "lotto", "charge", "fournée", "hornada", "infornata", "for", "pour", "für", "para", "per",
-    ];
-
     private static readonly string[] GuestWords = ["serving", "portion", "port", "ptn", "people", "guest", "cover", "cov", "prs", "person", "personne", "convive", "couvert", "personen", "portionen", "portion", "personas", "comensales", "raciones", "ración", "persone", "porzioni", "pax", "pers", "couv", "gäst", "gast", "ospiti", "ration", "invitados", "comensal", "coperti", "coperto", "eaters", "人分", "人前"];
     private static readonly string[] PieceWords = ["piece", "pcs", "pc", "unidad", "uds", "pieza", "stück", "stk", "pezzi", "pezzo", "pièce", "parts", "slice", "tranche", "scheibe", "fette", "biscuit", "cookie", "cupcake", "muffin", "square", "wedge", "verrine", "tartlet", "tartelette", "brötchen", "個", "斤", "枚", "本", "台", "杯"];
     private static readonly HashSet<string> Sizes = new(StringComparer.OrdinalIgnoreCase) { "big", "large", "small", "medium", "generous", "standard", "round", "square", "rectangular", "deep", "shallow", "long", "whole", "good", "nice", "individual", "mini", "gros", "grosse", "grand", "grande", "grands", "grandes", "petit", "petite", "petits", "petites", "große", "großes", "großer", "kleine", "kleines", "kleiner", "pequeño", "pequeña", "grandi", "piccolo", "piccola", "piccoli" };
     private static readonly string[] Headed = ["分量", "材料", "レシピ"];
     private static readonly char[] Bars = ['|', '·', '•'];
+    private static readonly string[] Openers = YieldOpeners.All;
     private static readonly WordList AnyOpener = new(Openers);
     private static readonly Beginnings FirstOfGuests = new(GuestWords);
 
@@ -381,11 +375,8 @@ internal static class YieldWords
     {
         int i = Numbers.Range(s, 0, lang) is { } n ? Places.Skip(s, n.End) : s.Length;
         i = Places.Skip(s, i < s.Length ? Places.WordEnd(s, i) : i);
-        return i >= s.Length || s[i] is ',' or '.' or '·' or '|' or '(' or '-' or '/' or ';' or ':' || Places.Behind(s, i, Courses) > 0;
+        return i >= s.Length || s[i] is ',' or '.' or '·' or '|' or '(' or '-' or '/' or ';' or ':' || Places.Behind(s, i, YieldOpeners.Courses) > 0;
     }
-
-    /// <summary>"8 portions as a main course": which course, and nothing to eat.</summary>
-    private static readonly string[] Courses = ["as a main", "as main", "as a starter", "as starter", "as a side", "as a dessert", "as an appetiser", "as a first course", "als Hauptgang", "als Hauptgericht", "als Vorspeise", "als Beilage", "als Dessert", "en plat", "en entrée", "en dessert", "en accompagnement", "como entrante", "como plato", "como postre", "como guarnición", "come antipasto", "come primo", "come secondo", "come contorno", "come dessert"];
 
     private static int Hedged(string s, int i, string lang) => Lexicon.Longest("hedge", s, i, 2, lang, out int end) is not null ? Places.Skip(s, end) : i;
 
