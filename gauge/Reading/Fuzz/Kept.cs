@@ -8,6 +8,9 @@ namespace Coulisse.Gauge.Reading.Fuzz;
 internal static class Kept
 {
     private const int ShortestWord = 3;
+    private const string Method = "作り方";
+    private static readonly char[] Figures = [.. "0123456789"];
+    private static readonly char[] Dress = ['#', '-', '*', '■', '●', '【', ' ', '\u3000', '\t'];
 
     /// <summary>Words that only divide a card and stand alone on their line; a table's heads and a head's labels are layout too.</summary>
     private static readonly HashSet<string> Dividers = new(File.ReadLines(Path.Combine(AppContext.BaseDirectory, "words.tsv")).Select(l => l.Split('\t')).Where(c => c.Length > 3 && c[2] is "ingredients" or "method" or "notes").Select(c => Squeezed(c[0])), StringComparer.Ordinal);
@@ -26,16 +29,19 @@ internal static class Kept
         string kept = Squeezed(Everything(dish));
         foreach (string line in text.Split(['\n', '\r', '\u2028']))
         {
+            // "4. Tip": the number of a heading divides no more than the heading does.
+            string bare = line.TrimStart().TrimStart(Figures).TrimStart('.', ')', ' ');
             int colon = line.IndexOf(':');
             // The labels of a head between two rules become what they mean, and so does "title:" before what is the title.
-            if (Dividers.Contains(Squeezed(line)) || colon > 0 && Labels.Contains(Squeezed(line[..colon])) && (text.StartsWith("---", StringComparison.Ordinal) || Squeezed(line[(colon + 1)..]) == Squeezed(dish.Title)))
+            if (Dividers.Contains(Squeezed(bare)) || colon > 0 && Labels.Contains(Squeezed(line[..colon])) && (text.StartsWith("---", StringComparison.Ordinal) || Squeezed(line[(colon + 1)..]) == Squeezed(dish.Title)))
             {
                 continue;
             }
 
-            foreach (string word in Words(line))
+            foreach (string word in Words(line[Divided(line)..]))
             {
-                if (!kept.Contains(word, StringComparison.Ordinal))
+                // A list in a line is parted at its "and".
+                if (word is not ("and" or "und") && !kept.Contains(word, StringComparison.Ordinal))
                 {
                     return $"“{word}” of “{line.Trim()}”";
                 }
@@ -43,6 +49,19 @@ internal static class Kept
         }
 
         return null;
+    }
+
+    /// <summary>Where a line begins behind the word of a heading it runs on from: "Method (easy)", "作り方①…", in a script without gaps whatever follows. 0 for any other line.</summary>
+    private static int Divided(string line)
+    {
+        int at = line.Length - line.TrimStart(Dress).Length;
+        int sign = line.AsSpan(at).IndexOfAny('(', '（', '①');
+        if (sign > 0 && Dividers.Contains(Squeezed(line[at..(at + sign)])))
+        {
+            return at + sign;
+        }
+
+        return line.AsSpan(at).StartsWith(Method, StringComparison.Ordinal) ? at + Method.Length : 0;
     }
 
     private static IEnumerable<string> Words(string line)

@@ -133,7 +133,7 @@ internal static class Dresses
     private static bool Under(List<RawLine> lines, int i, int below, string lang) =>
         lines[i + below].Block == lines[i].Block && !Looks.Bullet(lines[i + below].Text) && Parts.Listed(lines[i + below].Text, lang) && !Looks.Work(Folding.Line(lines[i + below].Text), lang);
 
-    private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :") is { Length: > 0 } name && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
+    private static string? Name(ReadOnlySpan<char> s) => Folding.Line(s).Trimmed(" :#") is { Length: > 0 } name && name.Any(char.IsLetterOrDigit) && name.Count(c => c == ' ') < 8 && name[^1] is not ('.' or '。' or '!') ? name : null;
 
     private static bool Opens(List<RawLine> lines, int i) => i == 0 || lines[i - 1].Block != lines[i].Block;
 

@@ -84,7 +84,10 @@ internal static class RunningText
         string work = stop > 0 && lang == "ja" ? s[(stop + 1)..].TrimEnd('。') + "。" : stop > 0 && stop + 2 < s.Length && (char.IsUpper(s[stop + 2]) || char.IsAsciiDigit(s[stop + 2]) || Looks.Opens(s[(stop + 2)..], lang)) ? s[(stop + 2)..] + "." : "";
         s = work.Length > 0 ? s[..stop] : s;
         bool opened = verb || Openers.Any(o => s.StartsWith(o, StringComparison.OrdinalIgnoreCase));
-        List<string> foods = [.. Foods(Lead(s[(colon + 1)..].Trim()), lang).SelectMany(f => RunOn(f, lang))];
+        string list = s[(colon + 1)..].Trim();
+        int lead = Lead(list);
+        taking = verb ? taking : list[..lead].Trim();
+        List<string> foods = [.. Foods(list[lead..], lang).SelectMany(f => RunOn(f, lang))];
         if (foods.FindIndex(f => Timed(f, lang) && Looks.Opens(f, lang)) is > 1 and var orders && s.IndexOf(foods[orders], colon, StringComparison.Ordinal) is > 0 and var begins)
         {
             // "flan: 300 cream, 200 milk, bake 95C 40min": the list ends where the work begins.
@@ -103,7 +106,7 @@ internal static class RunningText
         }
 
         into.Add(new Piece(PieceKind.Heading, Reading.Marks.Strip(s[..colon]).Trim(), raw.Span, 2));
-        if (verb)
+        if (taking.Length > 0)
         {
             // No word of the card is lost: "you need" leads the list as it led the sentence.
             into.Add(new Piece(PieceKind.Paragraph, taking + ":", raw.Span));
@@ -210,8 +213,8 @@ internal static class RunningText
     /// <summary>"mix 6 min slow", "to 24C": work, and no food of a list.</summary>
     private static bool Timed(string f, string lang) => Clock.Tells(f, 0, lang) || f.Contains('°');
 
-    /// <summary>The list without the words that lead into it: "you want 200 g feta, …".</summary>
-    private static string Lead(string s) => Leads.FirstOrDefault(l => s.StartsWith(l, StringComparison.OrdinalIgnoreCase)) is { } lead ? s[lead.Length..] : s;
+    /// <summary>Where the list begins behind the words that lead into it: "you want 200 g feta, …".</summary>
+    private static int Lead(string s) => Leads.FirstOrDefault(l => s.StartsWith(l, StringComparison.OrdinalIgnoreCase))?.Length ?? 0;
 
     /// <summary>"Dressing: 3 tbsp oil, 1 tbsp vinegar, salt": any name before a list whose pieces nearly all carry an amount, and at least two of them a unit.</summary>
     private static bool Plainly(string label, List<string> foods, string lang)

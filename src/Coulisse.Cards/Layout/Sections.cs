@@ -10,7 +10,7 @@ internal static class Sections
     public static string? Of(string name, string lang)
     {
         // "Ingredients (serves 4)", "材料(4人分)", "Zutaten für 4 Personen"
-        string key = Folding.Key(Rest(name, lang) is { Length: > 0 } rest ? name[..^rest.Length].TrimmedEnd(" (:-,/") : name.TrimmedEnd(" :"));
+        string key = Folding.Key(Word(name, lang));
         if (Lexicon.Word("ingredients", key, lang) is not null)
         {
             return "ingredients";
@@ -23,6 +23,9 @@ internal static class Sections
 
         return Lexicon.Word("notes", key, lang) is not null ? "notes" : null;
     }
+
+    /// <summary>The heading without what it says behind its section word: "Jour J" of "Jour J (samedi)".</summary>
+    public static string Word(string name, string lang) => Rest(name, lang) is { Length: > 0 } rest ? name[..^rest.Length].TrimmedEnd(" (:-,/") : name.TrimmedEnd(" :");
 
     /// <summary>What a heading says behind its section word and is a sentence of its own: what stands in brackets, or a yield. Empty when it says nothing more.</summary>
     public static string Rest(string name, string lang)

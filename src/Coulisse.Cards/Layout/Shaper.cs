@@ -47,7 +47,7 @@ internal sealed partial class Shaper(List<RawLine> lines, string lang)
         string s = raw.Text;
         if (s[0] == '#' && Titles.Hashes(s) is var level and > 0)
         {
-            string heading = Folding.Line(s.AsSpan(level)).Trimmed(" #:");
+            string heading = Titles.Hashed(s, level);
             Head(heading, level > 1 && _pieces.Count == 0 && Titles.Alone(lines, i, level, lang) && Sections.Of(heading, lang) is null ? 1 : level, raw.Span);
         }
         else if (Titles.Underlined(lines, i) is var under and > 0)

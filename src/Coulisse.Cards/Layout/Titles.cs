@@ -15,7 +15,7 @@ internal static class Titles
             string s = lines[k].Text;
             if (s[0] == '#' && Hashes(s) is var deep and > 0)
             {
-                bool section = Sections.Of(Folding.Line(s.AsSpan(deep)).Trimmed(" #:"), lang) is not null;
+                bool section = Sections.Of(Hashed(s, deep), lang) is not null;
                 other = true;
                 sections += section || deep > level ? 1 : 0;
                 if (!section && deep <= level)
@@ -104,6 +104,15 @@ internal static class Titles
 
         // "#10 can" is a size of tin, "#. " the number of a step that the writer left to be counted
         return n == 1 && n < s.Length && (char.IsAsciiDigit(s[n]) || s[n] == '.' && n + 1 < s.Length && s[n + 1] == ' ') ? 0 : n;
+    }
+
+    /// <summary>The words of a heading behind its hashes. "## Glaze ##" and "##Glaze##" close what they open; a hash on the last word of "## Glaze no. 2#" is of the name.</summary>
+    public static string Hashed(string s, int level)
+    {
+        string words = Folding.Line(s.AsSpan(level));
+        string name = words.Trimmed(" #:");
+        int end = words.TrimmedEnd(" :").Length;
+        return end > 0 && words[end - 1] == '#' && name.Length > 0 && level < s.Length && char.IsWhiteSpace(s[level]) && words[..end].TrimEnd('#') is var open && open[^1] is not (' ' or ':') ? words[..end].TrimmedStart(" #:") : name;
     }
 
     /// <summary>A stroke across the page.</summary>

@@ -176,7 +176,7 @@ internal sealed class CardBuilder(string text, string lang)
 
                 _mode = section;
                 Idle();
-                _under = Sections.IsDay(name) ? name : null;
+                _under = Sections.Word(name, _lang) is var day && Sections.IsDay(day) ? day : null;
                 _underSpan = span;
                 break;
             default:

@@ -41,6 +41,11 @@ internal sealed class Footnotes
     private static int Mark(string s)
     {
         int at = s.AsSpan().IndexOfAny(Marks);
+        while (at >= 0 && Front(s, at))
+        {
+            at = s.AsSpan(at + 1).IndexOfAny(Marks) is var next and >= 0 ? at + 1 + next : -1;
+        }
+
         if (at < 1 || !char.IsLetter(s[at - 1]) && s[at - 1] is not (')' or ' '))
         {
             return -1;
@@ -49,6 +54,17 @@ internal sealed class Footnotes
         // "100 cm³" is a measure, and a figure inside a word is no mark.
         bool ends = at + 1 >= s.Length || !char.IsLetterOrDigit(s[at + 1]) && s[at + 1] is not ('/' or '\u2044');
         return !ends || at > 1 && s[at - 1] == 'm' && s[at - 2] is 'c' or 'd' or ' ' or 'm' ? -1 : at;
+    }
+
+    /// <summary>"- ¹ 2 g": a figure before the first word stands behind no food.</summary>
+    private static bool Front(string s, int at)
+    {
+        while (at > 0 && !char.IsLetterOrDigit(s[at - 1]))
+        {
+            at--;
+        }
+
+        return at == 0;
     }
 
     /// <summary>Takes a footnote that names another food; false for any other sentence.</summary>

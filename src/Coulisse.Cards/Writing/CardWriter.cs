@@ -13,10 +13,10 @@ public static class CardWriter
         StringBuilder b = new();
         b.Append("# ").Append(dish.Title).Append('\n');
         int first = dish.Components.IsEmpty ? int.MaxValue : dish.Components.Min(c => First(c));
-        // A remark over a list without a name would head it when read again: it goes to the others, at the end.
+        HashSet<Note> heads = Heading(dish, first);
         bool bare = !dish.Components.IsEmpty && dish.Components[0].Name.Length == 0;
-        Note? head = bare ? dish.Notes.LastOrDefault(n => n.Span.Line < first) is { } over && (Heads(over.Text, dish.Language) || dish.Variants.Any(v => v.Span.Line == over.Span.Line)) ? over : null : null;
-        foreach (Note n in dish.Notes.Where(n => n != head && (n.Span.Line < first || Yields(n, dish))))
+        bool Above(Note n) => !heads.Contains(n) && (n.Span.Line < first ? !bare || !Label(n) || Yields(n, dish) : Yields(n, dish) && !(bare && Heads(n.Text, dish.Language)));
+        foreach (Note n in dish.Notes.Where(Above).OrderBy(n => Label(n) && !Yields(n, dish)))
         {
             b.Append('\n').Append(n.Text).Append('\n');
         }
@@ -26,7 +26,7 @@ public static class CardWriter
             One(c, dish, b);
         }
 
-        Note[] last = [.. dish.Notes.Where(n => n == head || n.Span.Line >= first && !Yields(n, dish))];
+        Note[] last = [.. dish.Notes.Where(n => !Above(n))];
         if (last.Length > 0)
         {
             b.Append("\n## Notes\n");
@@ -46,13 +46,15 @@ public static class CardWriter
             b.Append("\n## ").Append(c.Name).Append('\n');
         }
 
-        foreach (Note n in c.Notes)
+        foreach (Note n in c.Notes.Where(n => !Label(n)))
         {
             b.Append('\n').Append(n.Text).Append('\n');
         }
 
-        b.Append('\n');
-        Lines(c.Ingredients, b);
+        IngredientLine[] worked = c.Steps.IsEmpty ? Worked(c, dish) : [];
+        IngredientLine[] listed = worked.Length > 0 ? [.. c.Ingredients.Except(worked)] : [.. c.Ingredients];
+        b.Append(c.Name.Length > 0 && c.Steps.IsEmpty && worked.Length == 0 && listed.Any(l => Works(l, dish.Language)) ? "\n### Ingredients\n\n" : "\n");
+        Lines(listed, b);
         foreach (Variant v in dish.Variants.Where(v => v.Component == c.Name && ReferenceEquals(c, dish.Components.Last(k => k.Name == c.Name))))
         {
             b.Append('\n').Append(v.Name.StartsWith("The same for", StringComparison.OrdinalIgnoreCase) ? "" : "The same for ").Append(v.Name).Append("\n\n");
@@ -68,9 +70,21 @@ public static class CardWriter
                 under = day;
             }
 
-            b.Append(i == 0 ? "\n" : "").Append((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).Append(". ").Append(c.Steps[i].Text).Append('\n');
+            Numbered(i, c.Steps[i].Text, b);
+        }
+
+        for (int i = 0; i < worked.Length; i++)
+        {
+            Numbered(i, Line(worked[i]), b);
+        }
+
+        foreach (Note n in c.Notes.Where(Label))
+        {
+            b.Append('\n').Append(n.Text).Append('\n');
         }
     }
+
+    private static void Numbered(int i, string text, StringBuilder b) => b.Append(i == 0 ? "\n" : "").Append((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)).Append(". ").Append(text).Append('\n');
 
     /// <summary>A line as it is printed: what only a footnote said stands in it from here on.</summary>
     public static string Line(IngredientLine line) => line.Text + string.Concat(line.Foods.Select(f => f.Alternative is { Length: > 0 } other && !line.Text.Contains(other[(other.TrimEnd().LastIndexOf(' ') + 1)..].Trim(), StringComparison.OrdinalIgnoreCase) ? $" (or {other})" : ""));
@@ -86,12 +100,58 @@ public static class CardWriter
             }
             else if (l.Group is { } g && g != group)
             {
-                b.Append('\n').Append(g).Append(":\n\n");
+                b.Append(b.Length > 1 && b[^1] == '\n' && b[^2] == '\n' ? "" : "\n").Append(g).Append(":\n\n");
                 group = g;
             }
 
-            b.Append("- ").Append(Line(l)).Append('\n');
+            // "- 22 -" is a heading between strokes, "* 22 -" an item.
+            string line = Line(l);
+            b.Append(line.EndsWith('-') ? "* " : "- ").Append(line).Append('\n');
         }
+    }
+
+    /// <summary>The lines that would be read as steps whatever stands over them, for no step stands under their list: sentences of work, and work that tells a time. They are written as the steps they are.</summary>
+    private static IngredientLine[] Worked(Component c, Dish dish)
+    {
+        IngredientLine[] worked = [.. c.Ingredients.Skip(ReferenceEquals(c, dish.Components[0]) ? 1 : 0).Where(l => Works(l, dish.Language) && (c.Name.Length == 0 || l.Text[^1] is '.' or '。') || Timed(l, dish.Language))];
+        // The name of a group stands over a line that stays.
+        return [.. worked.Where(l => l.Group is null || c.Ingredients.Any(o => o.Group == l.Group && !worked.Contains(o)))];
+    }
+
+    /// <summary>True for a line that is told like work: behind another item it is a step, unless steps with numbers or the word over the list say otherwise.</summary>
+    private static bool Works(IngredientLine line, string lang) => line.Kind != LineKind.Heading && !Layout.Looks.Amounted(line.Text, lang) && Layout.Looks.Work(line.Text, lang);
+
+    private static bool Timed(IngredientLine line, string lang) => line.Kind != LineKind.Heading && Reading.Amounts.At(line.Text, 0, lang) is null && Layout.Looks.Work(line.Text, lang) && Layout.Looks.Timed(line.Text, lang);
+
+    /// <summary>"For the top:" with no line under it: over a list it would be the name of a group, so it stands where no list follows.</summary>
+    private static bool Label(Note n) => n.Text.Length is > 1 and < 80 && n.Text[^1] == ':' && n.Text[0] != ':';
+
+    /// <summary>The remarks that would head a list without a name when read again: they go to the others, at the end. With the last of them gone the one before it stands over the list.</summary>
+    private static HashSet<Note> Heading(Dish dish, int first)
+    {
+        HashSet<Note> heads = new(ReferenceEqualityComparer.Instance);
+        if (dish.Components.IsEmpty || dish.Components[0].Name.Length > 0)
+        {
+            return heads;
+        }
+
+        for (int i = dish.Notes.Length - 1; i >= 0; i--)
+        {
+            Note over = dish.Notes[i];
+            if (over.Span.Line >= first || Label(over))
+            {
+                continue;
+            }
+
+            if (!Heads(over.Text, dish.Language) && !(heads.Count == 0 && dish.Variants.Any(v => v.Span.Line == over.Span.Line)))
+            {
+                break;
+            }
+
+            heads.Add(over);
+        }
+
+        return heads;
     }
 
     private static bool Heads(string text, string lang) => Layout.Looks.Heading(text.TrimEnd(':')) && !Layout.Looks.Statement(text, lang) && !Layout.Furniture.Is(text) && !Layout.Greetings.Opens(text);
