@@ -37,10 +37,14 @@ internal static class ChatTold
                     }
 
                     break;
-                case PieceKind.Item when p.Text.IndexOf(", ", StringComparison.Ordinal) is > 2 and var comma && Lasts(p.Text[(comma + 2)..], lang):
+                case PieceKind.Item when p.Text.LastIndexOf(", ", StringComparison.Ordinal) is > 2 and var comma && Lasts(p.Text[(comma + 2)..], lang):
                     // "1 cipolla, e lo lascio marinare tutta la notte"
                     result.Add(p with { Text = p.Text[..comma] });
                     result.Add(p with { Kind = PieceKind.Step, Text = p.Text[(comma + 2)..] });
+                    break;
+                case PieceKind.Step when Statements.Sentences(p.Text).Any(s => ToldYields.In(s, default, lang) is not null):
+                    // "ci mangiamo in 10. Sta 3 giorni in frigo"
+                    result.AddRange(Statements.Sentences(p.Text).Select(s => p with { Kind = Looks.Work(s, lang) ? PieceKind.Step : PieceKind.Paragraph, Text = s }));
                     break;
                 case PieceKind.Paragraph when Goes(p.Text, lang) || p.Text[^1] != '?' && !Looks.Statement(p.Text, lang) && Prose.Foods(p.Text, lang).Count > 0:
                     Prose.Cut(p, lang, result);

@@ -171,6 +171,12 @@ internal sealed partial class Shaper
             return false;
         }
 
+        if (lang == "ja" && body.Length > 4 && body[0] == '一' && body[1] is '、' or '.' or ' ' && body[^1] == '。')
+        {
+            // "一、木べらで二十五分練る。": every item of an old list is numbered one
+            return true;
+        }
+
         if (body.IndexOf(':') is > 2 and < 40 and var colon && _pieces.Count < MostPieces && Looks.Timed(body, lang) && Parts.Headed(_pieces, body[..colon].Trim()))
         {
             // "Sofrito: 45 min a fuego lento." under the list of the sofrito

@@ -19,6 +19,7 @@ internal static class HoldLimits
 
     private static readonly string[] Unders = ["in under", "in less than", "inside", "inside of", "in no more than", "in at most", "in max", "in max.", "in maximal", "in höchstens", "in unter", "en moins d'", "en un máximo de", "en no más de", "in meno di", "in meno d'"];
     private static readonly string[] Less = ["or less", "or under", "oder weniger", "ou moins", "o menos", "o meno"];
+    private static readonly string[] NotMores = ["pas plus", "pas davantage", "not more", "no more", "no longer", "not longer", "nicht länger", "nicht mehr", "keine minute länger", "no más", "ni un minuto más", "non di più", "non oltre"];
     private static readonly string[] NoMores = ["no more than", "not more than", "no longer than", "at most", "max", "max.", "maximum", "höchstens", "nicht mehr als", "pas plus de", "au plus", "au maximum", "no más de", "como máximo", "non più di", "al massimo"];
     private static readonly string[] Openers = ["hold", "hot hold", "keep", "halten", "warm halten", "tenir", "maintenir", "mantener", "mantenere"];
     private static readonly string[] Stand = ["置かない", "おかない", "放置しない", "出しておかない", "出さない", "置きません", "放置せず", "置かず", "保温しない"];
@@ -27,7 +28,21 @@ internal static class HoldLimits
     public static bool By(string before, string tail) => Places.Ends(before, Unders) || Places.Ends(before, "in", "en", "im") && OrLess(tail);
 
     /// <summary>"10 min or less".</summary>
-    public static bool OrLess(string tail) => Places.Begins(tail, Less);
+    public static bool OrLess(string tail) => Places.Begins(tail, Less) || tail.Length > 5 && tail[0] is ',' or ' ' or 'p' or 'n' && Closed(tail.AsSpan().TrimStart(" ,"));
+
+    /// <summary>"pendant 35 minutes, pas plus.": nothing stands behind it that another figure leads to.</summary>
+    private static bool Closed(ReadOnlySpan<char> tail)
+    {
+        foreach (string w in NotMores)
+        {
+            if (tail.StartsWith(w, StringComparison.Ordinal) && (tail.Length == w.Length || tail[w.Length] is '.' or ',' or ';' or '!' or ')'))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>True for words right before a time that let it be no longer.</summary>
     public static bool NoMore(string before) => Places.Ends(before, NoMores);

@@ -15,6 +15,8 @@ internal static class ToldYields
     private static readonly string[] Courses = ["as a side", "as a starter", "as a main", "as a snack", "en accompagnement", "en entrée", "en plat", "als beilage", "als vorspeise", "als hauptgang", "como guarnición", "como entrante", "de primero", "come contorno", "come antipasto", "come primo", "come secondo"];
     private static readonly Beginnings FirstOfSeated = new(Seated);
     private static readonly Beginnings FirstOfCourses = new(Courses);
+    /// <summary>"table 3 is booked for 20 people" feeds nobody.</summary>
+    public static readonly WordList Booked = new("booked", "booking", "reservation", "réservé", "réservée", "réservation", "reserviert", "gebucht", "reservada", "reservado", "reserva", "prenotato", "prenotata", "prenotazione");
     private static readonly HashSet<string> Us = new(StringComparer.OrdinalIgnoreCase) { "", "of us", "of you", "of them", "hungry people", "easily", "generously", "de nosotros", "di noi", "d'entre nous", "von uns" };
     private static readonly Beginnings First = new(Phrases);
 

@@ -76,22 +76,14 @@ internal static class YieldWords
     /// <summary>False only when the noun behind a figure is surely none of the guests' words.</summary>
     private static bool MayBeGuests(string s, int i, string lang) => Numbers.Range(s, Places.Skip(s, Hedged(s, i, lang)), lang) is { } n && Places.Skip(s, n.End) is var noun && FirstOfGuests.May(s, noun);
 
-    // "table 3 is booked for 20 people" feeds nobody.
-    private static readonly WordList Booked = new("booked", "booking", "reservation", "réservé", "réservée", "réservation", "reserviert", "gebucht", "reservada", "reservado", "reserva", "prenotato", "prenotata", "prenotazione");
-
     private static CardYield? One(string s, Span span, string lang)
     {
-        if (Booked.In(s))
-        {
-            return null;
-        }
-
         if (CountLabels.At(s, span, lang) is { } labelled)
         {
             return labelled;
         }
 
-        for (int k = AnyOpener.Next(s, 0); k >= 0; k = AnyOpener.Next(s, k + 1))
+        for (int k = ToldYields.Booked.In(s) ? -1 : AnyOpener.Next(s, 0); k >= 0; k = AnyOpener.Next(s, k + 1))
         {
             string w = AnyOpener[k];
             int at = Places.FindWord(s, w);
