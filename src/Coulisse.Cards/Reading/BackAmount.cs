@@ -83,7 +83,7 @@ internal static class BackAmount
                 rest = "";
             }
 
-            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, t, end, lang) || WorkBehind.Tells(rest, m, lang) && FoodIds.Match(Without(FrontMarks.Unhedged(t[..i])), lang) is not null;
+            bool aside = rest.StartsWith("- ", StringComparison.Ordinal) || m.Unit is { Kind: "mass" or "volume" } && Weighed(rest, t, end, lang) || WorkBehind.Tells(rest, m, lang) && FoodIds.Match(Without(FrontMarks.Unhedged(t[..i])), lang) is not null || WorkBehind.Jotted(t, i, m, rest, lang);
             bool heated = m.Unit is { Kind: "mass" or "volume" } && Degrees(rest) is { Length: > 1 } heat && Brackets.Temperature(heat.ToString(), new Draft(why: false));
             bool closes = heated || rest.Length > 4 && Uses.Begins(rest.ToString(), lang) || rest.Length == 0 || rest[0] is ',' or '(' or ';' || Each(rest) || second || aside;
             bool colon = i > 1 && t.AsSpan(0, i).TrimEnd() is { Length: > 0 } before && before[^1] == ':';
