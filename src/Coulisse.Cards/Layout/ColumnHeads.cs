@@ -105,8 +105,8 @@ internal static class ColumnHeads
     /// <summary>What is said of a food or done to it: "18 °C" of a note, "6 cm cubes" of a cut. A figure there weighs nothing.</summary>
     public static bool Note(string head) => Handled.Contains(head.Trimmed(" :*"));
 
-    /// <summary>"Temp. °C", "Water (°F)": how warm a food is, and no amount of it.</summary>
-    public static bool Degrees(string head) => head.Contains('℃') || head.IndexOf('°') is >= 0 and var at && at + 1 < head.Length && head[at + 1] is 'C' or 'F' && (at + 2 == head.Length || !char.IsLetter(head[at + 2]));
+    /// <summary>"Temp. °C", "Water (°F)": how warm a food is, and no amount of it. "Levain (26 °C)" names a stage.</summary>
+    public static bool Degrees(string head) => head.Contains('℃') || head.IndexOf('°') is >= 0 and var at && at + 1 < head.Length && head[at + 1] is 'C' or 'F' && !(head.AsSpan(0, at).TrimEnd() is { Length: > 0 } figure && char.IsAsciiDigit(figure[^1])) && (at + 2 == head.Length || !char.IsLetter(head[at + 2]));
 
     /// <summary>"Days", "min": how long, and never how much of a food.</summary>
     public static bool Time(string head) => Times.Contains(head.Trimmed(" :*")) || head.Length > 4 && head[^1] == ')' && head.LastIndexOf('(') is > 1 and var open && Times.Contains(head[(open + 1)..^1]);

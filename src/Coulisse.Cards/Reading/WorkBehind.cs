@@ -5,6 +5,8 @@ namespace Coulisse.Cards.Reading;
 /// <summary>What is done to a food, told behind its amount without a comma, as kitchens jot it: "onions 3 diced", "parsley 1 bunch chopped", "Butter 200 g zerlassen", "cream 1 l whipped".</summary>
 internal static class WorkBehind
 {
+    private static readonly System.Buffers.SearchValues<char> Parting = System.Buffers.SearchValues.Create(",:;(+/");
+
     private const int MostLoose = 3;
     private static readonly System.Buffers.SearchValues<char> Marks = System.Buffers.SearchValues.Create(",;(/%:");
 
@@ -29,7 +31,7 @@ internal static class WorkBehind
     /// <summary>"bauch 10kg schwarte einschneiden": in the small letters of a note, a weight glued to its unit, and behind it a verb of work, whatever the food. "add 200g gruyere" opens with one.</summary>
     public static bool Jotted(string t, int at, Measure m, ReadOnlySpan<char> rest, string lang) =>
         m.Unit is { Kind: "mass" or "volume" } && at > 3 && char.IsLower(t[0]) && m.Number.End < t.Length && char.IsLetter(t[m.Number.End]) && rest.Length is > 3 and < 32 && rest.Count(' ') < 3 && char.IsLower(rest[0]) && rest.IndexOfAnyInRange('0', '9') < 0 && !rest.ContainsAny(Marks)
-        && t.AsSpan(0, at).Trim() is var food && food.Count(' ') < 2 && food.IndexOfAny(",:;(+/") < 0 && !Joints.Contains(food[..(food.IndexOf(' ') is > 0 and var gap ? gap : food.Length)]) && !Joints.Contains(rest[..(rest.IndexOf(' ') is > 0 and var word ? word : rest.Length)])
+        && t.AsSpan(0, at).Trim() is var food && food.Count(' ') < 2 && food.IndexOfAny(Parting) < 0 && !Joints.Contains(food[..(food.IndexOf(' ') is > 0 and var gap ? gap : food.Length)]) && !Joints.Contains(rest[..(rest.IndexOf(' ') is > 0 and var word ? word : rest.Length)])
         && Operations.In(rest.ToString(), lang).Count > 0 && Operations.In(food.ToString(), lang).Count == 0;
 
     /// <summary>"onions 3 diced": takes the count and leaves the food with its work behind a comma; null for any other line.</summary>
