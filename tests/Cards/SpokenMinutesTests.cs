@@ -76,4 +76,7 @@ public sealed class SpokenMinutesTests
 
     [Fact]
     public void What_rests_behind_the_work_is_no_work() => Assert.Equal([TimeKind.Cook, TimeKind.Rest], CardReader.ReadStep("Cocer el arroz 16 minutos y dejar 5 de reposo.", "es").Times.Select(t => t.Kind));
+
+    [Fact]
+    public void A_text_that_ends_behind_its_sign_of_a_range_is_read() => Assert.NotNull(CardReader.Read(new CardText("## 材料 e人分)\n-f砂糖 大cm³ wat4r2 x 400 1H-")).Match<Dish?>(d => d, _ => null));
 }

@@ -19,7 +19,7 @@ internal static class KanjiTimes
     /// <summary>The stretch at a place; null where none is written there.</summary>
     public static (double Min, double Max, int Start, int End)? At(string s, int at)
     {
-        if (!Numeral(s[at]) || at > 0 && (Numeral(s[at - 1]) || char.IsAsciiDigit(s[at - 1]) || s[at - 1] == '第') || Number(s, at, out int end) is not { } low)
+        if (at >= s.Length || !Numeral(s[at]) || at > 0 && (Numeral(s[at - 1]) || char.IsAsciiDigit(s[at - 1]) || s[at - 1] == '第') || Number(s, at, out int end) is not { } low)
         {
             return null;
         }
