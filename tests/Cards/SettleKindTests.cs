@@ -11,12 +11,21 @@ public sealed class SettleKindTests
     // several short remarks over a list without a name
     [InlineData("# Supper\n\nAutumn\n\nHouse style\n\nOld menu\n\n- 5 g salt\n- 4 g oil")]
     [InlineData("pot\nWinter\nFor Anna\nBook two\n0 g\n")]
+    [InlineData("Tart\nLemon\nSpring\nPine\nsalt 5 g")]
+    [InlineData("soup\nSage>\nSorrel\nSalt\n2.")]
     // work in a list that has no steps of its own
     [InlineData("# Soup\n\n- 4 bulbs\n\nstock:\n\n- Peel the bulbs for staff soup (hands on\n- 3.\n\n1. Stir.")]
     [InlineData("# Soup\n\n- 4 bulbs\n\nstock:\n\n- 3 kg bones\n- Set the pan of reduction aside, 20 min\n\n1. Stir.")]
     [InlineData("# Soup\n\n- 4 bulbs\n\n## stock\n\n- 3.\n- Set a shine on it with a glaze of honey.\n\n1. Stir.")]
     [InlineData("<b>Eggs•0 g•Add to 45 °C.")]
+    [InlineData("4 u>\nstock:\n<p>\n<p>1.Peel the bulbs for staff soup (hands on\nStir.\n3.")]
+    [InlineData("4sa\nstock:\n<p>\n<i>4>\n1.Boil.<p>\n>4.Set the plate to cool (hands 20 min)")]
+    [InlineData("e:<p>\n\n0 K\n<\nor:\n<p>\n<p>1.Peel the roots. Slice across on")]
     // strokes behind an item
+    [InlineData("|\n--|1 g|4 g|5 g")]
+    [InlineData("n|h\n| |00\n--||22")]
+    [InlineData("##0\n- l\n00-\n#")]
+    [InlineData("## 材料(4-\nt")]
     [InlineData("|\n--|5 g|40 g|5 g")]
     [InlineData("# Cake\n\n* 22 --\n* 5 g salt")]
     [InlineData("# Cake\n\n## Base\n\n- 5 g salt\n* 00-\n- 4 g oil\n\n1. Stir.")]
@@ -24,13 +33,19 @@ public sealed class SettleKindTests
     [InlineData("tart\n\nTop:\n\nTop:\n\nrest it\n\nTop:")]
     [InlineData("# Tart\n\nTop:\n\nTop:\n\nrest it\n\n## Base\n\n1. Stir.")]
     [InlineData("# Tart\n\n## Base\n\n- 5 g salt\n\n1. Stir.\n\nTop:\n")]
+    [InlineData("]:\n]:\n]:\nrest")]
+    [InlineData("p:\np:\n## base\n4. x\n4 tray")]
+    [InlineData("たれ\nc:\nc:\nc:\ncc")]
     // a group opens the list
     [InlineData("# Tart\n\nbase:\n\n- 5 g salt\n- 4 g oil\n\n1. Stir.")]
     // guests told again over the list
     [InlineData("Arroz (8 raciones)\nF8 raciones\n\n5 huevos")]
+    [InlineData("(8 raciones)\n)\nF(8 raciones)\n5 os")]
     // raised figures before the first word
     [InlineData("Rice\n¹ 2 g")]
     [InlineData("Rice\n\n- ¹ 2 g salt\n- 8 g leaf gelatine¹\n\n¹ or 4 g agar")]
+    [InlineData("Note\n¹ 2 g")]
+    [InlineData("|\n--¹|---\n| |2")]
     // hashes in a name
     [InlineData("d#:\n\n2 d\ne")]
     [InlineData("# Tart\n\n## Glaze no. 2#\n\n- 5 g salt")]

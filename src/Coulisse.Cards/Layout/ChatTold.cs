@@ -27,7 +27,7 @@ internal static class ChatTold
                     result.Add(p);
                     break;
                 case PieceKind.Item when Amounts.At(p.Text, 0, lang) is null:
-                    if (Lasts(p.Text, lang))
+                    if (Lasts(p.Text, lang) || RunningText.NamedBy(p.Text) is not null && Prose.Foods(p.Text, lang).Count > 0)
                     {
                         Prose.Cut(p with { Kind = PieceKind.Paragraph }, lang, result);
                     }

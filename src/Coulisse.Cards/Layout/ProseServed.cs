@@ -42,6 +42,24 @@ internal static class ProseServed
         {
             German(s, span, into);
         }
+
+        for (int k = Covers.Next(s, 0); k >= 0; k = Covers.Next(s, k + 1))
+        {
+            Covering(s, Places.FindWord(s, Covers[k]), lang, span, into);
+        }
+    }
+
+    private static readonly WordList Covers = new("to cover", "à hauteur", "pour couvrir", "zum Bedecken", "para cubrir", "hasta cubrir", "per coprire", "a coprire");
+
+    /// <summary>"2 sprigs of sage and 100 ml olive oil, water to cover": the food right before the words, where it opens its clause; "put on a lid to cover" names none.</summary>
+    private static void Covering(string s, int at, string lang, Span span, List<Piece> into)
+    {
+        int from = at > 0 ? s.AsSpan(0, at).LastIndexOfAny(",;.") + 1 : 0;
+        string part = at > 0 ? s[from..at].Trim() : "";
+        if (part.Length is > 2 and <= LongestName && part.Count(' ') < 3 && FoodIds.Match(part, lang) is { } food && !Told(into, part, food.Id, lang))
+        {
+            into.Add(new Piece(PieceKind.Item, part, span));
+        }
     }
 
     /// <summary>"mit Salz und Pfeffer abschmecken": the names between the word and its verb, which closes the clause.</summary>

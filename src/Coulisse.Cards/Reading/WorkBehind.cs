@@ -28,11 +28,11 @@ internal static class WorkBehind
         return Only(words, lang) || m.Unit.Kind is "mass" or "volume" && Loose(words, lang);
     }
 
-    /// <summary>"bauch 10kg schwarte einschneiden": in the small letters of a note, a weight glued to its unit, and behind it a verb of work, whatever the food. "add 200g gruyere" opens with one.</summary>
+    /// <summary>"bauch 10kg schwarte einschneiden": in the small letters of a note, a weight glued to its unit, and behind it a verb of work, whatever the food. "add 200g gruyere" opens with one, and "then 12g salt" ends with a food.</summary>
     public static bool Jotted(string t, int at, Measure m, ReadOnlySpan<char> rest, string lang) =>
         m.Unit is { Kind: "mass" or "volume" } && at > 3 && char.IsLower(t[0]) && m.Number.End < t.Length && char.IsLetter(t[m.Number.End]) && rest.Length is > 3 and < 32 && rest.Count(' ') < 3 && char.IsLower(rest[0]) && rest.IndexOfAnyInRange('0', '9') < 0 && !rest.ContainsAny(Marks)
         && t.AsSpan(0, at).Trim() is var food && food.Count(' ') < 2 && food.IndexOfAny(Parting) < 0 && !Joints.Contains(food[..(food.IndexOf(' ') is > 0 and var gap ? gap : food.Length)]) && !Joints.Contains(rest[..(rest.IndexOf(' ') is > 0 and var word ? word : rest.Length)])
-        && Operations.In(rest.ToString(), lang).Count > 0 && Operations.In(food.ToString(), lang).Count == 0;
+        && rest.ToString() is var told && FoodIds.Match(told, lang) is null && FoodIds.Match(told[(told.LastIndexOf(' ') + 1)..], lang) is null && Operations.In(told, lang).Count > 0 && Operations.In(food.ToString(), lang).Count == 0;
 
     /// <summary>"onions 3 diced": takes the count and leaves the food with its work behind a comma; null for any other line.</summary>
     public static string? Count(string s, string lang, Draft d)
