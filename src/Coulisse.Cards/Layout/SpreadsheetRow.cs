@@ -131,7 +131,7 @@ internal sealed class SpreadsheetRow
         label = label.TrimmedEnd(" :");
         string line = $"{label}: {value}";
         return Lexicon.Longest("total", label, 0, 2, _lang, out _) is null && FoodIds.Match(label, _lang) is null
-            && (Front.Labels(label) || CountLabels.Opens(line, _lang) || Sections.Of(label, _lang) == "notes" || YieldWords.In(line, default, _lang) is not null || Looks.Statement(line, _lang)) ? line : null;
+            && (Front.Labels(label) || CountLabels.Opens(line, _lang) || Sections.Of(label, _lang) == "notes" || YieldWords.In(line, default, _lang) is not null || Looks.Statement(line, _lang) || KeepLabels.Opens(line, _lang)) ? line : null;
     }
 
     private bool Works(string s) => Looks.Work(s, _lang) || Looks.Opens(s, _lang) || (_lang == "ja" ? s.Length > ShortestSentence || s.Length > 4 && Ends.Contains(s[^1]) && s.AsSpan().IndexOfAny('を', 'に', 'で') > 0 : s.Count(' ') > 3);
