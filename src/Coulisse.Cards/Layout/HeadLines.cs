@@ -39,13 +39,19 @@ internal static class HeadLines
 
         foreach (string w in Fors)
         {
-            if (Places.WordAt(s, 0, w) && char.IsAsciiDigit(s[Math.Min(s.Length - 1, Places.Skip(s, w.Length))]) && Amounts.At(s, Places.Skip(s, w.Length), lang) is { Unit: { Kind: "container" } held } filled && filled.End >= s.TrimEnd('.', ':').Length)
+            int figure = Places.WordAt(s, 0, w) ? Places.Skip(s, w.Length) : s.Length;
+            if (figure >= s.Length || Amounts.At(s, figure, lang) is not { Unit: { } unit } told)
             {
-                // "For 36 pots", and no food behind them
-                return new CardYield(filled.Number.Min, held.Unit, s, span) { AmountMax = filled.Number.Max };
+                continue;
             }
 
-            if (!Places.WordAt(s, 0, w) || Amounts.At(s, Places.Skip(s, w.Length), lang) is not { Unit: { Kind: "mass" or "volume" } unit } told)
+            if (unit.Kind == "container" && char.IsAsciiDigit(s[figure]) && told.End >= s.TrimEnd('.', ':').Length)
+            {
+                // "For 36 pots", and no food behind them
+                return new CardYield(told.Number.Min, unit.Unit, s, span) { AmountMax = told.Number.Max };
+            }
+
+            if (unit.Kind is not ("mass" or "volume"))
             {
                 continue;
             }

@@ -43,12 +43,9 @@ internal static class DeniedTimes
     /// <param name="tail">What stands behind the time.</param>
     public static bool Denied(string tail)
     {
-        foreach (string w in Exceeded)
+        if (Places.Begins(tail, Exceeded))
         {
-            if (tail.StartsWith(w, StringComparison.OrdinalIgnoreCase))
-            {
-                return true;
-            }
+            return true;
         }
 
         if (!tail.StartsWith("以上", StringComparison.Ordinal))

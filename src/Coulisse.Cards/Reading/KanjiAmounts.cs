@@ -70,7 +70,7 @@ internal static class KanjiAmounts
         int copied = 0;
         for (int i = KanjiNumbers.Next(s, 0); i >= 0;)
         {
-            if (KanjiNumbers.At(s, i, out int end) is { } n && end < s.Length && s[end] == '度' && (n >= LeastHeat || n >= 2 && Bound(s, end + 1)))
+            if (KanjiNumbers.At(s, i, out int end) is { } n && end < s.Length && s[end] == '度' && (n >= LeastHeat || n >= 2 && Places.Begins(s.AsSpan(end + 1), Bounds)))
             {
                 told ??= new StringBuilder(s.Length + 4);
                 string figure = n.ToString(CultureInfo.InvariantCulture);
@@ -90,28 +90,12 @@ internal static class KanjiAmounts
     /// <param name="words">Words of it in figures.</param>
     public static string Written(string s, string figures, string words) => figures.Length == s.Length && figures.IndexOf(words, StringComparison.Ordinal) is >= 0 and var at ? s.Substring(at, words.Length) : words;
 
-    private static bool Bound(string s, int at)
-    {
-        foreach (string w in Bounds)
-        {
-            if (s.AsSpan(at).StartsWith(w, StringComparison.Ordinal))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>True where what stands around a numeral says that it counts or weighs.</summary>
     private static bool Counts(string s, int at, int end)
     {
-        foreach (string w in Eaters)
+        if (Places.Begins(s.AsSpan(end), Eaters))
         {
-            if (s.AsSpan(end).StartsWith(w, StringComparison.Ordinal))
-            {
-                return true;
-            }
+            return true;
         }
 
         foreach (string w in Spoons)

@@ -49,7 +49,7 @@ internal static class NoteHeats
         bool timed = !ends && Timed(s, k, lang);
         ReadOnlySpan<char> before = s.AsSpan(from, i - from).TrimEnd(" :");
         bool oven = n.Min >= 60 && n.Min % 5 == 0 && (n.Max is null || n.Max % 5 == 0);
-        bool led = from < i && s.AsSpan(from, i - from).TrimEnd().EndsWith(":") && !EndsIn(before, Middles) && !EndsIn(before, Kits);
+        bool led = from < i && s.AsSpan(from, i - from).TrimEnd().EndsWith(":") && !Places.EndsIn(before, Middles) && !Places.EndsIn(before, Kits);
         if (before.Length == 0 || led)
         {
             // "210 45m → 180 15m", "250 lid on 20m", "pick up: 220 12m"
@@ -62,34 +62,28 @@ internal static class NoteHeats
             return (ends || timed) && (timed || Closes(before[..^1], lang));
         }
 
-        if (n.Min is >= 35 and <= 99 && (ends || timed) && EndsIn(before, Middles))
+        if (n.Min is >= 35 and <= 99 && (ends || timed) && Places.EndsIn(before, Middles))
         {
             of = TemperatureOf.Core;
             return true;
         }
 
-        if (oven && (ends || timed || Lidded(s, k, lang)) && EndsIn(before, Kits) && !(lang != "fr" && Places.EndsIn(before, "four")))
+        if (oven && (ends || timed || Lidded(s, k, lang)) && Places.EndsIn(before, Kits) && !(lang != "fr" && Places.EndsIn(before, "four")))
         {
             of = TemperatureOf.Oven;
             return true;
         }
 
         bool arrowed = Arrow(s, k) && Timed(s, Places.Skip(s, k + (s[k] is '-' or '=' ? 2 : 1)), lang);
-        if (oven && n.Max is null && n.Min >= 120 && (timed && Jotted(s, k) && EndsIn(before, Uncovered) || arrowed && operations.Exists(o => o.At >= from && o.At < i && o.Id is "bake" or "roast" or "braise" or "gratinate")))
+        bool heated = operations.Exists(o => o.At >= from && o.At < i && o.Id is "bake" or "roast" or "braise" or "gratinate");
+        if (oven && n.Max is null && n.Min >= 120 && (timed && Jotted(s, k) && (heated || Places.EndsIn(before, Uncovered)) || arrowed && heated))
         {
-            // "destapar 200 20m", "backen 180 → 14m"
+            // "destapar 200 20m", "backen 180 → 14m", "roast 220 12m"
             of = TemperatureOf.Oven;
             return true;
         }
 
-        if (oven && n.Max is null && n.Min >= 120 && timed && Jotted(s, k) && operations.Exists(o => o.At >= from && o.At < i && o.Id is "bake" or "roast" or "braise" or "gratinate"))
-        {
-            // "pintar y horno 220 5m", "roast 220 12m"
-            of = TemperatureOf.Oven;
-            return true;
-        }
-
-        return n.Max is null && n.Min is >= 35 and <= 120 && EndsIn(before, Warmers) && (ends || operations.Exists(o => o.At == k));
+        return n.Max is null && n.Min is >= 35 and <= 120 && Places.EndsIn(before, Warmers) && (ends || operations.Exists(o => o.At == k));
     }
 
     /// <summary>True where the small "c" glued to a figure is Celsius and no cup: behind a cold place, behind work that is done at a warmth, or where the line waits over night. "salt 4c", "cold water 3c" are cups.</summary>
@@ -117,13 +111,13 @@ internal static class NoteHeats
 
         foreach (string w in FirstOfHeld.May(s, from) ? Held : [])
         {
-            if (Places.WordAt(s, from, w) && (before.Length == w.Length || before[w.Length..].IndexOfAnyInRange('0', '9') >= 0 || EndsIn(before, Nights)))
+            if (Places.WordAt(s, from, w) && (before.Length == w.Length || before[w.Length..].IndexOfAnyInRange('0', '9') >= 0 || Places.EndsIn(before, Nights)))
             {
                 return true;
             }
         }
 
-        return EndsIn(before, Nights) || EndsIn(before, Held) && Array.Exists(Nights, w => Places.FindWord(s, w, from) >= 0);
+        return Places.EndsIn(before, Nights) || Places.EndsIn(before, Held) && Array.Exists(Nights, w => Places.FindWord(s, w, from) >= 0);
     }
 
     /// <summary>True where a figure and its small "c" are no cups whatever stands before: nobody measures so many.</summary>
@@ -262,18 +256,5 @@ internal static class NoteHeats
         }
 
         return figure < words.Length && char.IsAsciiDigit(words[figure]) && Clock.At(words, figure, lang) is { } t && t.End >= words.Length;
-    }
-
-    private static bool EndsIn(ReadOnlySpan<char> before, string[] words)
-    {
-        foreach (string w in words)
-        {
-            if (Places.EndsIn(before, w))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

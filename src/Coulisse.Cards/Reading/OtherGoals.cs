@@ -24,7 +24,8 @@ internal static class OtherGoals
     public static (int From, int To, string Text)? In(string s, string lang)
     {
         string goal = For(lang);
-        if (lang == "ja" || !s.Contains(goal, StringComparison.Ordinal))
+        // Each goal is named by its own "for": one alone is in nearly every step.
+        if (lang == "ja" || Places.FindWord(s, goal) is not (>= 0 and var one) || Places.FindWord(s, goal, one + 1) < 0)
         {
             return null;
         }
@@ -67,8 +68,8 @@ internal static class OtherGoals
                 break;
             }
 
-            bool own = Clock.At(s, at, lang) is { } time && time.End > n.End;
-            int behind = own ? Clock.At(s, at, lang)!.Value.End : n.End;
+            int behind = Math.Max(n.End, Clock.At(s, at, lang)?.End ?? 0);
+            bool own = behind > n.End;
             if (Goal(s, behind, goal) is not { } label || own && Places.Behind(s, label, Goals) == 0)
             {
                 break;

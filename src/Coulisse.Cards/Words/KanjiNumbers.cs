@@ -7,6 +7,9 @@ internal static class KanjiNumbers
     private const int Longest = 8;
     private static readonly System.Buffers.SearchValues<char> All = System.Buffers.SearchValues.Create(Digits + "十百千");
 
+    /// <summary>True for such a numeral.</summary>
+    public static bool Is(char c) => All.Contains(c);
+
     /// <summary>True where any such numeral stands in the text: nearly every line has none.</summary>
     public static bool In(ReadOnlySpan<char> s) => s.IndexOfAny(All) >= 0;
 

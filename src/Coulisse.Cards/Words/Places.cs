@@ -60,7 +60,7 @@ internal static class Places
     public static bool IsJapanese(char c) => c is (>= '\u3040' and <= '\u30FF') or (>= '\u4E00' and <= '\u9FFF') or '々' or '〆';
 
     /// <summary>True when the text begins like one of these.</summary>
-    public static bool Begins(string s, ReadOnlySpan<string> words)
+    public static bool Begins(ReadOnlySpan<char> s, ReadOnlySpan<string> words)
     {
         foreach (string w in words)
         {

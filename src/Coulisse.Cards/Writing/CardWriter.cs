@@ -113,9 +113,10 @@ public static class CardWriter
     /// <summary>The lines that would be read as steps whatever stands over them, for no step stands under their list: sentences of work, and work that tells a time. They are written as the steps they are.</summary>
     private static IngredientLine[] Worked(Component c, Dish dish)
     {
-        IngredientLine[] worked = [.. c.Ingredients.Skip(ReferenceEquals(c, dish.Components[0]) ? 1 : 0).Where(l => Works(l, dish.Language) && (c.Name.Length == 0 || l.Text[^1] is '.' or '。') || Timed(l, dish.Language))];
+        HashSet<IngredientLine> worked = [.. c.Ingredients.Skip(ReferenceEquals(c, dish.Components[0]) ? 1 : 0).Where(l => Works(l, dish.Language) && (c.Name.Length == 0 || l.Text[^1] is '.' or '。') || Timed(l, dish.Language))];
         // The name of a group stands over a line that stays.
-        return [.. worked.Where(l => l.Group is null || c.Ingredients.Any(o => o.Group == l.Group && !worked.Contains(o)))];
+        HashSet<string?> groups = [.. c.Ingredients.Where(l => !worked.Contains(l)).Select(l => l.Group)];
+        return [.. c.Ingredients.Where(l => worked.Contains(l) && (l.Group is null || groups.Contains(l.Group)))];
     }
 
     /// <summary>True for a line that is told like work: behind another item it is a step, unless steps with numbers or the word over the list say otherwise.</summary>
