@@ -383,11 +383,8 @@ internal static class Numbers
     }
 
     /// <summary>1/2, 3/4, 1/8 are fractions; 10/12, 18/20 are ranges; 5/6 and 3/4 minutes depend on the country and stay fractions when the lower number is a usual denominator.</summary>
-    /// <summary>"6/8 leaves", "4/6 oz": nobody prints a fraction that can be halved once more, but of two; it is from the one to the other. "2/8 l" is a measure of Austria.</summary>
-    private static bool Halvable(double numerator, double denominator) => numerator >= 4 && denominator == numerator + 2 && numerator % 2 == 0;
-
     private static bool IsFraction(double numerator, double denominator, string lang) =>
-        numerator < denominator && !Halvable(numerator, denominator) && (denominator is 2 or 3 or 4 or 8 or 16 || (denominator is 5 or 6 or 32 && (lang is "en" or "ja" || numerator == 1)));
+        numerator < denominator && (denominator is 2 or 3 or 4 or 8 or 16 || (denominator is 5 or 6 or 32 && (lang is "en" or "ja" || numerator == 1)));
 
     /// <summary>"6/8 foglie", "4/6 minuti": nobody writes three quarters so; only of a cup or spoon is it what is left of a sum.</summary>
     private static bool Counts(string s, double numerator, double denominator, int end, string lang) =>
